@@ -1,0 +1,295 @@
+#include "core/quantity/read.hpp"
+
+#include <cmath>
+#include <cstdlib>
+#include <optional>
+
+namespace treadwater {
+namespace {
+
+// A unit as people write it (lower case, no spaces) and what one of it is in the stored unit of its
+// dimension: stored = number * scale + offset.
+struct Unit {
+  std::string_view spelling;
+  Dimension dimension;
+  double scale;
+  double offset = 0.0;
+};
+
+constexpr double kelvin_at_zero_fahrenheit = exact::kelvin_at_zero_celsius - 32.0 / 1.8;
+
+constexpr Unit units[] = {
+    {"kpa", Dimension::pressure, 1.0},
+    {"bar", Dimension::pressure, 100.0},
+    {"bars", Dimension::pressure, 100.0},
+    {"mbar", Dimension::pressure, 0.1},
+    {"mpa", Dimension::pressure, 1000.0},
+    {"psi", Dimension::pressure, exact::pascals_per_psi / 1000.0},
+    {"lb/in2", Dimension::pressure, exact::pascals_per_psi / 1000.0},
+    {"lbf/in2", Dimension::pressure, exact::pascals_per_psi / 1000.0},
+    {"kg/cm2", Dimension::pressure, exact::standard_gravity * 10.0},
+    {"kgf/cm2", Dimension::pressure, exact::standard_gravity * 10.0},
+    {"kg", Dimension::mass, 1.0},
+    {"kgs", Dimension::mass, 1.0},
+    {"kilo", Dimension::mass, 1.0},
+    {"kilos", Dimension::mass, 1.0},
+    {"t", Dimension::mass, 1000.0},
+    {"lb", Dimension::mass, exact::kilograms_per_pound},
+    {"lbs", Dimension::mass, exact::kilograms_per_pound},
+    {"cwt", Dimension::mass, 112.0 * exact::kilograms_per_pound},
+    {"mm", Dimension::length, 0.001},
+    {"cm", Dimension::length, 0.01},
+    {"m", Dimension::length, 1.0},
+    {"in", Dimension::length, exact::metres_per_inch},
+    {"inch", Dimension::length, exact::metres_per_inch},
+    {"inches", Dimension::length, exact::metres_per_inch},
+    {"\"", Dimension::length, exact::metres_per_inch},
+    {"/32in", Dimension::length, exact::metres_per_inch / 32.0},
+    {"/32", Dimension::length, exact::metres_per_inch / 32.0},
+    {"/32\"", Dimension::length, exact::metres_per_inch / 32.0},
+    {"/32nds", Dimension::length, exact::metres_per_inch / 32.0},
+    {"32nds", Dimension::length, exact::metres_per_inch / 32.0},
+    {"ft", Dimension::length, exact::metres_per_foot},
+    {"km/h", Dimension::speed, 1.0},
+    {"kmh", Dimension::speed, 1.0},
+    {"kph", Dimension::speed, 1.0},
+    {"mph", Dimension::speed, kmh_per_mph},
+    {"m/s", Dimension::speed, 3.6},
+    {"kn", Dimension::speed, exact::metres_per_nautical_mile / 1000.0},
+    {"kt", Dimension::speed, exact::metres_per_nautical_mile / 1000.0},
+    {"knots", Dimension::speed, exact::metres_per_nautical_mile / 1000.0},
+    {"°c", Dimension::temperature, 1.0, exact::kelvin_at_zero_celsius},
+    {"c", Dimension::temperature, 1.0, exact::kelvin_at_zero_celsius},
+    {"°f", Dimension::temperature, 1.0 / 1.8, kelvin_at_zero_fahrenheit},
+    {"f", Dimension::temperature, 1.0 / 1.8, kelvin_at_zero_fahrenheit},
+    {"k", Dimension::temperature, 1.0},
+    {"n", Dimension::force, 1.0},
+    {"lbf", Dimension::force, exact::newtons_per_pound_force},
+    {"kgf", Dimension::force, exact::standard_gravity},
+};
+
+struct DimensionWords {
+  std::string_view noun;     // "a pressure"
+  std::string_view spelled;  // units to suggest
+};
+
+constexpr DimensionWords words(Dimension d) {
+  switch (d) {
+    case Dimension::pressure:
+      return {"a pressure", "kPa, bar or psi"};
+    case Dimension::mass:
+      return {"a mass", "kg or lb"};
+    case Dimension::length:
+      return {"a length", "mm or in"};
+    case Dimension::speed:
+      return {"a speed", "km/h or mph"};
+    case Dimension::temperature:
+      return {"a temperature", "°C or °F"};
+    case Dimension::force:
+      return {"a force", "N"};
+  }
+  return {"a quantity", "its unit"};
+}
+
+std::optional<Unit> find_unit(std::string_view spelling) {
+  for (const Unit& unit : units)
+    if (unit.spelling == spelling) return unit;
+  return std::nullopt;
+}
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+
+// One spelling for the characters people and keyboards use for the same thing.
+std::string plain_signs(std::string text) {
+  constexpr std::string_view replacements[][2] = {
+      {"\u2212", "-"}, {"\u2013", "-"},    {"\u2033", "\""},   {"\u201D", "\""},   {"\u2044", "/"},
+      {"\u00B2", "2"}, {"\u00BD", " 1/2"}, {"\u00BC", " 1/4"}, {"\u00BE", " 3/4"}, {"\u00BA", "°"},
+  };
+  for (const auto& [from, to] : replacements)
+    for (std::size_t at = text.find(from); at != std::string::npos;
+         at = text.find(from, at + to.size()))
+      text.replace(at, from.size(), to);
+  for (char& c : text) c = lower(c);
+  return plain_spaces(text);
+}
+
+// Walks a text once, front to back.
+struct Cursor {
+  std::string_view text;
+  std::size_t at = 0;
+
+  bool done() const { return at >= text.size(); }
+  char peek(std::size_t ahead = 0) const {
+    return at + ahead < text.size() ? text[at + ahead] : '\0';
+  }
+  void skip_spaces() {
+    while (peek() == ' ') ++at;
+  }
+
+  // Digits with at most one decimal point or comma, and an exponent. No sign: see read_number.
+  std::optional<std::string> digits() {
+    const std::size_t start = at;
+    std::string number;
+    bool any = false;
+    while (is_digit(peek())) number += peek(), ++at, any = true;
+    if ((peek() == '.' || peek() == ',') && (any || is_digit(peek(1)))) {
+      number += '.', ++at;
+      while (is_digit(peek())) number += peek(), ++at, any = true;
+    }
+    if (!any) {
+      at = start;
+      return std::nullopt;
+    }
+    if (peek() == 'e' &&
+        (is_digit(peek(1)) || ((peek(1) == '-' || peek(1) == '+') && is_digit(peek(2))))) {
+      number += peek(), ++at;
+      number += peek(), ++at;
+      while (is_digit(peek())) number += peek(), ++at;
+    }
+    return number;
+  }
+};
+
+double value_of(const std::string& digits) { return std::strtod(digits.c_str(), nullptr); }
+
+bool all_digits(std::string_view text) {
+  for (char c : text)
+    if (!is_digit(c)) return false;
+  return !text.empty();
+}
+
+struct Written {
+  double number = 0.0;
+  bool fraction = false;
+  std::string unit;  // lower case, without spaces; empty where none was written
+};
+
+class Reader {
+ public:
+  Reader(std::string_view original, const QuantityRequest& request)
+      : original_(original), request_(request) {}
+
+  tl::expected<double, ReadProblem> read() {
+    if (original_.size() > 200)
+      return problem("too_long", joined({" is ", std::to_string(original_.size()),
+                                         " characters long. One number and its unit would do, ",
+                                         example(), "."}));
+    const std::string text = plain_signs(std::string(original_));
+    if (text.empty())
+      return tl::unexpected(ReadProblem{
+          "missing", joined({request_.label, " is missing. ", capital_example(), " would do."})});
+    const auto written = split(text);
+    if (!written) return tl::unexpected(written.error());
+    return scale(*written);
+  }
+
+ private:
+  std::string label() const { return std::string(request_.label); }
+  std::string example() const { return joined({"such as ", request_.example}); }
+  std::string capital_example() const { return joined({"Something like ", request_.example}); }
+
+  tl::unexpected<ReadProblem> problem(std::string_view code, const std::string& rest) const {
+    return tl::unexpected(ReadProblem{code, joined({label(), ": ", in_quotes(original_), rest})});
+  }
+
+  tl::expected<Written, ReadProblem> split(const std::string& text) const {
+    Cursor cursor{text};
+    const bool minus = cursor.peek() == '-';
+    if (minus || cursor.peek() == '+') ++cursor.at, cursor.skip_spaces();
+    const auto first = cursor.digits();
+    if (!first)
+      return problem("no_number",
+                     joined({" has no number that can be read. A number and its unit would do, ",
+                             example(), "."}));
+    Written written;
+    written.number = value_of(*first);
+
+    // "7/32 in" and "1 1/2 in"; "7 /32 in" is a unit, not a fraction, and means the same.
+    const std::size_t before = cursor.at;
+    cursor.skip_spaces();
+    if (all_digits(*first) && cursor.peek() == '/' && is_digit(cursor.peek(1))) {
+      ++cursor.at;
+      const auto second = cursor.digits();
+      const double denominator = second ? value_of(*second) : 0.0;
+      if (denominator == 0.0) return problem("bad_fraction", " divides by nothing.");
+      written.number /= denominator;
+      written.fraction = true;
+    } else if (all_digits(*first) && is_digit(cursor.peek()) && before != cursor.at) {
+      Cursor fraction = cursor;
+      const auto numerator = fraction.digits();
+      if (numerator && all_digits(*numerator) && fraction.peek() == '/' &&
+          is_digit(fraction.peek(1))) {
+        ++fraction.at;
+        const auto second = fraction.digits();
+        const double denominator = second ? value_of(*second) : 0.0;
+        if (denominator == 0.0) return problem("bad_fraction", " divides by nothing.");
+        written.number += value_of(*numerator) / denominator;
+        written.fraction = true;
+        cursor = fraction;
+      }
+    }
+    if (minus) written.number = -written.number;
+
+    for (; !cursor.done(); ++cursor.at)
+      if (cursor.peek() != ' ') written.unit += cursor.peek();
+    // A digit among the letters is a second number, unless the unit itself has one (kg/cm2).
+    if (!find_unit(written.unit))
+      for (char c : written.unit)
+        if (is_digit(c))
+          return problem("two_numbers",
+                         joined({" holds more than one number. Give one, ", example(), "."}));
+    return written;
+  }
+
+  tl::expected<double, ReadProblem> scale(const Written& written) const {
+    if (!std::isfinite(written.number) || std::fabs(written.number) > 1e12)
+      return problem("too_large", joined({" is larger than any number this can use. ", range()}));
+    std::string spelling = written.unit;
+    if (spelling.empty()) {
+      if (written.fraction)
+        return problem("unit_needed",
+                       joined({" is a fraction without its unit. Add it, ", example(), "."}));
+      for (char c : request_.default_unit)
+        if (c != ' ') spelling += lower(c);
+    }
+    // "7/32 in" is a fraction of an inch, "7 /32 in" and "7/32nds" reach here as a unit.
+    const auto unit = find_unit(spelling);
+    const DimensionWords wanted = words(request_.dimension);
+    if (!unit)
+      return problem("unknown_unit",
+                     joined({": the unit ", in_quotes(written.unit), " is not known here. Use ",
+                             wanted.spelled, ", ", example(), "."}));
+    if (unit->dimension != request_.dimension)
+      return problem("wrong_dimension",
+                     joined({" is ", words(unit->dimension).noun, ", and ", wanted.noun,
+                             " is asked for: use ", wanted.spelled, ", ", example(), "."}));
+    const double stored = written.number * unit->scale + unit->offset;
+    if (stored < request_.least)
+      return problem("below_range",
+                     (written.number < 0 && request_.dimension != Dimension::temperature)
+                         ? joined({" is below zero. ", range()})
+                         : joined({" is less than this can use. ", range()}));
+    if (stored > request_.most)
+      return problem("above_range", joined({" is more than this can use. ", range()}));
+    return stored;
+  }
+
+  std::string range() const {
+    return joined(
+        {"Anything from ", request_.least_text, " to ", request_.most_text, " would do."});
+  }
+
+  std::string_view original_;
+  const QuantityRequest& request_;
+};
+
+}  // namespace
+
+tl::expected<double, ReadProblem> read_stored(std::string_view text,
+                                              const QuantityRequest& request) {
+  return Reader(text, request).read();
+}
+
+}  // namespace treadwater

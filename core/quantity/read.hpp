@@ -1,0 +1,52 @@
+// Reading what a person writes: "33 psi", "2,3 bar", "7/32 in", "430kg".
+//
+// One number and one unit, in that order, with or without a space; decimal point or decimal comma;
+// upper or lower case; a fraction ("7/32 in", "1 1/2 in") for lengths only. A bare number is read
+// in the unit the request names. Each thing that can be wrong gets its own code and a sentence that
+// names the field, what was read and what would do.
+//
+// Range: finite numbers inside the request's bounds. Nothing throws; nothing outside is returned.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <tl/expected.hpp>
+
+#include "core/quantity/quantity.hpp"
+#include "core/quantity/text.hpp"
+
+namespace treadwater {
+
+enum class Dimension { pressure, mass, length, speed, temperature, force };
+
+// What is being asked for. Bounds are in the stored unit of the dimension's type (see
+// quantity.hpp); the texts are how the bounds and an example read to a person.
+struct QuantityRequest {
+  std::string_view label;  // "Load on this wheel"
+  Dimension dimension;
+  std::string_view default_unit;  // for a bare number: "kg"
+  double least;
+  double most;
+  std::string_view least_text;  // "20 kg"
+  std::string_view most_text;   // "8000 kg"
+  std::string_view example;     // "430 kg"
+};
+
+struct ReadProblem {
+  // missing, no_number, two_numbers, bad_fraction, too_large, unknown_unit, wrong_dimension,
+  // unit_needed, below_range, above_range, too_long
+  std::string_view code;
+  std::string text;
+};
+
+// The number in the stored unit of the dimension's type.
+tl::expected<double, ReadProblem> read_stored(std::string_view text,
+                                              const QuantityRequest& request);
+
+// The same as a typed quantity. The caller's type must be the request's dimension.
+template <class Q>
+tl::expected<Q, ReadProblem> read_quantity(std::string_view text, const QuantityRequest& request) {
+  return read_stored(text, request).map([](double stored) { return Q::stored(stored); });
+}
+
+}  // namespace treadwater

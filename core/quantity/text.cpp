@@ -1,0 +1,71 @@
+#include "core/quantity/text.hpp"
+
+namespace treadwater {
+namespace {
+
+// Length in bytes of the well-formed UTF-8 character at the front, or 0 where it is broken.
+std::size_t utf8_length(std::string_view text) {
+  const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
+  const unsigned char lead = byte(0);
+  if (lead < 0x80) return 1;
+  const std::size_t length = lead >= 0xF0 && lead < 0xF5   ? 4
+                             : lead >= 0xE0 && lead < 0xF0 ? 3
+                             : lead >= 0xC2 && lead < 0xE0 ? 2
+                                                           : 0;
+  if (length == 0 || text.size() < length) return 0;
+  for (std::size_t i = 1; i < length; ++i)
+    if ((byte(i) & 0xC0) != 0x80) return 0;
+  return length;
+}
+
+}  // namespace
+
+std::string joined(std::initializer_list<std::string_view> parts) {
+  std::size_t size = 0;
+  for (std::string_view part : parts) size += part.size();
+  std::string whole;
+  whole.reserve(size);
+  for (std::string_view part : parts) whole += part;
+  return whole;
+}
+
+std::string in_quotes(std::string_view text) {
+  std::string out = "“";
+  std::size_t characters = 0;
+  while (!text.empty()) {
+    if (characters == 40) {
+      out += "…";
+      break;
+    }
+    const std::size_t length = utf8_length(text);
+    if (length == 0 || static_cast<unsigned char>(text[0]) < 0x20 || text[0] == 0x7F)
+      out += length == 0 ? "\uFFFD" : " ";
+    else
+      out += text.substr(0, length);
+    text.remove_prefix(length == 0 ? 1 : length);
+    ++characters;
+  }
+  return out + "”";
+}
+
+std::string plain_spaces(std::string_view text) {
+  // No-break, narrow no-break, figure, thin, ideographic and zero-width spaces; byte order mark.
+  constexpr std::string_view wide[] = {"\u00A0", "\u202F", "\u2007", "\u2009",
+                                       "\u3000", "\u200B", "\uFEFF"};
+  std::string out;
+  while (!text.empty()) {
+    std::size_t length = 1;
+    bool space = text[0] == ' ' || (text[0] >= '\t' && text[0] <= '\r');
+    for (std::string_view w : wide)
+      if (text.substr(0, w.size()) == w) space = true, length = w.size();
+    if (!space)
+      out += text[0];
+    else if (!out.empty() && out.back() != ' ')
+      out += ' ';
+    text.remove_prefix(length);
+  }
+  if (!out.empty() && out.back() == ' ') out.pop_back();
+  return out;
+}
+
+}  // namespace treadwater

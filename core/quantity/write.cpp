@@ -1,0 +1,92 @@
+#include "core/quantity/write.hpp"
+
+#include <cmath>
+#include <cstdio>
+
+namespace treadwater {
+namespace {
+
+bool uses_miles(UnitSystem units) { return units != UnitSystem::metric; }
+
+std::string without_trailing_zeros(std::string text) {
+  if (text.find('.') == std::string::npos) return text;
+  while (text.back() == '0') text.pop_back();
+  if (text.back() == '.') text.pop_back();
+  return text;
+}
+
+}  // namespace
+
+std::optional<UnitSystem> find_unit_system(std::string_view id) {
+  if (id == "metric") return UnitSystem::metric;
+  if (id == "uk") return UnitSystem::uk;
+  if (id == "us") return UnitSystem::us;
+  return std::nullopt;
+}
+
+std::string fixed(double value, int decimals) {
+  char buffer[64];
+  std::snprintf(buffer, sizeof buffer, "%.*f", decimals, value);
+  return buffer;
+}
+
+std::string significant(double value, int digits) {
+  if (value == 0.0) return "0";
+  const int magnitude = static_cast<int>(std::floor(std::log10(std::fabs(value))));
+  const int decimals = digits - 1 - magnitude;
+  if (decimals >= 0) return fixed(value, decimals);
+  const double step = std::pow(10.0, -decimals);
+  return fixed(std::round(value / step) * step, 0);
+}
+
+std::string write(GaugePressure p, UnitSystem units) {
+  const std::string kpa = fixed(in_kilopascals(p), 0) + " kPa";
+  if (units == UnitSystem::metric) return fixed(in_bars(p), 2) + " bar (" + kpa + ")";
+  return fixed(in_psi(p), 0) + " psi (" + kpa + ")";
+}
+
+std::string write(Mass m, UnitSystem units) {
+  return units == UnitSystem::us ? fixed(in_pounds(m), 0) + " lb"
+                                 : fixed(in_kilograms(m), 0) + " kg";
+}
+
+std::string write(Speed v, UnitSystem units) {
+  return uses_miles(units) ? fixed(in_miles_per_hour(v), 0) + " mph"
+                           : fixed(in_kilometres_per_hour(v), 0) + " km/h";
+}
+
+std::string write_speed_range(Speed low, Speed high, UnitSystem units) {
+  const double from = uses_miles(units) ? in_miles_per_hour(low) : in_kilometres_per_hour(low);
+  return fixed(from, 0) + " to " + write(high, units);
+}
+
+std::string write_depth(Length l, UnitSystem units) {
+  if (units == UnitSystem::us)
+    return without_trailing_zeros(fixed(in_thirty_seconds(l), 1)) + "/32 in";
+  return without_trailing_zeros(fixed(in_millimetres(l), 1)) + " mm";
+}
+
+std::string write_water(Length l, UnitSystem units) {
+  if (units == UnitSystem::us) return fixed(in_inches(l), 2) + " in";
+  return without_trailing_zeros(fixed(in_millimetres(l), 1)) + " mm";
+}
+
+std::string write_size(Length l, UnitSystem units, int decimals) {
+  if (units == UnitSystem::us) return fixed(in_inches(l), decimals + 1) + " in";
+  return fixed(in_millimetres(l), decimals) + " mm";
+}
+
+std::string write(Area a, UnitSystem units) {
+  if (units == UnitSystem::us) return significant(in_square_inches(a), 2) + " sq in";
+  return significant(in_square_centimetres(a), 2) + " cm²";
+}
+
+Speed floor_to_five(Speed v, UnitSystem units) {
+  const bool miles = uses_miles(units);
+  const double shown = miles ? in_miles_per_hour(v) : in_kilometres_per_hour(v);
+  // The nudge keeps 30 mph at 30 after its trip through km/h.
+  const double floored = 5.0 * std::floor(shown / 5.0 + 1e-9);
+  return miles ? miles_per_hour(floored) : kilometres_per_hour(floored);
+}
+
+}  // namespace treadwater

@@ -1,0 +1,36 @@
+// Writing figures in the units a person asked for, with no more digits than they deserve.
+//
+// Three systems: metric (km/h, bar, mm, kg), uk (mph, psi, mm, kg), us (mph, psi, 32nds and inches,
+// lb). Values are rounded, never truncated, except where a function says so.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/quantity/quantity.hpp"
+
+namespace treadwater {
+
+enum class UnitSystem { metric, uk, us };
+
+std::optional<UnitSystem> find_unit_system(std::string_view id);
+
+// A number with a fixed count of decimals: fixed(2.345, 1) is "2.3".
+std::string fixed(double value, int decimals);
+// A number with two or more significant digits and no exponent: significant(0.0345, 2) "0.035".
+std::string significant(double value, int digits);
+
+std::string write(GaugePressure p, UnitSystem units);  // "2.2 bar (220 kPa)", "32 psi (220 kPa)"
+std::string write(Mass m, UnitSystem units);           // "615 kg", "1356 lb"
+std::string write(Speed v, UnitSystem units);          // "73 km/h", "45 mph"
+std::string write_speed_range(Speed low, Speed high, UnitSystem units);  // "59 to 84 km/h"
+std::string write_depth(Length l, UnitSystem units);                     // tread: "3 mm", "4/32 in"
+std::string write_water(Length l, UnitSystem units);                     // water: "5 mm", "0.20 in"
+std::string write_size(Length l, UnitSystem units, int decimals = 0);    // "632 mm", "24.9 in"
+std::string write(Area a, UnitSystem units);                             // "180 cm²", "28 sq in"
+
+// The greatest multiple of five, in the person's unit, that is not above the speed.
+Speed floor_to_five(Speed v, UnitSystem units);
+
+}  // namespace treadwater
