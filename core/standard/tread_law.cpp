@@ -1,0 +1,135 @@
+#include "core/standard/tread_law.hpp"
+
+#include <iterator>
+
+namespace treadwater::standard {
+namespace {
+
+constexpr std::string_view middle =
+    "main grooves in the middle three quarters of the tread, all round";
+
+constexpr WinterRule nordic(MonthDay from, MonthDay to, std::string_view words) {
+  return {millimetres(3.0), millimetres(3.0), from, to, true, false, words};
+}
+
+constexpr TreadLaw laws[] = {
+    {"GB",
+     "Great Britain",
+     millimetres(1.6),
+     "a continuous band of the middle three quarters of the tread, all round",
+     {"law-gb", "The Road Vehicles (Construction and Use) Regulations", "reg. 27(1)(f) and (4)",
+      "1986", Standing::secondary},
+     std::nullopt,
+     std::nullopt},
+    {"EU",
+     "European Union, elsewhere",
+     millimetres(1.6),
+     middle,
+     {"law-eu", "Council Directive 89/459/EEC on tread depth", "categories M1, N1, O1, O2", "1989",
+      Standing::secondary},
+     std::nullopt,
+     std::nullopt},
+    {"DE",
+     "Germany",
+     millimetres(1.6),
+     middle,
+     {"law-de", "Straßenverkehrs-Zulassungs-Ordnung (StVZO)", "§ 36", "", Standing::published},
+     std::nullopt,
+     std::nullopt},
+    {"AT",
+     "Austria",
+     millimetres(1.6),
+     middle,
+     {"law-at", "Kraftfahrgesetz-Durchführungsverordnung (KDV)",
+      "§ 4(4), as printed by the federal portal", "1967", Standing::published},
+     WinterRule{millimetres(4.0),
+                millimetres(5.0),
+                {11, 1},
+                {4, 15},
+                true,
+                true,
+                "between 1 November and 15 April in wintry conditions"},
+     Source{"law-at-winter", "Kraftfahrgesetz-Durchführungsverordnung (KDV)",
+            "§ 4, winter tyres: 4 mm radial, 5 mm diagonal", "1967", Standing::published}},
+    {"FI",
+     "Finland",
+     millimetres(1.6),
+     middle,
+     {"law-fi", "Council Directive 89/459/EEC on tread depth", "categories M1, N1, O1, O2", "1989",
+      Standing::secondary},
+     nordic({11, 1}, {3, 31},
+            "between 1 November and 31 March when the weather or road demands it"),
+     Source{"law-fi-winter", "Finnish road traffic law, winter tyres", "3 mm", "",
+            Standing::secondary}},
+    {"SE",
+     "Sweden",
+     millimetres(1.6),
+     middle,
+     {"law-se", "Swedish transport agency rules on tyres", "tread depth, light vehicles", "",
+      Standing::secondary},
+     nordic({12, 1}, {3, 31}, "between 1 December and 31 March in winter road conditions"),
+     Source{"law-se-winter", "Swedish transport agency rules on tyres",
+            "winter tyres, light vehicles", "", Standing::secondary}},
+    // Every tyre, not the winter tyre alone, must have 3 mm in Norway's season; the season's end
+    // moves with Easter, so the latest possible day stands here.
+    {"NO",
+     "Norway",
+     millimetres(1.6),
+     middle,
+     {"law-no", "Norwegian regulations on the use of vehicles", "s. 1-4", "", Standing::secondary},
+     nordic({11, 1}, {5, 3}, "from 1 November to the Sunday after Easter (wider in the north)"),
+     Source{"law-no-winter", "Norwegian regulations on the use of vehicles", "s. 1-4, season", "",
+            Standing::secondary}},
+    {"CZ",
+     "Czechia",
+     millimetres(1.6),
+     middle,
+     {"law-cz", "Council Directive 89/459/EEC on tread depth", "categories M1, N1, O1, O2", "1989",
+      Standing::secondary},
+     WinterRule{millimetres(4.0),
+                millimetres(4.0),
+                {11, 1},
+                {3, 31},
+                true,
+                false,
+                "between 1 November and 31 March when snow or ice lies or is to be expected"},
+     Source{"law-cz-winter", "Act 361/2000 on road traffic", "s. 40a", "2000",
+            Standing::secondary}},
+    // 2/32 in. The federal inspection standard itself was not seen; a state rule has its wording.
+    {"US",
+     "United States",
+     thirty_seconds(2.0),
+     "any major groove, at three places round the tyre",
+     {"law-us", "49 CFR 570.9, as repeated in COMAR 11.14.05.05", "tread depth", "",
+      Standing::secondary},
+     std::nullopt,
+     std::nullopt},
+    {"elsewhere",
+     "Elsewhere",
+     millimetres(1.6),
+     "the shallowest main groove",
+     {"law-elsewhere", "The commonest legal minimum, taken where the local law is not known here",
+      "ask the local authority", "", Standing::common_practice},
+     std::nullopt,
+     std::nullopt},
+};
+
+constexpr bool not_before(MonthDay a, MonthDay b) {
+  return a.month > b.month || (a.month == b.month && a.day >= b.day);
+}
+
+}  // namespace
+
+TreadLaws tread_laws() { return {std::begin(laws), std::end(laws)}; }
+
+const TreadLaw* find_tread_law(std::string_view id) {
+  for (const TreadLaw& law : tread_laws())
+    if (law.id == id) return &law;
+  return nullptr;
+}
+
+bool in_season(const WinterRule& rule, MonthDay day) {
+  return not_before(day, rule.from) || not_before(rule.to, day);
+}
+
+}  // namespace treadwater::standard

@@ -1,0 +1,54 @@
+// The least tread the law allows on a light vehicle, by place, and the deeper one it wants of a
+// winter tyre in winter. Data in tread_law.cpp, one row with its clause each.
+//
+// Range: cars, and goods vehicles and trailers to 3500 kg. Heavier vehicles, motor cycles and
+// mopeds have other rules and are not in this table. "elsewhere" is a rule of caution, not a law.
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+#include "core/quantity/quantity.hpp"
+#include "core/standard/source.hpp"
+
+namespace treadwater::standard {
+
+struct MonthDay {
+  int month;
+  int day;
+};
+
+struct WinterRule {
+  Length least_radial;
+  Length least_cross_ply;
+  MonthDay from;
+  MonthDay to;
+  bool only_in_winter_conditions;   // the road, not the calendar alone, decides
+  bool else_counts_as_summer_tyre;  // below the depth it may still serve as a summer tyre
+  std::string_view words;
+};
+
+struct TreadLaw {
+  std::string_view id;     // "GB"
+  std::string_view place;  // "Great Britain"
+  Length least;
+  std::string_view where_measured;
+  Source source;
+  std::optional<WinterRule> winter;
+  std::optional<Source> winter_source;
+};
+
+struct TreadLaws {
+  const TreadLaw* first;
+  const TreadLaw* last;
+  const TreadLaw* begin() const { return first; }
+  const TreadLaw* end() const { return last; }
+};
+
+TreadLaws tread_laws();
+const TreadLaw* find_tread_law(std::string_view id);  // null where there is none
+
+// Is the day inside the rule's season? Seasons run over the new year.
+bool in_season(const WinterRule& rule, MonthDay day);
+
+}  // namespace treadwater::standard
