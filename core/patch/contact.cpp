@@ -1,0 +1,83 @@
+// Symbols of the sources and ours:
+//   K, Cz  vertical stiffness        SN  nominal section width, mm    DR  rim diameter, mm
+//   P      inflation pressure, kPa   AR  aspect ratio, per cent       R0  unloaded radius
+//   F      wheel load, N             a   half contact length
+#include "core/patch/contact.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace treadwater::patch {
+namespace {
+
+constexpr Source diameter{
+    "overall-diameter", "Overall diameter from the nominal size, d + 2 S a/100",
+    "definitions of aspect ratio and section height, ISO 4223-1, UN R30", "", Standing::secondary};
+constexpr Source stiffness{"stiffness", "T. B. Rhyne, Tire Science and Technology 33(3), 136-155",
+                           "vertical stiffness; constants not seen in print", "2005",
+                           Standing::memory};
+constexpr Source length{
+    "contact-length", "Besselink, Schmeitz, Pacejka, Vehicle System Dynamics 48 (S1), 337-352",
+    "half-length equation, coefficients of the 205/60R15 set, read in a public code", "2010",
+    Standing::secondary};
+constexpr Source width{"contact-width", "Effective tread width of the stiffness relationship",
+                       "narrowed at part load by a fit to one measured 255/40 tyre", "2005",
+                       Standing::memory};
+constexpr Source area{"contact-area", "Measured footprints of two 255/40R17 tyres after ASTM F870",
+                      "gross area / (length x width) 0.80 to 0.97, 0.88 taken", "2024",
+                      Standing::secondary};
+
+double effective_width_mm(const TyreSize& size) {
+  return (1.03 - 0.004 * size.aspect_percent) * in_millimetres(size.section_width);
+}
+
+}  // namespace
+
+Length overall_diameter(const TyreSize& size) {
+  return size.rim_diameter + size.section_width * (2.0 * size.aspect_percent / 100.0);
+}
+
+Stiffness vertical_stiffness(const TyreSize& size, GaugePressure pressure) {
+  const double diameter_mm = in_millimetres(overall_diameter(size));
+  return kilograms_force_per_millimetre(0.00028 * in_kilopascals(pressure) *
+                                            std::sqrt(effective_width_mm(size) * diameter_mm) +
+                                        3.45);
+}
+
+Length deflection(Force load, Stiffness k) {
+  return metres(in_newtons(load) / in_newtons_per_metre(k));
+}
+
+Length contact_length(Force load, Stiffness k, Length unloaded_radius) {
+  constexpr double q1 = 0.6715;
+  constexpr double q2 = 0.7308;
+  const double x = in_newtons(load) / (in_newtons_per_metre(k) * in_metres(unloaded_radius));
+  return unloaded_radius * (2.0 * (q2 * x + q1 * std::sqrt(x)));
+}
+
+Length contact_width(const TyreSize& size, double share_of_rated_load) {
+  const double share = std::clamp(share_of_rated_load, 0.0, 1.0);
+  return millimetres(effective_width_mm(size) * std::pow(share, 0.14));
+}
+
+ContactPatch contact_patch(const TyreSize& size, GaugePressure pressure, Mass load, Mass rated) {
+  constexpr double fill = 0.88;
+  ContactPatch patch;
+  const Force force = weight(load);
+  patch.stiffness = vertical_stiffness(size, pressure);
+  patch.deflection = deflection(force, patch.stiffness);
+  patch.length = contact_length(force, patch.stiffness, overall_diameter(size) / 2.0);
+  patch.width = contact_width(size, load / rated);
+  patch.area = rectangle(patch.length, patch.width) * fill;
+  patch.aspect_ratio = patch.width / patch.length;
+  patch.ground_pressure = kilopascals(in_newtons(force) / in_square_metres(patch.area) / 1000.0);
+  return patch;
+}
+
+const Source& overall_diameter_source() { return diameter; }
+const Source& stiffness_source() { return stiffness; }
+const Source& contact_length_source() { return length; }
+const Source& contact_width_source() { return width; }
+const Source& contact_area_source() { return area; }
+
+}  // namespace treadwater::patch

@@ -1,0 +1,51 @@
+// Load against pressure: what a tyre carries at this pressure, and the pressure a load needs.
+//
+// Two laws:
+//   European:  L = Lmax (p / pref)^0.8, pref 250 kPa (standard) or 290 kPa (extra and high load),
+//              the pressure on the sidewall for C tyres, 420 kPa for a temporary spare.
+//   United States, P-metric:  L = Lmax (p / 240 kPa)^0.5.
+// Sources and standing: see load_capacity.cpp; each LoadLaw carries its own. The European exponent
+// and reference pressures are second-hand, the least pressure of 150 kPa is from memory.
+//
+// Range: least() <= p <= reference. Above the reference a tyre carries no more than Lmax; below
+// 150 kPa no load is supported by the law, and none is returned (zero).
+// The car's placard and the tyre maker's table come before either law.
+#pragma once
+
+#include "core/quantity/quantity.hpp"
+#include "core/standard/source.hpp"
+
+namespace treadwater::patch {
+
+struct LoadLaw {
+  GaugePressure reference;
+  double exponent;
+  const Source* source;
+};
+
+LoadLaw european_standard_load();
+LoadLaw european_extra_load();
+LoadLaw european_at_marked_pressure(GaugePressure marked);
+LoadLaw temporary_spare_law();
+LoadLaw p_metric_standard_load();
+LoadLaw p_metric_extra_load();
+
+// The least cold pressure at which any of the laws is used.
+GaugePressure least_pressure();
+const Source& least_pressure_source();
+
+Mass load_capacity(const LoadLaw& law, Mass greatest, GaugePressure pressure);
+
+// Never under least_pressure(). A load above `greatest` asks for more than the reference pressure:
+// the caller must treat that as overload, not as a pressure to set.
+GaugePressure pressure_needed(const LoadLaw& law, Mass greatest, Mass load);
+
+// P-metric capacity from the dimensions, kg, before rounding to the nearest load index:
+//   L = K p^0.5 Sd^1.39 (Dr + Sd),  Sd = (0.34848 + 0.6497 A) S,  K = 6.67e-5
+// p kPa, S nominal section width mm, A aspect as a fraction, Dr rim diameter in whole mm.
+// Range: series 50 to 80. Outside it the equation was not meant; the caller says so.
+Mass p_metric_capacity(Length section_width, double aspect_percent, Length rim_diameter,
+                       GaugePressure pressure);
+const Source& p_metric_capacity_source();
+
+}  // namespace treadwater::patch
