@@ -1,0 +1,40 @@
+// Measured onsets of aquaplaning from published tests: what every estimate here must respect.
+//
+// Pressures are not stated in any of them (cars: about 220 to 250 kPa), and tests differ in what
+// they call the onset. Where a source gives a speed alone, low and high are the same.
+#pragma once
+
+#include <iterator>
+#include <optional>
+#include <string_view>
+
+#include "core/quantity/quantity.hpp"
+#include "core/standard/source.hpp"
+
+namespace treadwater::water {
+
+struct MeasuredOnset {
+  std::string_view id;
+  Length tread;
+  Length film;
+  Speed low;
+  Speed high;
+  std::optional<Length> section_width;  // where the source gives it
+  std::string_view remark;
+  Source source;
+};
+
+struct MeasuredOnsets {
+  const MeasuredOnset* first;
+  const MeasuredOnset* last;
+  const MeasuredOnset* begin() const { return first; }
+  const MeasuredOnset* end() const { return last; }
+};
+
+MeasuredOnsets measured_onsets();
+
+// How much water grooves of this depth clear, against those of a new 8 mm tread: a published test
+// (205/55 R16, 9 mm of water, 80 km/h) found 1, 0.80 and 0.55 at 8, 3 and 1.6 mm.
+const Source& clearing_source();
+
+}  // namespace treadwater::water
