@@ -1,0 +1,78 @@
+#include "core/answer/sheet.hpp"
+
+#include <algorithm>
+
+namespace treadwater::answer {
+
+const std::string_view safety_words =
+    "An estimate, not a permission. Road law, event rules, the tyre maker and a qualified fitter "
+    "come "
+    "first. If in doubt, go slower or do not go.";
+
+std::string_view Input::text(std::string_view id) const {
+  for (auto it = texts_.rbegin(); it != texts_.rend(); ++it)
+    if (it->first == id) return it->second;
+  return {};
+}
+
+const Field& field_of(const SheetDescription& sheet, std::string_view id) {
+  for (const Field& field : sheet.fields)
+    if (field.id == id) return field;
+  return sheet.fields.front();
+}
+
+void refuse_unknown_fields(const SheetDescription& sheet, const Input& input, Answer& answer) {
+  for (const auto& given : input.all()) {
+    const std::string& id = given.first;
+    const bool known = id == "today" || std::any_of(sheet.fields.begin(), sheet.fields.end(),
+                                                    [&](const Field& f) { return f.id == id; });
+    if (known) continue;
+    std::string ids;
+    for (const Field& field : sheet.fields)
+      ids += (ids.empty() ? "" : ", ") + std::string(field.id);
+    answer.problems.push_back({id, "unknown_field",
+                               joined({"There is no field ", in_quotes(id),
+                                       " on this sheet. Its fields are ", ids, "."})});
+  }
+}
+
+std::optional<std::string_view> choice_of(const SheetDescription& sheet, const Input& input,
+                                          std::string_view id, Answer& answer) {
+  const Field& field = field_of(sheet, id);
+  const std::string given = plain_spaces(input.text(id));
+  const std::string_view wanted = given.empty() ? field.initial : std::string_view(given);
+  std::string values;
+  for (const Choice& choice : field.choices) {
+    if (choice.value == wanted) return choice.value;
+    values += (values.empty() ? "" : ", ") + std::string(choice.value);
+  }
+  answer.problems.push_back({std::string(id), "unknown_choice",
+                             joined({field.label, ": ", in_quotes(given),
+                                     " is not one of the choices. They are ", values, "."})});
+  return std::nullopt;
+}
+
+void rank_limits(Answer& answer) {
+  std::stable_sort(answer.limits.begin(), answer.limits.end(), [](const Limit& a, const Limit& b) {
+    return a.low * a.share_kept < b.low * b.share_kept;
+  });
+}
+
+void add_once(Sources& sources, const Source& source) {
+  if (std::none_of(sources.begin(), sources.end(),
+                   [&](const Source* s) { return s->id == source.id; }))
+    sources.push_back(&source);
+}
+
+Sources sources_used(const Answer& answer) {
+  Sources used;
+  const auto add = [&](const Sources& sources) {
+    for (const Source* source : sources) add_once(used, *source);
+  };
+  for (const Limit& limit : answer.limits) add(limit.sources);
+  for (const Caution& caution : answer.cautions) add(caution.sources);
+  for (const Figure& figure : answer.figures) add(figure.sources);
+  return used;
+}
+
+}  // namespace treadwater::answer

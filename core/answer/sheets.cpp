@@ -1,0 +1,45 @@
+#include "core/answer/sheets.hpp"
+
+#include "core/answer/tyre_check.hpp"
+
+namespace treadwater::answer {
+
+const std::vector<Sheet>& sheets() {
+  static const std::vector<Sheet> table = {
+      {tyre_check_sheet, tyre_check, tyre_check_sources},
+  };
+  return table;
+}
+
+const Sheet* find_sheet(std::string_view id) {
+  for (const Sheet& sheet : sheets())
+    if (sheet.describe().id == id) return &sheet;
+  return nullptr;
+}
+
+const std::vector<Way>& ways() {
+  static const std::vector<Way> table = {
+      {{"kerb", "At the kerb", "Kneeling beside a car, with its sidewall and a gauge.", {}},
+       "tyre-check"},
+      {{"stage",
+        "At the stage",
+        "A ruler in a puddle: how fast may a gravel tyre come through?",
+        {{"tyre_kind", "gravel"}, {"surface", "asphalt"}, {"water", "10 mm"}}},
+       "tyre-check"},
+      {{"club",
+        "On the club's page",
+        "Fill it in for your cars, then share the link: it holds the whole sheet.",
+        {}},
+       "tyre-check"},
+  };
+  return table;
+}
+
+Sources all_sources() {
+  Sources all;
+  for (const Sheet& sheet : sheets())
+    for (const Source* source : sheet.sources()) add_once(all, *source);
+  return all;
+}
+
+}  // namespace treadwater::answer

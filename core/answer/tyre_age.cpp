@@ -1,0 +1,62 @@
+#include "core/answer/tyre_age.hpp"
+
+#include <string>
+
+namespace treadwater::answer {
+namespace {
+
+constexpr Source date_code{"date-code",
+                           "Tire Identification and Recordkeeping, 64 FR 36807; 49 CFR 574.5",
+                           "week and year of manufacture", "1999", Standing::published};
+constexpr Source age_advice{
+    "age-advice",
+    "Consumer advice quoting NHTSA: some car makers six years, some tyre makers ten at most",
+    "the spare included", "2013", Standing::secondary};
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+ReadProblem problem(std::string_view code, std::string_view text, const std::string& rest) {
+  return {code, joined({"Date code: ", in_quotes(text), rest})};
+}
+
+constexpr std::string_view would_do =
+    " The last four digits of the DOT line would do: 2319 is week 23 of 2019.";
+
+// The digits at the end of "DOT XXXX XXXX 2319", or of "2319" alone.
+std::string trailing_digits(std::string_view text) {
+  std::size_t begin = text.size();
+  while (begin > 0 && is_digit(text[begin - 1])) --begin;
+  return std::string(text.substr(begin));
+}
+
+}  // namespace
+
+tl::expected<TyreAge, ReadProblem> read_date_code(std::string_view text, Date today) {
+  const std::string digits = trailing_digits(plain_spaces(text));
+  if (digits.size() != 4 && digits.size() != 3)
+    return tl::unexpected(
+        problem("not_a_date_code", text,
+                joined({" does not end in the three or four digits of a date code.", would_do})));
+  TyreAge age;
+  age.week = (digits[0] - '0') * 10 + (digits[1] - '0');
+  age.before_2000 = digits.size() == 3;
+  age.year = age.before_2000 ? 1990 + (digits[2] - '0')
+                             : 2000 + (digits[2] - '0') * 10 + (digits[3] - '0');
+  if (age.week < 1 || age.week > 53)
+    return tl::unexpected(problem("no_such_week", text,
+                                  joined({" gives week ", digits.substr(0, 2),
+                                          ", and a year has weeks 01 to 53.", would_do})));
+  const long days = days_since_1970(today) - days_since_1970(monday_of_week(age.year, age.week));
+  if (days < 0)
+    return tl::unexpected(
+        problem("in_the_future", text,
+                joined({" is week ", std::to_string(age.week), " of ", std::to_string(age.year),
+                        ", which is still to come. Check the four digits."})));
+  age.least_years = static_cast<double>(days) / 365.2425;
+  return age;
+}
+
+const Source& date_code_source() { return date_code; }
+const Source& age_advice_source() { return age_advice; }
+
+}  // namespace treadwater::answer

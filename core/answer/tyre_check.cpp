@@ -1,0 +1,931 @@
+#include "core/answer/tyre_check.hpp"
+
+#include <algorithm>
+
+#include "core/answer/tyre_age.hpp"
+#include "core/answer/tyre_kind.hpp"
+#include "core/patch/contact.hpp"
+#include "core/patch/load_capacity.hpp"
+#include "core/quantity/write.hpp"
+#include "core/sidewall/sidewall.hpp"
+#include "core/standard/load_index.hpp"
+#include "core/standard/road_surface.hpp"
+#include "core/standard/speed_load.hpp"
+#include "core/standard/tread_law.hpp"
+#include "core/water/estimate.hpp"
+#include "core/water/measured.hpp"
+#include "core/water/onset.hpp"
+
+namespace treadwater::answer {
+namespace {
+
+using sidewall::Family;
+using sidewall::Reading;
+using standard::SpeedSymbol;
+
+constexpr Source hot_reading{"hot-reading",
+                             "Car handbooks and tyre makers: a hot tyre reads 20 to 40 kPa high",
+                             "never let air out of a hot tyre", "", Standing::secondary};
+constexpr Source spare_speed{"spare-speed",
+                             "Temporary spares: one at a time, 80 km/h, 420 kPa (UN R64)",
+                             "as printed in handbooks and on sidewalls", "", Standing::secondary};
+constexpr Source deep_water{
+    "deep-water", "Motoring club and environment agency advice on flood water",
+    "do not enter more than 10 cm, or moving water", "", Standing::secondary};
+constexpr Source thin_film{"thin-film", "Dunlap et al., Transportation Research Record 584",
+                           "traction falls at depths well below those needed for hydroplaning",
+                           "1976", Standing::published};
+constexpr Source tread_advice{"tread-3mm", "Comparative wet braking tests of 3 mm and 1.6 mm tread",
+                              "about a quarter longer from 50 mph at 1.6 mm", "2003",
+                              Standing::secondary};
+constexpr Source winter_advice{"tread-winter-4mm", "Advice for winter tyres: 4 mm",
+                               "not seen in print", "", Standing::memory};
+constexpr Source base_pressure{"base-speed", "Base pressures hold to 160 km/h",
+                               "Crolla (ed.), Automotive Engineering, p. 291", "2009",
+                               Standing::secondary};
+
+constexpr Length three_millimetres = millimetres(3.0);
+constexpr Length do_not_enter = millimetres(100.0);
+constexpr GaugePressure gauge_error = kilopascals(10.0);
+constexpr GaugePressure hot_excess = kilopascals(40.0);
+
+// What the tyre may carry, and by which law.
+struct LoadBasis {
+  Mass greatest;
+  patch::LoadLaw law;
+  // P-metric: the European law with the same reference pressure asks for more, and the larger
+  // rules.
+  std::optional<patch::LoadLaw> stricter;
+
+  Mass capacity(GaugePressure pressure) const {
+    return patch::load_capacity(stricter.value_or(law), greatest, pressure);
+  }
+  GaugePressure needed(Mass load, double percent) const {
+    return patch::pressure_needed(stricter.value_or(law), greatest * (percent / 100.0), load);
+  }
+};
+
+struct TopSpeed {
+  SpeedSymbol symbol;
+  Speed speed;
+  std::string letters;
+};
+
+class TyreCheck {
+ public:
+  explicit TyreCheck(const Input& input) : input_(input) {}
+
+  Answer run() {
+    answer_.sheet = "tyre-check";
+    refuse_unknown_fields(tyre_check_sheet(), input_, answer_);
+    read_form();
+    if (size_) say_what_the_sidewall_leaves_open();
+    judge_speed_symbol();
+    judge_load();
+    judge_water();
+    judge_tread();
+    judge_age();
+    describe_patch();
+    rank_limits(answer_);
+    if (answer_.ok()) conclude();
+    std::stable_sort(answer_.cautions.begin(), answer_.cautions.end(),
+                     [](const Caution& a, const Caution& b) { return a.level > b.level; });
+    return std::move(answer_);
+  }
+
+ private:
+  // ---- reading the form ----
+
+  template <class Q>
+  std::optional<Q> quantity(std::string_view id) {
+    return quantity_of<Q>(tyre_check_sheet(), input_, id, answer_);
+  }
+  std::optional<std::string_view> choice(std::string_view id) {
+    return choice_of(tyre_check_sheet(), input_, id, answer_);
+  }
+  void problem(std::string_view field, std::string_view code, std::string text) {
+    answer_.problems.push_back({std::string(field), std::string(code), std::move(text)});
+  }
+
+  void read_form() {
+    if (const auto id = choice("units")) units_ = *find_unit_system(*id);
+    read_today();
+    read_size();
+    load_ = quantity<Mass>("load");
+    gauge_ = quantity<GaugePressure>("pressure");
+    const auto state = choice("pressure_state");
+    hot_ = state == "hot";
+    if (gauge_ && state) cold_ = hot_ ? std::max(kilopascals(0.0), *gauge_ - hot_excess) : *gauge_;
+    tread_ = quantity<Length>("tread");
+    water_ = quantity<Length>("water");
+    intended_ = quantity<Speed>("speed");
+    if (const auto id = choice("tyre_kind")) kind_ = find_tyre_kind(*id);
+    if (const auto id = choice("surface")) surface_ = standard::find_road_surface(*id);
+    if (const auto id = choice("place")) law_ = standard::find_tread_law(*id);
+    read_age();
+  }
+
+  void read_today() {
+    const std::string text = plain_spaces(input_.text("today"));
+    if (text.empty()) {
+      today_ = today_by_the_clock();
+    } else if (const auto date = read_iso_date(text)) {
+      today_ = *date;
+    } else {
+      problem("today", "not_a_date",
+              joined({"Today: ", in_quotes(text), " is not a date like 2026-11-25."}));
+      today_ = today_by_the_clock();
+    }
+  }
+
+  void read_size() {
+    auto reading = sidewall::read(input_.text("size"));
+    if (reading) {
+      size_ = std::move(*reading);
+      return;
+    }
+    std::string text = std::move(reading.error().text);
+    if (!reading.error().nearest.empty() && text.find(reading.error().nearest) == std::string::npos)
+      text += joined({" Did you mean ", reading.error().nearest, "?"});
+    problem("size", reading.error().code, std::move(text));
+  }
+
+  void read_age() {
+    std::string text = plain_spaces(input_.text("date_code"));
+    if (text.empty() && size_) text = size_->date_code;
+    if (text.empty()) return;
+    const auto age = read_date_code(text, today_);
+    if (age)
+      age_ = *age;
+    else
+      problem("date_code", age.error().code, age.error().text);
+  }
+
+  // ---- saying things ----
+
+  void caution(std::string_view id, Level level, std::string reason, std::string text,
+               Sources sources = {}) {
+    answer_.cautions.push_back(
+        {std::string(id), level, std::move(reason), std::move(text), std::move(sources)});
+  }
+
+  void figure(std::string_view id, std::string_view label, double value, std::string_view unit,
+              std::string text, Sources sources, std::string note = {},
+              std::optional<double> low = {}, std::optional<double> high = {}) {
+    answer_.figures.push_back({std::string(id), std::string(label), value, unit, low, high,
+                               std::move(text), std::move(note), std::move(sources)});
+  }
+
+  void fixed_limit(std::string_view id, std::string_view label, Speed speed, std::string why,
+                   Sources sources) {
+    answer_.limits.push_back(
+        {std::string(id), std::string(label), speed, speed, speed, 1.0,
+         speed > kilometres_per_hour(0.0) ? write(speed, units_) : "not at any speed",
+         std::move(why), std::move(sources)});
+  }
+
+  std::string speed_text(Speed v) const { return write(v, units_); }
+
+  // ---- the sidewall ----
+
+  void say_what_the_sidewall_leaves_open() {
+    for (const std::string& text : size_->assumed) caution("assumed", Level::note, "", text);
+    for (const std::string& text : size_->unsaid) caution("unsaid", Level::note, "", text);
+    if (!size_->candidates.empty()) {
+      std::string others;
+      for (const std::string& other : size_->candidates)
+        others += (others.empty() ? "" : ", or ") + other;
+      caution("ambiguous_size", Level::care, "the sidewall text can be read in more than one way",
+              joined({"Read as ", size_->canonical, " (", family_name(size_->family),
+                      "); the same text can also mean ", others, ". Check against the tyre."}));
+    }
+    for (const sidewall::Mark& mark : size_->marks)
+      if (mark.id == "not_understood")
+        caution("not_understood", Level::note, "",
+                joined({"Not understood and left out: ", in_quotes(mark.value), "."}));
+    if (size_->run_flat)
+      caution(
+          "run_flat", Level::note, "",
+          "Run-flat construction: its stiff sidewall hides a loss of pressure, so trust the gauge "
+          "and the warning lamp, not the look of the tyre. The patch below is worked out for a "
+          "plain one.");
+  }
+
+  // ---- speed symbol and temporary spare ----
+
+  std::optional<TopSpeed> top_speed() const {
+    if (!size_) return std::nullopt;
+    std::optional<SpeedSymbol> symbol = size_->size_symbol;
+    if (size_->service) symbol = size_->service->symbol;
+    if (!symbol) return std::nullopt;
+    const auto& row = standard::speed_row(*symbol);
+    return TopSpeed{*symbol, row.speed, std::string(row.letters)};
+  }
+
+  void judge_speed_symbol() {
+    if (!size_) return;
+    const auto top = top_speed();
+    if (size_->temporary_spare) {
+      fixed_limit("temporary_spare", "Temporary spare", kilometres_per_hour(80.0),
+                  "A temporary spare is for 80 km/h (50 mph) at most, one on a car, only as far as "
+                  "a repair.",
+                  {&spare_speed});
+      caution(
+          "temporary_spare", Level::care, "it is a temporary spare",
+          "Temporary spare: 80 km/h (50 mph) at most, never two, at 420 kPa (60 psi) unless its "
+          "sidewall says otherwise. Its grip, braking and ground clearance are not those of the "
+          "other three.",
+          {&spare_speed});
+    }
+    if (top) {
+      const bool from_size = !size_->service;
+      std::string why =
+          joined({"Speed symbol ", top->letters, ": not above ", speed_text(top->speed), "."});
+      if (top->symbol == SpeedSymbol::ZR || top->symbol == SpeedSymbol::VR)
+        why = joined({top->letters,
+                      " in the size without a service description promises no more than ",
+                      speed_text(top->speed), " for certain; the tyre maker knows the rest."});
+      else if (size_->service && size_->service->above_symbol)
+        why = joined({"The brackets mean that it is for more than ", speed_text(top->speed),
+                      "; how much more, only the tyre maker says."});
+      else if (from_size)
+        why += " The letter stands in the size, as on tyres before about 1990.";
+      fixed_limit("speed_symbol", joined({"Speed symbol ", top->letters}), top->speed,
+                  std::move(why), {&standard::speed_symbol_source()});
+    } else if (!size_->temporary_spare) {
+      caution("speed_symbol_unknown", Level::care, "the speed symbol is not given",
+              "No speed symbol was given, so no top speed can be named. It is the letter after the "
+              "load "
+              "index, as the V in 91V: add it to the sidewall text.");
+    }
+    if (intended_ && top && *intended_ > top->speed)
+      caution("speed_above_symbol", Level::unfit, "the speed you intend is above its speed symbol",
+              joined({"You intend ", speed_text(*intended_), ", and ", top->letters, " is for ",
+                      speed_text(top->speed), " at most."}),
+              {&standard::speed_symbol_source()});
+  }
+
+  // ---- load and pressure ----
+
+  std::optional<LoadBasis> load_basis() {
+    const std::optional<Mass> greatest = greatest_load();
+    if (!greatest) return std::nullopt;
+    const bool extra = size_->extra_load || size_->high_load;
+    switch (size_->family) {
+      case Family::temporary_spare:
+        return LoadBasis{*greatest, patch::temporary_spare_law(), {}};
+      case Family::p_metric: {
+        const auto law = extra ? patch::p_metric_extra_load() : patch::p_metric_standard_load();
+        auto european = patch::european_standard_load();
+        european.reference = law.reference;
+        return LoadBasis{*greatest, law, european};
+      }
+      case Family::metric_car:
+      case Family::metric_no_series:
+      case Family::millimetre_rim:
+        return LoadBasis{
+            *greatest, extra ? patch::european_extra_load() : patch::european_standard_load(), {}};
+      default:
+        break;
+    }
+    if (!size_->marked_pressure) {
+      caution("reference_pressure_unknown", Level::care,
+              "the pressure its load rating belongs to is not given",
+              "The load rating of this kind of tyre belongs to the pressure moulded beside it. Add "
+              "that to "
+              "the sidewall text (for example 475 kPa) to have load against pressure judged; until "
+              "then "
+              "only the full rating is used, and the vehicle's placard decides the pressure.");
+      return std::nullopt;
+    }
+    return LoadBasis{*greatest, patch::european_at_marked_pressure(*size_->marked_pressure), {}};
+  }
+
+  // From the load index; for a P-metric tyre without one, from its dimensions, aloud.
+  std::optional<Mass> greatest_load() {
+    if (!size_) return std::nullopt;
+    if (size_->service) {
+      const auto mass = standard::load_of_index(size_->service->load_index);
+      if (mass)
+        figure("load_rating",
+               joined({"Load rating (index ", std::to_string(size_->service->load_index), ")"}),
+               in_kilograms(*mass), "kg", write(*mass, units_), {&standard::load_index_source()});
+      return mass;
+    }
+    const auto& s = *size_;
+    if (s.family == Family::p_metric && s.section_width && s.aspect_percent && s.rim_diameter &&
+        *s.aspect_percent >= 50.0 && *s.aspect_percent <= 80.0 && !s.extra_load) {
+      const Mass by_equation = patch::p_metric_capacity(*s.section_width, *s.aspect_percent,
+                                                        *s.rim_diameter, kilopascals(240.0));
+      const int index = standard::nearest_load_index(by_equation);
+      const Mass mass = *standard::load_of_index(index);
+      figure("load_rating",
+             joined({"Load rating worked out from the size (index ", std::to_string(index), ")"}),
+             in_kilograms(mass), "kg", write(mass, units_), {&patch::p_metric_capacity_source()});
+      caution("load_index_assumed", Level::care, "its load index had to be worked out",
+              joined({"No load index was given. A P-metric tyre of this size works out at ",
+                      std::to_string(index), ", ", write(mass, units_),
+                      ", by the equation of its standard: check it against the sidewall."}),
+              {&patch::p_metric_capacity_source()});
+      return mass;
+    }
+    caution(
+        "load_index_unknown", Level::care, "the load index is not given",
+        "No load index was given, so the load cannot be judged. It is the number before the speed "
+        "symbol, as the 91 in 91V: add it to the sidewall text.");
+    return std::nullopt;
+  }
+
+  void judge_load() {
+    if (!size_) return;
+    const auto basis = load_basis();
+    if (!basis) {
+      judge_load_by_rating_alone();
+      return;
+    }
+    const Sources law{basis->law.source, &patch::least_pressure_source()};
+    if (cold_) {
+      const Mass capacity = patch::load_capacity(basis->law, basis->greatest, *cold_);
+      std::optional<double> low, high;
+      std::string note;
+      if (basis->stricter) {
+        low = in_kilograms(basis->capacity(*cold_));
+        high = in_kilograms(capacity);
+        note = joined({"The European law gives ", write(basis->capacity(*cold_), units_),
+                       " here; the lower is what this check goes by."});
+      }
+      figure("load_capacity", "Load it can carry at this pressure", in_kilograms(capacity), "kg",
+             write(capacity, units_), law, note, low, high);
+    }
+    if (!load_) return;
+
+    const auto top = top_speed();
+    const Speed for_speed = intended_.value_or(kilometres_per_hour(0.0));
+    const auto percent_then =
+        top ? standard::load_percent(top->symbol, std::min(for_speed, top->speed))
+            : std::optional<double>(100.0);
+    const GaugePressure supplement =
+        top ? standard::pressure_for_speed(top->symbol, std::min(for_speed, top->speed))
+            : kilopascals(0.0);
+    const GaugePressure needed = basis->needed(*load_, percent_then.value_or(100.0)) + supplement;
+    if (*load_ <= basis->greatest) {
+      Sources sources = law;
+      if (supplement > kilopascals(0.0)) sources.push_back(&standard::speed_pressure_source());
+      figure("pressure_needed", "Least cold pressure for this load", in_kilopascals(needed), "kPa",
+             write(needed, units_), std::move(sources),
+             "The vehicle's placard comes first; it is often higher, for handling and speed.");
+    }
+    if (cold_) limit_by_load(*basis, needed, law);
+  }
+
+  void judge_load_by_rating_alone() {
+    if (!load_ || !size_->service) return;
+    const auto greatest = standard::load_of_index(size_->service->load_index);
+    if (greatest && *load_ > *greatest) refuse_overload(*greatest);
+  }
+
+  void refuse_overload(Mass greatest) {
+    fixed_limit("load_at_pressure", "Load", kilometres_per_hour(0.0),
+                joined({"The wheel carries ", write(*load_, units_), ", and the tyre is rated for ",
+                        write(greatest, units_), ". No pressure makes up for that."}),
+                {&standard::load_index_source()});
+    caution("overload", Level::unfit, "it is overloaded",
+            joined({"Overloaded: ", write(*load_, units_), " on a tyre rated for ",
+                    write(greatest, units_), ". Unload, or fit a tyre with a higher load index."}),
+            {&standard::load_index_source()});
+  }
+
+  // The greatest whole km/h at which this pressure supports the load; 0 where none does.
+  Speed speed_supported(const LoadBasis& basis, GaugePressure pressure) const {
+    const auto top = top_speed();
+    // Without a symbol nothing is claimed beyond the speed that base pressures hold to.
+    const Speed cap = top ? top->speed : kilometres_per_hour(160.0);
+    const auto supported = [&](int kmh) {
+      const Speed v = kilometres_per_hour(kmh);
+      const double percent = top ? standard::load_percent(top->symbol, v).value_or(0.0) : 100.0;
+      const GaugePressure extra =
+          top ? standard::pressure_for_speed(top->symbol, v) : kilopascals(0.0);
+      return *load_ <= basis.greatest * (percent / 100.0) &&
+             pressure >= basis.needed(*load_, percent) + extra;
+    };
+    int good = -1;
+    int bad = static_cast<int>(in_kilometres_per_hour(cap)) + 1;
+    while (bad - good > 1) {
+      const int middle = (good + bad) / 2;
+      (supported(middle) ? good : bad) = middle;
+    }
+    return kilometres_per_hour(std::max(0, good));
+  }
+
+  void limit_by_load(const LoadBasis& basis, GaugePressure needed, const Sources& law) {
+    if (*load_ > basis.greatest) {
+      refuse_overload(basis.greatest);
+      return;
+    }
+    Limit limit;
+    limit.id = "load_at_pressure";
+    limit.label = "Load at this pressure";
+    limit.central = speed_supported(basis, *cold_);
+    limit.low = speed_supported(basis, std::max(kilopascals(0.0), *cold_ - gauge_error));
+    limit.high = speed_supported(basis, *cold_ + gauge_error);
+    limit.sources = law;
+    const auto top = top_speed();
+    if (top && in_kilometres_per_hour(top->speed) > 210.0)
+      limit.sources.push_back(&standard::speed_load_source());
+    if (limit.high > kilometres_per_hour(160.0))
+      limit.sources.push_back(&standard::speed_pressure_source());
+    else
+      limit.sources.push_back(&base_pressure);
+    const GaugePressure base = basis.needed(*load_, 100.0);
+    limit.why = joined({write(*load_, units_), " needs at least ", write(base, units_),
+                        " cold, and more from ", speed_text(kilometres_per_hour(160.0)),
+                        " up; the tyre has ", write(*cold_, units_), "."});
+    limit.text = limit.low == limit.high
+                     ? speed_text(limit.central)
+                     : joined({speed_text(limit.central), " (",
+                               write_speed_range(limit.low, limit.high, units_), ")"});
+    if (limit.high == kilometres_per_hour(0.0)) limit.text = "not at any speed";
+    caution_about_pressure(basis, base, needed, limit, law);
+    answer_.limits.push_back(std::move(limit));
+  }
+
+  void caution_about_pressure(const LoadBasis& basis, GaugePressure base, GaugePressure needed,
+                              const Limit& limit, const Sources& law) {
+    if (*cold_ < base) {
+      caution("pressure_low", Level::unfit, "the pressure is too low for the load",
+              joined({"Pressure too low for the load: ", write(*cold_, units_), ", and ",
+                      write(*load_, units_), " needs at least ", write(base, units_),
+                      " cold. Inflate to the vehicle's placard before driving."}),
+              law);
+    } else if (limit.low == kilometres_per_hour(0.0)) {
+      caution("pressure_at_least", Level::care, "the pressure is within a gauge's error of too low",
+              joined({"Pressure only just enough: a gauge can be ", write(gauge_error, units_),
+                      " out, and then it is too low for the load. Inflate to at least ",
+                      write(base + gauge_error, units_), ", or to the placard if that is more."}),
+              law);
+    } else if (*cold_ < needed) {
+      caution("pressure_low_for_speed", Level::unfit,
+              "the pressure is too low for the speed you intend",
+              joined({"For ", speed_text(*intended_), " this load needs ", write(needed, units_),
+                      " cold; the tyre has ", write(*cold_, units_), "."}),
+              {&standard::speed_pressure_source()});
+    }
+    const GaugePressure reference = basis.law.reference;
+    if (*cold_ > reference + kilopascals(30.0))
+      caution(
+          "pressure_high", Level::care, "the pressure is above what its load rating belongs to",
+          joined({"Pressure high: above ", write(reference, units_),
+                  " the tyre carries no more load, its patch gets shorter and it rides and grips "
+                  "worse. "
+                  "Keep to the placard, and never above the pressure moulded on the sidewall."}),
+          law);
+    else if (*cold_ > base * 1.6 && *cold_ > kilopascals(240.0))
+      caution("pressure_high_for_load", Level::note, "",
+              joined({"More pressure than this load needs (", write(base, units_),
+                      "). That is right where the placard says so; otherwise the patch is shorter "
+                      "than it could be."}),
+              law);
+  }
+
+  // ---- water ----
+
+  void judge_water() {
+    if (hot_ && gauge_)
+      caution(
+          "hot_reading", Level::care, "the pressure was read hot",
+          joined({"Read warm or hot: the cold pressure may be as low as ", write(*cold_, units_),
+                  ", and that is what this goes by. Measure again when cold; never let air out of "
+                  "a hot tyre."}),
+          {&hot_reading});
+    if (!kind_) return;
+    if (kind_->competition)
+      caution("competition_tyre", Level::care, "it is a competition tyre",
+              "A competition tyre is not for the public road unless it is marked and moulded for "
+              "it; on a "
+              "stage the event's rules decide.");
+    if (!water_) {
+      if (plain_spaces(input_.text("water")).empty())
+        caution("water_not_given", Level::note, "",
+                "No depth of water was given, so aquaplaning was not judged. Stand a ruler in the "
+                "deepest "
+                "place the wheel will cross; 0 for no standing water.");
+      return;
+    }
+    caution_about_thin_film();
+    if (*water_ <= millimetres(0.0)) return;
+    published_onsets();
+    limit_by_water();
+  }
+
+  void caution_about_thin_film() {
+    if (*water_ <= millimetres(0.0)) {
+      caution("no_dynamic_aquaplaning", Level::note, "",
+              "No water above the texture of the road: no dynamic aquaplaning is expected.");
+      if (kind_->groove_credit == 0.0)
+        caution(
+            "slick_on_wet", Level::care, "a slick on a wet road has nowhere to put water",
+            "If the road is wet at all, a slick loses far more grip than a treaded tyre, and the "
+            "first puddle floats it.");
+    }
+    caution(
+        "thin_film", Level::note, "",
+        "Wet roads take grip long before a tyre floats, most of all smooth roads and worn tyres: "
+        "expect braking distances to double, at any speed.",
+        {&thin_film});
+  }
+
+  void published_onsets() {
+    if (!gauge_ || !cold_) return;
+    const auto speed_figure = [&](std::string_view id, std::string_view label, Speed v,
+                                  Sources sources, std::string note) {
+      figure(id, label, in_kilometres_per_hour(v), "km/h", speed_text(v), std::move(sources),
+             std::move(note));
+    };
+    speed_figure("onset_pressure_only", "Onset by pressure alone",
+                 water::pressure_only_onset(*cold_), {&water::pressure_only_source()},
+                 "A smooth tyre, or water deeper than the grooves. Not a safe speed.");
+    if (const auto patch = patch_of_tyre())
+      speed_figure("onset_footprint", "Onset by pressure and footprint",
+                   water::footprint_onset(*cold_, patch->aspect_ratio),
+                   {&water::footprint_source()},
+                   "Flooded, worn tyre; made for trucks. Not a safe speed.");
+    if (tread_ && surface_)
+      speed_figure(
+          "onset_film", "Onset by film, tread, texture and pressure",
+          water::film_onset({*cold_, *tread_ * kind_->groove_credit, *water_, surface_->texture}),
+          {&water::film_source(), &surface_->source},
+          "Made on tyres of the 1970s; reads up to 61 % too high for worn ones. Not a safe speed.");
+  }
+
+  void limit_by_water() {
+    if (!cold_ || !tread_ || !surface_) return;
+    const bool slick = kind_->groove_credit == 0.0;
+    const auto band = water::aquaplaning_onset(
+        {*cold_, *tread_, kind_->groove_credit,
+         size_ ? size_->section_width : std::optional<Length>(), *water_, surface_->texture});
+    if (!band) return;
+    Sources sources{&water::estimate_source(), &water::film_source(), &water::clearing_source()};
+    for (const auto& row : water::measured_onsets()) add_once(sources, row.source);
+    sources.push_back(&surface_->source);
+    figure("onset_estimate", "Our estimate of the onset", in_kilometres_per_hour(band->central),
+           "km/h",
+           joined({"about ", speed_text(band->central), " (",
+                   write_speed_range(band->low, band->high, units_), ")"}),
+           sources, "Ours: the film formula, worn down as measured tyres are.",
+           in_kilometres_per_hour(band->low), in_kilometres_per_hour(band->high));
+
+    Limit limit;
+    limit.id = "aquaplaning";
+    limit.label = "Aquaplaning";
+    limit.central = band->central;
+    limit.low = band->low;
+    limit.high = band->high;
+    limit.share_kept = water::hold_to_share;
+    limit.sources = std::move(sources);
+    limit.text = joined({"about ", speed_text(band->central), " (",
+                         write_speed_range(band->low, band->high, units_), ")"});
+    limit.why = joined(
+        {write_water(*water_, units_), " of water can lift this tyre off the road from about ",
+         speed_text(band->low), ". That allows for a ruler ", write_water(millimetres(1.0), units_),
+         " out, a tread gauge ", write_depth(millimetres(0.2), units_), " and a pressure gauge ",
+         write(gauge_error, units_), "; the hold-to speed keeps a tenth below it."});
+    if (*water_ >= do_not_enter) {
+      limit.central = limit.low = limit.high = kilometres_per_hour(0.0);
+      limit.text = "do not enter";
+      limit.why = joined(
+          {"Water of ", write_water(do_not_enter, units_), " and more can stall or float a car."});
+      limit.sources.push_back(&deep_water);
+      caution("deep_water", Level::unfit, "the water is too deep to drive into",
+              joined({"Do not drive into ", write_water(do_not_enter, units_),
+                      " of water or more, nor into any moving water. Stop, turn back, report it."}),
+              {&deep_water});
+    } else if (slick) {
+      caution(
+          "slick_in_water", Level::unfit, "a slick floats on standing water",
+          "A slick in any standing water is the worst case there is: nothing clears the water, and "
+          "a thin film is enough. Change it, or do not go.",
+          {&water::clearing_source()});
+    } else if (!intended_) {
+      caution(
+          "standing_water", Level::care, "there is standing water",
+          "In standing water ease off before it, hold the wheel straight and do not brake in it. A "
+          "puddle under one side pulls the car that way.");
+    }
+    if (*water_ > millimetres(10.0) && *water_ < do_not_enter)
+      caution(
+          "beyond_measured_water", Level::care, "the water is deeper than any test",
+          "Deeper than any published test (9.5 mm, 3/8 in): the figures are carried on beyond the "
+          "measurements, with the low one made lower still.");
+    if (!surface_->paved)
+      caution("unpaved", Level::care, "the formulas are for paved roads",
+              "The water formulas were made on paved roads. On gravel, earth or grass take them as "
+              "a guess, "
+              "and no credit was given for the surface.");
+    answer_.limits.push_back(std::move(limit));
+  }
+
+  // ---- tread and age ----
+
+  void judge_tread() {
+    if (!tread_) return;
+    bool under_the_law = false;
+    if (law_ && kind_) {
+      if (*tread_ < law_->least) {
+        under_the_law = true;
+        fixed_limit("tread_law", "Legal tread", kilometres_per_hour(0.0),
+                    joined({"The law (", law_->place, ") asks for ",
+                            write_depth(law_->least, units_), " in ", law_->where_measured, "."}),
+                    {&law_->source});
+        caution("tread_law", Level::unfit, "the tread is under the legal minimum",
+                joined({"Tread ", write_depth(*tread_, units_), ", and the least the law allows (",
+                        law_->place, ") is ", write_depth(law_->least, units_), ". Replace it."}),
+                {&law_->source});
+      } else if (*tread_ <= law_->least + millimetres(0.2)) {
+        under_the_law = true;
+        caution("tread_at_law", Level::care, "the tread is at the legal minimum",
+                joined({"Tread ", write_depth(*tread_, units_), " is at the legal minimum of ",
+                        write_depth(law_->least, units_), " (", law_->place,
+                        "), within what a gauge can be trusted to. Replace it now."}),
+                {&law_->source});
+      }
+      judge_winter_tread();
+    }
+    if (!under_the_law && *tread_ <= three_millimetres)
+      caution("tread_low", Level::care,
+              joined({"the tread is at or under ", write_depth(three_millimetres, units_)}),
+              joined({"At or under ", write_depth(three_millimetres, units_),
+                      " wet grip falls away fast: plan to replace it, and leave more room in the "
+                      "wet now."}),
+              {&tread_advice});
+  }
+
+  void judge_winter_tread() {
+    if (!kind_->winter) return;
+    if (law_->winter) {
+      const auto& rule = *law_->winter;
+      const bool cross_ply = size_ && size_->construction == sidewall::Construction::cross_ply;
+      const Length least = cross_ply ? rule.least_cross_ply : rule.least_radial;
+      if (*tread_ < least) {
+        const bool now = standard::in_season(rule, {today_.month, today_.day});
+        std::string text =
+            joined({"As a winter tyre (", law_->place, ") it needs ", write_depth(least, units_),
+                    " ", rule.words, ", and has ", write_depth(*tread_, units_), "."});
+        if (rule.else_counts_as_summer_tyre) text += " Below that it counts only as a summer tyre.";
+        caution("winter_tread_law", now ? Level::unfit : Level::care,
+                "the tread is under the minimum for a winter tyre", std::move(text),
+                {&*law_->winter_source});
+        return;
+      }
+    }
+    if (*tread_ < millimetres(4.0))
+      caution("winter_tread", Level::care,
+              joined({"a winter tyre under ", write_depth(millimetres(4.0), units_),
+                      " does little on snow"}),
+              joined({"Under ", write_depth(millimetres(4.0), units_),
+                      " a winter tyre has lost most of what makes it one."}),
+              {&winter_advice});
+  }
+
+  void judge_age() {
+    if (!age_) return;
+    const int years = static_cast<int>(age_->least_years);
+    std::string made =
+        joined({"Made in week ", std::to_string(age_->week), " of ", std::to_string(age_->year),
+                ", ", std::to_string(years), " years ago. "});
+    if (age_->before_2000)
+      made = joined({"Three digits: made before 2000, in ", std::to_string(age_->year),
+                     " at the latest (the decade is not coded). "});
+    if (age_->least_years > 10.0)
+      caution("over_ten_years", Level::unfit, "it is over ten years old",
+              joined({made,
+                      "Makers' advice is not to use a tyre past ten years whatever its tread, the "
+                      "spare included."}),
+              {&date_code_source(), &age_advice_source()});
+    else if (age_->least_years > 6.0)
+      caution("over_six_years", Level::care, "it is over six years old",
+              joined({made,
+                      "From six years on have it looked at every year, inside too; some car makers "
+                      "replace "
+                      "it now."}),
+              {&date_code_source(), &age_advice_source()});
+  }
+
+  // ---- contact patch ----
+
+  std::optional<patch::TyreSize> tyre_size() const {
+    if (!size_ || !size_->section_width || !size_->aspect_percent || !size_->rim_diameter)
+      return std::nullopt;
+    return patch::TyreSize{*size_->section_width, *size_->aspect_percent, *size_->rim_diameter};
+  }
+
+  // Only where the equations were made for it: a belted radial, pressure not far below the laws'.
+  std::optional<patch::ContactPatch> patch_of_tyre() const {
+    const auto size = tyre_size();
+    if (!size || !load_ || !gauge_ || *gauge_ < kilopascals(100.0)) return std::nullopt;
+    if (size_->construction != sidewall::Construction::radial || size_->motorcycle)
+      return std::nullopt;
+    const auto rated = size_->service ? standard::load_of_index(size_->service->load_index)
+                                      : std::optional<Mass>();
+    return patch::contact_patch(*size, *gauge_, *load_, rated.value_or(*load_ / 0.8));
+  }
+
+  void describe_patch() {
+    if (!size_) return;
+    if (const auto diameter = sidewall::overall_diameter(*size_))
+      figure("overall_diameter", "Overall diameter", in_millimetres(*diameter), "mm",
+             write_size(*diameter, units_, 1), {&patch::overall_diameter_source()},
+             "Nominal, unloaded.");
+    const auto found = patch_of_tyre();
+    if (!found) {
+      if (load_ && gauge_ && size_->construction != sidewall::Construction::radial)
+        caution(
+            "patch_not_given", Level::note, "",
+            "No contact patch is given: its equations are for belted radials, and this tyre is not "
+            "marked as one.");
+      return;
+    }
+    const patch::ContactPatch& p = *found;
+    const double deflection = in_millimetres(p.deflection);
+    const double length = in_millimetres(p.length);
+    const double area = in_square_centimetres(p.area);
+    const double pressure = in_kilopascals(p.ground_pressure);
+    figure("deflection", "Deflection under the load", deflection, "mm",
+           write_size(p.deflection, units_), {&patch::stiffness_source()},
+           "Provisional: the stiffness constants are from memory.", 0.895 * deflection,
+           1.08 * deflection);
+    figure("patch_length", "Contact length", length, "mm", write_size(p.length, units_),
+           {&patch::contact_length_source(), &patch::stiffness_source()},
+           "Against two measured tyres it reads 0 to 31 % long.", length / 1.31, length);
+    figure("patch_width", "Contact width", in_millimetres(p.width), "mm",
+           write_size(p.width, units_), {&patch::contact_width_source()});
+    figure("patch_area", "Gross contact area", area, "cm²",
+           joined({"about ", write(p.area, units_)}), {&patch::contact_area_source()},
+           "Against two measured tyres it reads up to 31 % large.", area / 1.31, 1.1 * area);
+    figure("footprint_aspect", "Footprint width / length", p.aspect_ratio, "",
+           significant(p.aspect_ratio, 2), {&patch::contact_length_source()});
+    figure("ground_pressure", "Mean ground pressure", pressure, "kPa",
+           write(p.ground_pressure, units_), {&patch::contact_area_source()},
+           "The load over the gross area.", pressure / 1.1, 1.31 * pressure);
+    draw_patch(p);
+  }
+
+  // ISO/IEC 7810 ID-1: the payment card everybody carries.
+  void draw_patch(const patch::ContactPatch& p) {
+    constexpr double card_width = 85.60;
+    constexpr double card_height = 53.98;
+    constexpr double gap = 12.0;
+    const double width = in_millimetres(p.width);
+    const double length = in_millimetres(p.length);
+    Drawing drawing;
+    drawing.id = "contact_patch";
+    drawing.title = "Contact patch, to scale";
+    drawing.text =
+        joined({"All that touches the road is about ", write_size(p.width, units_), " wide and ",
+                write_size(p.length, units_), " long, ", write(p.area, units_),
+                ", drawn beside a payment card. The car moves up the page."});
+    drawing.width = width + gap + card_width;
+    drawing.height = std::max(length, card_height);
+    drawing.boxes = {{0.0, drawing.height - length, width, length, std::min(width, length) * 0.2,
+                      "subject", "Contact patch"},
+                     {width + gap, drawing.height - card_height, card_width, card_height, 3.18,
+                      "reference", "Payment card"}};
+    answer_.drawings.push_back(std::move(drawing));
+  }
+
+  // ---- the conclusion ----
+
+  void conclude() {
+    if (!answer_.limits.empty()) hold_to();
+    judge_intended_speed();
+    Level worst = Level::note;
+    for (const Caution& c : answer_.cautions) worst = std::max(worst, c.level);
+    std::string reasons;
+    int count = 0;
+    for (const Caution& c : answer_.cautions)
+      if (c.level == worst && !c.reason.empty() && count++ < 3)
+        reasons += (reasons.empty() ? "" : "; ") + c.reason;
+    Verdict verdict{worst, ""};
+    if (worst == Level::note)
+      verdict.text = "Fit for this load at this pressure, as far as these readings tell.";
+    if (worst == Level::care) verdict.text = joined({"Fit only with care: ", reasons, "."});
+    if (worst == Level::unfit) verdict.text = joined({"Not fit as it stands: ", reasons, "."});
+    answer_.verdict = std::move(verdict);
+    speak();
+  }
+
+  void hold_to() {
+    const Limit& governing = answer_.limits.front();
+    const Speed held = floor_to_five(governing.low * governing.share_kept, units_);
+    HoldTo hold;
+    hold.speed = held;
+    hold.governed_by = governing.id;
+    hold.why = governing.why;
+    hold.text = speed_text(held);
+    if (held <= kilometres_per_hour(0.0))
+      hold.text = governing.id == "aquaplaning" ? "Do not drive into it" : "Do not drive on it yet";
+    else if (governing.id == "speed_symbol")
+      hold.why += " Nothing else here bites first; the road's own limit comes before it.";
+    answer_.hold_to = std::move(hold);
+  }
+
+  void judge_intended_speed() {
+    if (!intended_ || !answer_.hold_to || *intended_ <= answer_.hold_to->speed) return;
+    if (answer_.hold_to->governed_by == "speed_symbol") return;  // said already, in its own words
+    const Limit& governing = answer_.limits.front();
+    const bool past_it = *intended_ > governing.central;
+    caution("speed_above_hold_to", past_it ? Level::unfit : Level::care,
+            past_it ? "the speed you intend is past the limit"
+                    : "the speed you intend is above the hold-to speed",
+            joined({"You intend ", speed_text(*intended_), ". ", governing.label, ": ",
+                    governing.text, "."}),
+            governing.sources);
+  }
+
+  std::string spoken_speed(Speed v) const {
+    return units_ == UnitSystem::metric
+               ? joined({fixed(in_kilometres_per_hour(v), 0), " kilometres an hour"})
+               : joined({fixed(in_miles_per_hour(v), 0), " miles an hour"});
+  }
+
+  void speak() {
+    if (!answer_.hold_to || !size_) return;
+    std::string text = size_->canonical;
+    if (tread_) text += joined({", tread ", write_depth(*tread_, units_)});
+    if (water_ && *water_ > millimetres(0.0))
+      text += joined({", water ", write_water(*water_, units_)});
+    if (answer_.hold_to->speed <= kilometres_per_hour(0.0))
+      text += joined({": ", answer_.hold_to->text, "."});
+    else
+      text += joined({": hold to ", spoken_speed(answer_.hold_to->speed), ". The limit is ",
+                      lower_first(answer_.limits.front().label), "."});
+    answer_.spoken.push_back({"radio", "To read out", std::move(text)});
+  }
+
+  static std::string lower_first(std::string text) {
+    if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z')
+      text[0] = static_cast<char>(text[0] - 'A' + 'a');
+    return text;
+  }
+
+  const Input& input_;
+  Answer answer_;
+  UnitSystem units_ = UnitSystem::metric;
+  Date today_;
+  std::optional<Reading> size_;
+  std::optional<Mass> load_;
+  std::optional<GaugePressure> gauge_;  // as read
+  std::optional<GaugePressure> cold_;   // what it may be cold
+  bool hot_ = false;
+  std::optional<Length> tread_;
+  std::optional<Length> water_;
+  std::optional<Speed> intended_;
+  const TyreKind* kind_ = nullptr;
+  const standard::RoadSurface* surface_ = nullptr;
+  const standard::TreadLaw* law_ = nullptr;
+  std::optional<TyreAge> age_;
+};
+
+}  // namespace
+
+Answer tyre_check(const Input& input) { return TyreCheck(input).run(); }
+
+Sources tyre_check_sources() {
+  Sources all = {&standard::load_index_source(),
+                 &standard::speed_symbol_source(),
+                 &standard::speed_load_source(),
+                 &standard::speed_pressure_source(),
+                 &base_pressure,
+                 patch::european_standard_load().source,
+                 patch::european_at_marked_pressure(kilopascals(0.0)).source,
+                 patch::temporary_spare_law().source,
+                 patch::p_metric_standard_load().source,
+                 &patch::least_pressure_source(),
+                 &patch::p_metric_capacity_source(),
+                 &patch::overall_diameter_source(),
+                 &patch::stiffness_source(),
+                 &patch::contact_length_source(),
+                 &patch::contact_width_source(),
+                 &patch::contact_area_source(),
+                 &water::pressure_only_source(),
+                 &water::footprint_source(),
+                 &water::film_source(),
+                 &water::clearing_source(),
+                 &water::estimate_source(),
+                 &thin_film,
+                 &deep_water,
+                 &hot_reading,
+                 &spare_speed,
+                 &tread_advice,
+                 &winter_advice,
+                 &date_code_source(),
+                 &age_advice_source()};
+  for (const auto& row : water::measured_onsets()) add_once(all, row.source);
+  for (const auto& surface : standard::road_surfaces()) add_once(all, surface.source);
+  for (const auto& law : standard::tread_laws()) {
+    add_once(all, law.source);
+    if (law.winter_source) add_once(all, *law.winter_source);
+  }
+  return all;
+}
+
+}  // namespace treadwater::answer

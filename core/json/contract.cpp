@@ -1,0 +1,356 @@
+#include "core/json/contract.hpp"
+
+#include <cmath>
+#include <iterator>
+#include <nlohmann/json.hpp>
+
+#include "core/answer/sheets.hpp"
+
+namespace treadwater::json {
+namespace {
+
+using Json = nlohmann::ordered_json;
+namespace a = treadwater::answer;
+
+constexpr std::string_view version = "0.1.0";
+constexpr std::size_t longest_input = 64 * 1024;
+
+std::string text_of(std::string_view view) { return std::string(view); }
+
+// ordered_json, compact, and never a throw over a broken byte.
+std::string written(const Json& json) {
+  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+// Members are put one by one: nlohmann's braced lists make several times as much machine code.
+void put_text(Json& object, const char* key, std::string_view text) { object[key] = text_of(text); }
+void put_flag(Json& object, const char* key, bool value) { object[key] = value; }
+void put_json(Json& object, const char* key, Json value) { object[key] = std::move(value); }
+
+// NaN and infinity stop here: what cannot be said is left out.
+void put_number(Json& object, const char* key, double value) {
+  if (std::isfinite(value)) object[key] = value;
+}
+
+// One object for each row.
+template <class Rows, class Make>
+Json list_of(const Rows& rows, Make make) {
+  Json list = Json::array();
+  for (const auto& row : rows) list.push_back(make(row));
+  return list;
+}
+
+Json source_json(const Source& source) {
+  Json json;
+  put_text(json, "title", source.title);
+  put_text(json, "clause", source.clause);
+  put_text(json, "year", source.year);
+  put_text(json, "standing", standing_name(source.standing));
+  return json;
+}
+
+Json sources_json(const a::Sources& sources) {
+  Json json = Json::object();
+  for (const Source* source : sources) json[text_of(source->id)] = source_json(*source);
+  return json;
+}
+
+Json ids_of(const a::Sources& sources) {
+  a::Sources once;
+  for (const Source* source : sources) a::add_once(once, *source);
+  return list_of(once, [](const Source* source) { return Json(text_of(source->id)); });
+}
+
+Json input_json(const a::Preset& preset) {
+  Json input = Json::object();
+  for (const auto& [id, value] : preset.input) input[text_of(id)] = text_of(value);
+  return input;
+}
+
+// ---- describe ----
+
+const char* dimension_name(Dimension d) {
+  switch (d) {
+    case Dimension::pressure:
+      return "pressure";
+    case Dimension::mass:
+      return "mass";
+    case Dimension::length:
+      return "length";
+    case Dimension::speed:
+      return "speed";
+    case Dimension::temperature:
+      return "temperature";
+    case Dimension::force:
+      return "force";
+  }
+  return "number";
+}
+
+const char* kind_name(a::FieldKind kind) {
+  switch (kind) {
+    case a::FieldKind::text:
+      return "text";
+    case a::FieldKind::quantity:
+      return "quantity";
+    case a::FieldKind::choice:
+      return "choice";
+  }
+  return "text";
+}
+
+Json field_json(const a::Field& field) {
+  Json json;
+  put_text(json, "id", field.id);
+  put_text(json, "label", field.label);
+  put_text(json, "hint", field.hint);
+  put_text(json, "kind", kind_name(field.kind));
+  put_flag(json, "required", field.required);
+  put_text(json, "default", field.initial);
+  put_text(json, "example", field.example);
+  if (field.quantity) {
+    put_text(json, "dimension", dimension_name(field.quantity->dimension));
+    put_text(json, "min", field.quantity->least_text);
+    put_text(json, "max", field.quantity->most_text);
+    put_json(json, "units",
+             list_of(field.units, [](std::string_view unit) { return Json(text_of(unit)); }));
+    const char* systems[] = {"metric", "uk", "us"};
+    for (std::size_t i = 0; i < field.preferred.size() && i < std::size(systems); ++i)
+      put_text(json["preferred"], systems[i], field.preferred[i]);
+  }
+  if (field.kind == a::FieldKind::choice)
+    put_json(json, "choices", list_of(field.choices, [](const a::Choice& choice) {
+               Json one;
+               put_text(one, "value", choice.value);
+               put_text(one, "label", choice.label);
+               return one;
+             }));
+  return json;
+}
+
+Json sheet_json(const a::SheetDescription& sheet) {
+  Json json;
+  put_text(json, "id", sheet.id);
+  put_text(json, "title", sheet.title);
+  put_text(json, "purpose", sheet.purpose);
+  put_json(json, "fields", list_of(sheet.fields, field_json));
+  put_text(json["example"], "title", sheet.example.title);
+  put_json(json["example"], "input", input_json(sheet.example));
+  return json;
+}
+
+Json way_json(const a::Way& way) {
+  Json json;
+  put_text(json, "id", way.preset.id);
+  put_text(json, "title", way.preset.title);
+  put_text(json, "text", way.preset.text);
+  put_text(json, "sheet", way.sheet);
+  put_json(json, "input", input_json(way.preset));
+  return json;
+}
+
+// ---- answer ----
+
+const char* level_name(a::Level level, const char* lowest) {
+  switch (level) {
+    case a::Level::note:
+      return lowest;
+    case a::Level::care:
+      return "care";
+    case a::Level::unfit:
+      return "unfit";
+  }
+  return "unfit";
+}
+
+Json problem_json(const a::Problem& problem) {
+  Json json;
+  put_text(json, "field", problem.field);
+  put_text(json, "code", problem.code);
+  put_text(json, "text", problem.text);
+  return json;
+}
+
+Json verdict_json(const a::Verdict& verdict) {
+  Json json;
+  put_text(json, "level", level_name(verdict.level, "fit"));
+  put_text(json, "text", verdict.text);
+  return json;
+}
+
+Json hold_to_json(const a::HoldTo& hold) {
+  Json json;
+  put_number(json, "kmh", in_kilometres_per_hour(hold.speed));
+  put_text(json, "text", hold.text);
+  put_text(json, "governed_by", hold.governed_by);
+  put_text(json, "why", hold.why);
+  return json;
+}
+
+Json limit_json(const a::Limit& limit) {
+  Json json;
+  put_text(json, "id", limit.id);
+  put_text(json, "label", limit.label);
+  put_number(json, "kmh", in_kilometres_per_hour(limit.central));
+  put_number(json, "low_kmh", in_kilometres_per_hour(limit.low));
+  put_number(json, "high_kmh", in_kilometres_per_hour(limit.high));
+  put_text(json, "text", limit.text);
+  put_flag(json, "governs", false);
+  put_text(json, "why", limit.why);
+  put_json(json, "sources", ids_of(limit.sources));
+  return json;
+}
+
+Json figure_json(const a::Figure& figure) {
+  Json json;
+  put_text(json, "id", figure.id);
+  put_text(json, "label", figure.label);
+  put_number(json, "value", figure.value);
+  put_text(json, "unit", figure.unit);
+  if (figure.low) put_number(json, "low", *figure.low);
+  if (figure.high) put_number(json, "high", *figure.high);
+  put_text(json, "text", figure.text);
+  put_text(json, "note", figure.note);
+  put_json(json, "sources", ids_of(figure.sources));
+  return json;
+}
+
+Json caution_json(const a::Caution& caution) {
+  Json json;
+  put_text(json, "id", caution.id);
+  put_text(json, "level", level_name(caution.level, "note"));
+  put_text(json, "text", caution.text);
+  put_json(json, "sources", ids_of(caution.sources));
+  return json;
+}
+
+Json block_json(std::string_view kind, std::string_view id, std::string_view title,
+                std::string_view text) {
+  Json json;
+  put_text(json, "kind", kind);
+  put_text(json, "id", id);
+  put_text(json, "title", title);
+  put_text(json, "text", text);
+  return json;
+}
+
+Json box_json(const a::Box& box) {
+  Json json;
+  put_text(json, "shape", "box");
+  put_number(json, "x", box.x);
+  put_number(json, "y", box.y);
+  put_number(json, "width", box.width);
+  put_number(json, "height", box.height);
+  put_number(json, "radius", box.radius);
+  put_text(json, "role", box.role);
+  put_text(json, "label", box.label);
+  return json;
+}
+
+Json drawing_json(const a::Drawing& drawing) {
+  Json json = block_json("drawing", drawing.id, drawing.title, drawing.text);
+  put_text(json, "unit", "mm");
+  put_number(json, "width", drawing.width);
+  put_number(json, "height", drawing.height);
+  put_json(json, "shapes", list_of(drawing.boxes, box_json));
+  return json;
+}
+
+Json answer_json(const a::Answer& answer) {
+  Json json;
+  put_text(json, "sheet", answer.sheet);
+  put_flag(json, "ok", answer.ok());
+  put_json(json, "problems", list_of(answer.problems, problem_json));
+  if (answer.verdict) put_json(json, "verdict", verdict_json(*answer.verdict));
+  if (answer.hold_to) put_json(json, "hold_to", hold_to_json(*answer.hold_to));
+  Json limits = list_of(answer.limits, limit_json);
+  if (!limits.empty()) put_flag(limits.front(), "governs", true);
+  put_json(json, "limits", std::move(limits));
+  put_json(json, "figures", list_of(answer.figures, figure_json));
+  put_json(json, "cautions", list_of(answer.cautions, caution_json));
+  Json blocks = list_of(answer.drawings, drawing_json);
+  for (const a::Spoken& s : answer.spoken)
+    blocks.push_back(block_json("spoken", s.id, s.title, s.text));
+  put_json(json, "blocks", std::move(blocks));
+  put_json(json, "sources", sources_json(a::sources_used(answer)));
+  put_text(json, "safety", a::safety_words);
+  return json;
+}
+
+// ---- input ----
+
+a::Answer refused(std::string_view sheet, std::string_view field, std::string_view code,
+                  std::string text) {
+  a::Answer answer;
+  answer.sheet = text_of(sheet);
+  answer.problems.push_back({text_of(field), text_of(code), std::move(text)});
+  return answer;
+}
+
+// A field's value as the text a person would have typed; nothing for a list or an object.
+bool as_text(const Json& value, std::string& text) {
+  if (value.is_null()) return text.clear(), true;
+  if (const auto* s = value.get_ptr<const Json::string_t*>()) return text = *s, true;
+  if (value.is_boolean()) return text = value == true ? "yes" : "no", true;
+  if (value.is_number()) return text = written(value), true;
+  return false;
+}
+
+a::Answer answer_of(std::string_view sheet_id, std::string_view text) {
+  const a::Sheet* sheet = a::find_sheet(sheet_id);
+  if (sheet == nullptr) {
+    std::string ids;
+    for (const a::Sheet& s : a::sheets())
+      ids += (ids.empty() ? "" : ", ") + text_of(s.describe().id);
+    return refused(in_quotes(sheet_id), "sheet", "unknown_sheet",
+                   joined({"There is no sheet ", in_quotes(sheet_id), ". There is: ", ids, "."}));
+  }
+  if (text.size() > longest_input)
+    return refused(sheet_id, "input", "too_long",
+                   joined({"The input is ", std::to_string(text.size()), " bytes long; at most ",
+                           std::to_string(longest_input), " are read."}));
+  const Json parsed = Json::parse(text, nullptr, false);
+  if (!parsed.is_object())
+    return refused(
+        sheet_id, "input", "not_an_object",
+        "The input is not a JSON object of fields, such as {\"size\": \"205/55 R16 91V\"}.");
+  a::Input input;
+  std::vector<a::Problem> problems;
+  for (const auto& item : parsed.items()) {
+    std::string value;
+    if (as_text(item.value(), value))
+      input.set(item.key(), std::move(value));
+    else
+      problems.push_back({item.key(), "not_a_value",
+                          joined({in_quotes(item.key()),
+                                  " holds a list or an object; a text or a number would do."})});
+  }
+  a::Answer answer = sheet->answer(input);
+  if (!problems.empty()) {
+    answer.problems.insert(answer.problems.end(), problems.begin(), problems.end());
+    answer.verdict.reset();
+    answer.hold_to.reset();
+    answer.spoken.clear();
+  }
+  return answer;
+}
+
+}  // namespace
+
+std::string describe() {
+  Json json;
+  put_text(json, "version", version);
+  put_text(json, "name", "Treadwater");
+  put_text(json, "safety", a::safety_words);
+  put_json(json, "ways", list_of(a::ways(), way_json));
+  put_json(json, "sheets",
+           list_of(a::sheets(), [](const a::Sheet& s) { return sheet_json(s.describe()); }));
+  put_json(json, "sources", sources_json(a::all_sources()));
+  return written(json);
+}
+
+std::string answer(std::string_view sheet, std::string_view input) {
+  return written(answer_json(answer_of(sheet, input)));
+}
+
+}  // namespace treadwater::json
