@@ -35,6 +35,9 @@ constexpr Source deep_water{
 constexpr Source thin_film{"thin-film", "Dunlap et al., Transportation Research Record 584",
                            "traction falls at depths well below those needed for hydroplaning",
                            "1976", Standing::published};
+constexpr Source wet_braking{"wet-braking",
+                             "The Highway Code: stopping distances at least double on a wet road",
+                             "rule 126 and its notes, as reported", "", Standing::secondary};
 constexpr Source tread_advice{"tread-3mm", "Comparative wet braking tests of 3 mm and 1.6 mm tread",
                               "about a quarter longer from 50 mph at 1.6 mm", "2003",
                               Standing::secondary};
@@ -531,7 +534,7 @@ class TyreCheck {
         "thin_film", Level::note, "",
         "Wet roads take grip long before a tyre floats, most of all smooth roads and worn tyres: "
         "expect braking distances to double, at any speed.",
-        {&thin_film});
+        {&thin_film, &wet_braking});
   }
 
   void published_onsets() {
@@ -660,24 +663,24 @@ class TyreCheck {
   }
 
   void judge_winter_tread() {
-    if (!kind_->winter) return;
-    if (law_->winter) {
+    if (law_->winter && (kind_->winter || law_->winter->any_tyre)) {
       const auto& rule = *law_->winter;
       const bool cross_ply = size_ && size_->construction == sidewall::Construction::cross_ply;
       const Length least = cross_ply ? rule.least_cross_ply : rule.least_radial;
       if (*tread_ < least) {
         const bool now = standard::in_season(rule, {today_.month, today_.day});
-        std::string text =
-            joined({"As a winter tyre (", law_->place, ") it needs ", write_depth(least, units_),
-                    " ", rule.words, ", and has ", write_depth(*tread_, units_), "."});
+        if (!now && !kind_->winter) return;
+        std::string text = joined({kind_->winter ? "As a winter tyre (" : "In winter any tyre (",
+                                   law_->place, ") it needs ", write_depth(least, units_), " ",
+                                   rule.words, ", and has ", write_depth(*tread_, units_), "."});
         if (rule.else_counts_as_summer_tyre) text += " Below that it counts only as a summer tyre.";
         caution("winter_tread_law", now ? Level::unfit : Level::care,
-                "the tread is under the minimum for a winter tyre", std::move(text),
+                "the tread is under the minimum for winter", std::move(text),
                 {&*law_->winter_source});
         return;
       }
     }
-    if (*tread_ < millimetres(4.0))
+    if (kind_->winter && *tread_ < millimetres(4.0))
       caution("winter_tread", Level::care,
               joined({"a winter tyre under ", write_depth(millimetres(4.0), units_),
                       " does little on snow"}),
@@ -912,6 +915,7 @@ Sources tyre_check_sources() {
                  &water::clearing_source(),
                  &water::estimate_source(),
                  &thin_film,
+                 &wet_braking,
                  &deep_water,
                  &hot_reading,
                  &spare_speed,

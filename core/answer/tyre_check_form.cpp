@@ -62,7 +62,7 @@ constexpr QuantityRequest load{"Load on this wheel",  Dimension::mass, "kg", 20.
                                "8000 kg (17 600 lb)", "430 kg"};
 constexpr QuantityRequest pressure{
     "Tyre pressure", Dimension::pressure,          "kPa",    0.0, 1000.0,
-    "0 kPa",         "1000 kPa (10 bar, 145 psi)", "220 kPa"};
+    "0 kPa",         "1000 kPa (10 bar, 145 psi)", "2.2 bar"};
 constexpr QuantityRequest tread{"Tread depth", Dimension::length,  "mm",  0.0, 0.025,
                                 "0 mm",        "25 mm (31/32 in)", "3 mm"};
 constexpr QuantityRequest water{"Depth of water", Dimension::length, "mm",  0.0, 1.0,
@@ -115,7 +115,7 @@ SheetDescription describe() {
                    "Part-worn tyre, front wheel, a puddle across the lane.",
                    {{"size", "205/55 R16 91V"},
                     {"load", "430 kg"},
-                    {"pressure", "220 kPa"},
+                    {"pressure", "2.2 bar"},
                     {"tread", "3 mm"},
                     {"water", "5 mm"},
                     {"date_code", "2322"}}};

@@ -8,8 +8,9 @@ namespace {
 constexpr std::string_view middle =
     "main grooves in the middle three quarters of the tread, all round";
 
-constexpr WinterRule nordic(MonthDay from, MonthDay to, std::string_view words) {
-  return {millimetres(3.0), millimetres(3.0), from, to, true, false, words};
+constexpr WinterRule nordic(MonthDay from, MonthDay to, std::string_view words,
+                            bool any_tyre = false) {
+  return {millimetres(3.0), millimetres(3.0), from, to, true, false, any_tyre, words};
 }
 
 constexpr TreadLaw laws[] = {
@@ -48,6 +49,7 @@ constexpr TreadLaw laws[] = {
                 {4, 15},
                 true,
                 true,
+                false,
                 "between 1 November and 15 April in wintry conditions"},
      Source{"law-at-winter", "Kraftfahrgesetz-Durchführungsverordnung (KDV)",
             "§ 4, winter tyres: 4 mm radial, 5 mm diagonal", "1967", Standing::published}},
@@ -77,7 +79,8 @@ constexpr TreadLaw laws[] = {
      millimetres(1.6),
      middle,
      {"law-no", "Norwegian regulations on the use of vehicles", "s. 1-4", "", Standing::secondary},
-     nordic({11, 1}, {5, 3}, "from 1 November to the Sunday after Easter (wider in the north)"),
+     nordic({11, 1}, {5, 3}, "from 1 November to the Sunday after Easter (wider in the north)",
+            true),
      Source{"law-no-winter", "Norwegian regulations on the use of vehicles", "s. 1-4, season", "",
             Standing::secondary}},
     {"CZ",
@@ -91,6 +94,7 @@ constexpr TreadLaw laws[] = {
                 {11, 1},
                 {3, 31},
                 true,
+                false,
                 false,
                 "between 1 November and 31 March when snow or ice lies or is to be expected"},
      Source{"law-cz-winter", "Act 361/2000 on road traffic", "s. 40a", "2000",

@@ -25,6 +25,7 @@ struct WinterRule {
   MonthDay to;
   bool only_in_winter_conditions;   // the road, not the calendar alone, decides
   bool else_counts_as_summer_tyre;  // below the depth it may still serve as a summer tyre
+  bool any_tyre;                    // asked of every tyre in the season, not of winter tyres alone
   std::string_view words;
 };
 
