@@ -1,0 +1,468 @@
+// read(): find the size, then everything round it, then choose the family.
+#include <optional>
+
+#include "core/sidewall/tyre.hpp"
+
+namespace treadwater::sidewall {
+namespace {
+
+// A size may begin where a word begins, or at the first digit after letters.
+bool may_begin(const Text& text, std::size_t i) {
+  const char c = text.at(i);
+  const char before = i == 0 ? ' ' : text.at(i - 1);
+  if (is_letter(c)) return !is_word(before);
+  if (!is_digit(c) || is_digit(before)) return false;
+  const bool after_point = (before == '.' || before == ',') && i >= 2 && is_digit(text.at(i - 2));
+  return !after_point;
+}
+
+bool ends_well(const Text& text, Shape shape, std::size_t end) {
+  const char c = text.at(end);
+  if (is_digit(c)) return service_stands_at(text, end);
+  if ((c == '.' || c == ',') && is_digit(text.at(end + 1))) return false;
+  if (shape == Shape::outer_mm_crossed || shape == Shape::outer_in_crossed) {
+    const std::size_t k = text.past_space(end);
+    const char next = text.at(k);
+    if ((next == 'X' || next == '-' || next == 'R' || next == '/') &&
+        is_digit(text.at(text.past_space(k + 1)))) {
+      return false;
+    }
+  }
+  return true;
+}
+
+}  // namespace
+
+const Hit* find_hit(const Size& size, Element element) {
+  const Pattern& pattern = shape_row(size.shape).pattern;
+  for (std::size_t i = 0; i < pattern.size; ++i) {
+    if (pattern.steps[i].element == element && size.hits[i].there()) return &size.hits[i];
+  }
+  return nullptr;
+}
+
+Facts facts_of(const Size& size) {
+  Facts facts;
+  facts.shape = size.shape;
+  char us_build = 0;
+  const Pattern& pattern = shape_row(size.shape).pattern;
+  for (std::size_t i = 0; i < pattern.size; ++i) {
+    const Hit& hit = size.hits[i];
+    if (!hit.there()) continue;
+    switch (pattern.steps[i].element) {
+      case Element::prefix:
+        facts.prefix = hit.letter;
+        break;
+      case Element::width_mm:
+      case Element::width_3:
+      case Element::width_in:
+      case Element::width_dec:
+      case Element::width_frac:
+        facts.width = hit.scaled;
+        facts.width_decimals = hit.decimals;
+        break;
+      case Element::series:
+      case Element::series_2:
+        facts.series = hit.scaled;
+        break;
+      case Element::outer_mm:
+      case Element::outer_in:
+      case Element::second_in:
+        facts.second = hit.scaled;
+        facts.second_decimals = hit.decimals;
+        break;
+      case Element::rim:
+      case Element::rim_mm:
+        facts.rim = hit.scaled;
+        break;
+      case Element::build:
+        facts.construction = hit.letter;
+        facts.size_symbol = hit.symbol;
+        break;
+      case Element::cross:
+        facts.construction = 'X';
+        break;
+      case Element::us_build:
+        us_build = hit.letter;
+        break;
+      case Element::load_letter:
+      case Element::cycle_letter:
+        facts.letter = hit.letter;
+        break;
+      case Element::low_section:
+        facts.low_section = true;
+        break;
+      case Element::on_cycle:
+        facts.motorcycle = true;
+        break;
+      case Element::literal:
+      case Element::stray:
+      case Element::gap:
+        break;
+    }
+  }
+  if (us_build != 0) facts.construction = us_build;  // the dash of FR78-15 only parts the numbers
+  return facts;
+}
+
+bool any_family_fits(const Facts& facts) {
+  for (std::size_t i = 0; i < family_count; ++i) {
+    if (family_row(i).fits(facts) != Fit::no) return true;
+  }
+  return false;
+}
+
+Size find_size_at(const Text& text, std::size_t i, bool strong, Miss* miss) {
+  Size best;
+  if (!may_begin(text, i)) return best;
+  const FirstCharacters here = bit_of(text.at(i));
+  // What follows a leading number rules most shapes out at a glance; not while looking for the
+  // furthest miss, which wants them all.
+  FirstCharacters next = anything;
+  if (here == any_digit && miss == nullptr) {
+    next = bit_of(text.at(text.past_space(decimal_at(text, i).end)));
+  }
+  Size size;
+  size.begin = i;
+  for (std::size_t s = 0; s < static_cast<std::size_t>(Shape::count); ++s) {
+    const ShapeRow& row = shape_row(static_cast<Shape>(s));
+    if (row.strong != strong || (row.pattern.first & here) == 0) continue;
+    if ((row.pattern.second & next) == 0) continue;
+    size.end = match(text, row.pattern, i, size.hits, miss, s);
+    if (size.end == nowhere || !ends_well(text, row.shape, size.end)) continue;
+    if (best.found() && size.end <= best.end) continue;
+    size.shape = row.shape;
+    if (any_family_fits(facts_of(size))) best = size;
+  }
+  return best;
+}
+
+// 120 in 205/120 R16: what follows a number and a slash is no size of its own. A single digit and
+// an x before it are a count of tyres: 2 x 205/55 R16.
+bool goes_on_from_a_number(const Text& text, std::size_t i) {
+  const auto before = [&text](std::size_t k) { return k > 0 && text.at(k - 1) == ' ' ? k - 1 : k; };
+  const std::size_t k = before(i);
+  if (k == 0 || (text.at(k - 1) != '/' && text.at(k - 1) != 'X')) return false;
+  const std::size_t number = before(k - 1);
+  if (number == 0 || !is_digit(text.at(number - 1))) return false;
+  const bool count = text.at(k - 1) == 'X' && (number == 1 || text.at(number - 2) == ' ');
+  return !count;
+}
+
+Size find_size(const Text& text, Miss* miss) {
+  for (const bool strong : {true, false}) {
+    for (std::size_t i = 0; i < text.size(); ++i) {
+      if (goes_on_from_a_number(text, i)) continue;
+      const Size size = find_size_at(text, i, strong, miss);
+      if (size.found()) return size;
+    }
+  }
+  return {};
+}
+
+namespace {
+
+class Reader {
+ public:
+  explicit Reader(const Text& seen) : text(seen) {}
+  tl::expected<Reading, Trouble> read();
+
+ private:
+  const Text& text;
+  Tyre tyre;
+  std::optional<Trouble> trouble;
+  ServiceRead bad_service;
+  std::size_t bad_service_at = nowhere;
+  std::size_t leftover_begin = nowhere;
+  std::size_t leftover_end = nowhere;
+
+  void close_leftover() {
+    if (leftover_begin == nowhere) return;
+    if (tyre.leftover_count < most_leftovers) {
+      tyre.leftovers[tyre.leftover_count++] = {leftover_begin, leftover_end};
+    } else {
+      tyre.leftovers[most_leftovers - 1].end = static_cast<std::uint16_t>(leftover_end);
+    }
+    leftover_begin = nowhere;
+  }
+
+  void leave_over(std::size_t begin, std::size_t end) {
+    if (leftover_begin == nowhere) leftover_begin = begin;
+    leftover_end = end;
+  }
+
+  bool same_value(Span a, Span b) const {
+    if (a.end - a.begin != b.end - b.begin) return false;
+    for (std::size_t k = 0; a.begin + k < a.end; ++k) {
+      if (text.at(a.begin + k) != text.at(b.begin + k)) return false;
+    }
+    return true;
+  }
+
+  // Keeps marks in the order of their rows; the same mark twice is one.
+  void add(const Seen& seen) {
+    for (std::size_t i = 0; i < tyre.mark_count; ++i) {
+      if (tyre.marks[i].row == seen.row && same_value(tyre.marks[i].value, seen.value)) return;
+    }
+    if (tyre.mark_count == most_marks) return leave_over(seen.place.begin, seen.place.end);
+    std::size_t at = tyre.mark_count++;
+    while (at > 0 && tyre.marks[at - 1].row > seen.row) {
+      tyre.marks[at] = tyre.marks[at - 1];
+      --at;
+    }
+    tyre.marks[at] = seen;
+  }
+
+  void take_mark(const MarkFound& found, std::size_t begin) {
+    const MarkRow& row = mark_table().rows[found.row];
+    const Span place{begin, found.end};
+    Facts& facts = tyre.facts;
+    switch (row.effect) {
+      case Effect::camper:
+        facts.camper = true;
+        tyre.commercial_mark = place;
+        return;
+      case Effect::light_truck:
+        facts.light_truck = true;
+        tyre.light_mark = place;
+        return;
+      case Effect::motorcycle:
+        facts.motorcycle = true;
+        tyre.cycle_mark = place;
+        return;
+      case Effect::competition:
+        facts.competition = true;
+        break;
+      case Effect::is_car:
+        facts.says_car = true;
+        break;
+      case Effect::is_truck:
+        facts.says_truck = true;
+        break;
+      case Effect::ply:
+        if (facts.ply == 0) facts.ply = integer_at(text, found.value.begin).whole();
+        break;
+      case Effect::load_range:
+        if (facts.load_range == 0) facts.load_range = text.at(found.value.begin);
+        break;
+      case Effect::dot:
+        if (found.date.there()) {
+          add({mark_row("date_code"), found.date, found.date, true});
+        }
+        break;
+      default:
+        break;
+    }
+    add({found.row, place, found.value, false});
+  }
+
+  static bool same(const Service& a, const Service& b) {
+    return a.load_index == b.load_index && a.twin == b.twin && a.symbol == b.symbol;
+  }
+
+  // Gives false where a third description stands: it is left over.
+  bool take_service(const Service& service) {
+    if (!tyre.facts.has_service()) {
+      tyre.facts.service = service;
+      return true;
+    }
+    if (same(tyre.facts.service, service)) return true;
+    if (tyre.second_service.load_index >= 0) return same(tyre.second_service, service);
+    tyre.second_service = service;
+    return true;
+  }
+
+  // A single letter after the size: C for commercial, or a load range.
+  bool take_letter(std::size_t i, bool direct) {
+    const char c = text.at(i);
+    if (ply_rating_of(c) == 0) return false;
+    const char next = text.at(i + 1);
+    if (is_word(next) && !(direct && is_digit(next))) return false;
+    Facts& facts = tyre.facts;
+    const Shape shape = facts.shape;
+    const bool has_range = facts.prefix == 'L' || facts.prefix == 'S' || facts.light_truck ||
+                           shape == Shape::flotation || shape == Shape::flotation_slash ||
+                           shape == Shape::us_letter;
+    if (has_range || (shape == Shape::inch && c != 'C')) {
+      if (facts.load_range != 0) return false;
+      facts.load_range = c;
+      add({mark_row("load_range"), {i, i + 1}, {i, i + 1}, false});
+      return true;
+    }
+    const bool may_be_commercial = shape == Shape::metric || shape == Shape::no_series ||
+                                   shape == Shape::inch || shape == Shape::loose ||
+                                   shape == Shape::compact;
+    if (c != 'C' || !may_be_commercial || facts.commercial) return false;
+    facts.commercial = true;
+    tyre.commercial_mark = {i, i + 1};
+    return true;
+  }
+
+  // 91 or 154/150 with no speed symbol after it.
+  std::size_t bare_index_end(std::size_t i) const {
+    const Number first = integer_at(text, i);
+    if (first.digits < 2 || first.digits > 3 || first.whole() < 20 ||
+        first.whole() > standard::greatest_load_index) {
+      return nowhere;
+    }
+    std::size_t end = first.end;
+    if (text.at(end) == '/' || text.at(end) == '-') {
+      const Number second = integer_at(text, end + 1);
+      if (second.digits == 2 || second.digits == 3) end = second.end;
+    }
+    if (is_word(text.at(end))) return nowhere;
+    if ((text.at(end) == '.' || text.at(end) == ',') && is_digit(text.at(end + 1))) return nowhere;
+    return end;
+  }
+
+  std::size_t token_end(std::size_t i) const {
+    while (is_word(text.at(i))) ++i;
+    return i;
+  }
+
+  // Reads what begins at `i`, in the order of how sure it is. Gives its end.
+  std::size_t step(std::size_t i, std::size_t limit, bool after) {
+    const ServiceRead service = read_service(text, i);
+    const bool plain = service.state == ServiceState::read && service.touching &&
+                       service.service.load_index >= 40 && service.end <= limit;
+    if (plain && take_service(service.service)) {  // 91V is nothing else; 11 R 22.5 may be
+      close_leftover();
+      return service.end;
+    }
+    if (const MarkFound found = find_mark(text, i); found.end != nowhere && found.end <= limit) {
+      close_leftover();
+      take_mark(found, i);
+      return found.end;
+    }
+    const bool direct = after && text.past_space(tyre.size.end) == i;
+    const bool slashed = after && text.at(tyre.size.end) == '/' && i == tyre.size.end + 1;
+    if (after && take_letter(i, direct || slashed)) {
+      close_leftover();
+      return i + 1;
+    }
+    if (const Size other = find_size_at(text, i, true, nullptr); other.found()) {
+      close_leftover();
+      if (same_size(other)) {
+        tyre.size_twice = true;
+      } else if (!trouble) {
+        trouble = trouble_two_sizes(text, tyre, other);
+      }
+      return other.end;
+    }
+    if (service.state == ServiceState::read && service.end <= limit &&
+        (service.touching || !tyre.facts.has_service()) && take_service(service.service)) {
+      close_leftover();
+      return service.end;
+    }
+    if (service.state != ServiceState::absent && service.state != ServiceState::read) {
+      if (bad_service_at == nowhere) {
+        bad_service = service;
+        bad_service_at = i;
+      }
+      leave_over(i, service.end < limit ? service.end : limit);
+      return service.end;
+    }
+    if (after && !tyre.bare_index.there()) {
+      const std::size_t end = bare_index_end(i);
+      if (end != nowhere) {
+        close_leftover();
+        tyre.bare_index = {i, end};
+        return end;
+      }
+    }
+    const std::size_t end = token_end(i) > i ? token_end(i) : i + 1;
+    leave_over(i, end < limit ? end : limit);
+    return end;
+  }
+
+  bool same_size(const Size& other) const {
+    const Facts& a = tyre.facts;
+    const Facts b = facts_of(other);
+    return a.width == b.width && a.series == b.series && a.rim == b.rim && a.second == b.second &&
+           a.letter == b.letter;
+  }
+
+  void scan(std::size_t from, std::size_t to, bool after) {
+    std::size_t i = from;
+    while (i < to) {
+      const char c = text.at(i);
+      const bool opens_service =
+          (c == '(' || c == '[') && read_service(text, i).state == ServiceState::read;
+      if (!is_word(c) && c != half && c != quarter && c != three_quarters && !opens_service) {
+        ++i;
+        continue;
+      }
+      const std::size_t end = step(i, to, after);
+      i = end > i ? end : i + 1;
+    }
+    close_leftover();
+  }
+
+  void choose_family() {
+    tyre.fit = Fit::no;
+    for (std::size_t f = 0; f < family_count; ++f) {
+      const Fit fit = family_row(f).fits(tyre.facts);
+      if (fit > tyre.fit) {
+        tyre.fit = fit;
+        tyre.family = f;
+        if (fit == Fit::sure) return;
+      }
+    }
+  }
+};
+
+tl::expected<Reading, Trouble> Reader::read() {
+  tyre.size = find_size(text, nullptr);
+  if (!tyre.size.found()) return tl::unexpected(trouble_without_size(text));
+  tyre.facts = facts_of(tyre.size);
+  scan(tyre.size.end, text.size(), true);
+  scan(0, tyre.size.begin, false);
+  if (trouble) return tl::unexpected(*trouble);
+  if (!tyre.facts.has_service() && bad_service_at != nowhere) {
+    return tl::unexpected(trouble_service(text, tyre, bad_service, bad_service_at));
+  }
+  if (tyre.bare_index.there()) {
+    const bool second = tyre.facts.has_service();
+    add({mark_row(second ? "second_load_index" : "load_index_alone"), tyre.bare_index,
+         tyre.bare_index, false});
+  }
+  choose_family();
+  if (tyre.fit == Fit::no) return tl::unexpected(trouble_without_size(text));
+  return put_into_words(text, tyre);
+}
+
+Trouble plain_trouble(std::string_view code, std::string_view sentence, std::size_t position) {
+  Trouble out;
+  out.code = code;
+  out.text = sentence;
+  out.position = position;
+  return out;
+}
+
+}  // namespace
+
+tl::expected<Reading, Trouble> read(std::string_view text) {
+  if (text.empty()) {
+    return tl::unexpected(plain_trouble(
+        "empty", "Nothing to read yet: copy the size from the sidewall, such as 205/55 R16 91V.",
+        0));
+  }
+  if (text.size() > longest_text) {
+    std::string sentence("This is ");
+    append(sentence,
+           static_cast<std::int32_t>(text.size() < 2000000000U ? text.size() : 2000000000U));
+    sentence +=
+        " bytes long and a sidewall is read up to 400: copy only the line with the size,"
+        " such as 205/55 R16 91V.";
+    return tl::unexpected(plain_trouble("too_long", sentence, longest_text));
+  }
+  const Text seen(text);
+  if (seen.past_space(0) >= seen.size()) {
+    return tl::unexpected(plain_trouble(
+        "only_spaces", "Only spaces here: copy the size from the sidewall, such as 205/55 R16 91V.",
+        0));
+  }
+  return Reader(seen).read();
+}
+
+}  // namespace treadwater::sidewall

@@ -1,0 +1,89 @@
+#include "core/sidewall/service.hpp"
+
+#include "core/sidewall/marks.hpp"
+#include "core/sidewall/pattern.hpp"
+
+namespace treadwater::sidewall {
+namespace {
+
+// Letters that no speed symbol uses (there is no I, O or X; Z is only in ZR).
+constexpr bool never_a_symbol(char c) { return c == 'I' || c == 'O' || c == 'X' || c == 'Z'; }
+
+bool ends_here(const Text& text, std::size_t i) {
+  const char c = text.at(i);
+  if (c == '.' && is_letter(text.at(i + 1))) return false;  // P.S.I.
+  return !is_word(c) || touching_mark_at(text, i);
+}
+
+}  // namespace
+
+ServiceRead read_service(const Text& text, std::size_t i) {
+  ServiceRead out;
+  Service& service = out.service;
+  std::size_t k = i;
+  const char bracket = text.at(k);
+  service.bracketed = bracket == '(' || bracket == '[';
+  if (service.bracketed) k = text.past_space(k + 1);
+
+  const Number index = integer_at(text, k);
+  if (index.digits < 2 || index.digits > 3) return out;
+  service.load_index = index.whole();
+  service.index_span = {k, index.end};
+  k = index.end;
+
+  const std::size_t mark = text.past_space(k);
+  if (text.at(mark) == '/' || text.at(mark) == '-') {
+    const std::size_t second = text.past_space(mark + 1);
+    const Number twin = integer_at(text, second);
+    if (twin.digits == 2 || twin.digits == 3) {
+      service.twin = twin.whole();
+      service.twin_span = {second, twin.end};
+      k = twin.end;
+    }
+  }
+
+  const std::size_t letter = text.past_space(k);
+  const char c = text.at(letter);
+  if (!is_letter(c)) return out;
+  out.touching = letter == k;
+  std::size_t end = letter + 1;
+  char symbol[2] = {c, 0};
+  std::size_t length = 1;
+  if (c == 'A' && text.at(end) >= '1' && text.at(end) <= '8') {
+    symbol[1] = text.at(end);
+    length = 2;
+    ++end;
+  }
+  service.symbol_span = {letter, end};
+  if (service.bracketed) {
+    const std::size_t close = text.past_space(end);
+    if (text.at(close) != ')' && text.at(close) != ']') return out;
+    end = close + 1;
+  } else if (!ends_here(text, end)) {
+    return out;
+  }
+
+  if (never_a_symbol(c)) {
+    if (out.touching) out.state = ServiceState::no_such_symbol;
+    out.end = end;
+    return out;
+  }
+  const auto found = standard::find_speed_symbol(std::string_view(symbol, length));
+  if (!found) return out;
+  service.symbol = *found;
+  out.end = end;
+  if (service.load_index > standard::greatest_load_index ||
+      service.twin > standard::greatest_load_index) {
+    if (out.touching) out.state = ServiceState::no_such_index;
+    return out;
+  }
+  out.state = ServiceState::read;
+  return out;
+}
+
+bool service_stands_at(const Text& text, std::size_t i) {
+  const ServiceRead got = read_service(text, i);
+  return got.state == ServiceState::read && got.touching && got.service.load_index >= 20;
+}
+
+}  // namespace treadwater::sidewall

@@ -1,0 +1,78 @@
+// The text as the matchers see it: one plain character per thing moulded on the rubber.
+//
+// Letters become capitals; every kind of blank (tab, no-break, narrow no-break, thin ...) becomes
+// one space, runs of them too; every multiplication sign becomes 'X'; every dash '-'; full-width
+// letters and digits their plain selves; fractions such as ½ one private character. Whatever else
+// is not ASCII becomes `foreign`, and invalid UTF-8 the same, a byte at a time. Each character
+// remembers the byte it came from, so that every answer can point into the person's own text.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+namespace treadwater::sidewall {
+
+inline constexpr std::size_t longest_text = 400;  // bytes
+inline constexpr std::size_t nowhere = static_cast<std::size_t>(-1);
+
+inline constexpr char foreign = '\x01';
+inline constexpr char half = '\x02';
+inline constexpr char quarter = '\x03';
+inline constexpr char three_quarters = '\x04';
+
+constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
+constexpr bool is_letter(char c) { return c >= 'A' && c <= 'Z'; }
+constexpr bool is_word(char c) { return is_digit(c) || is_letter(c) || c == foreign; }
+
+class Text {
+ public:
+  explicit Text(std::string_view source);  // source.size() <= longest_text
+
+  std::size_t size() const { return size_; }
+  // The character at `i`; past the end a zero.
+  char at(std::size_t i) const { return i < size_ ? characters_[i] : '\0'; }
+  // Byte offset in the source of character `i`; at the end, the source's size.
+  std::size_t byte(std::size_t i) const { return i < size_ ? bytes_[i] : source_.size(); }
+  std::size_t end_byte(std::size_t begin, std::size_t end) const;  // end of the last character read
+  std::string_view source() const { return source_; }
+
+  // First place at or after `i` that is not a space.
+  std::size_t past_space(std::size_t i) const { return at(i) == ' ' ? i + 1 : i; }
+  // Does `word` (capitals) stand at `i`?
+  bool starts(std::size_t i, std::string_view word) const;
+  // The source between two characters, trimmed, with anything unprintable shown as '?'.
+  std::string quote(std::size_t begin, std::size_t end) const;
+
+ private:
+  void put(char c, std::size_t byte);
+
+  std::string_view source_;
+  std::size_t size_ = 0;
+  std::array<char, longest_text> characters_;
+  std::array<std::uint16_t, longest_text> bytes_;
+};
+
+// A number as read: value x 10 000 so that 1/16 and .25 stay whole.
+inline constexpr std::int32_t number_scale = 10000;
+
+struct Number {
+  std::size_t end = nowhere;  // nowhere: no number stands here
+  std::int32_t scaled = 0;
+  int digits = 0;    // before the point
+  int decimals = 0;  // after it
+  std::int32_t whole() const { return scaled / number_scale; }
+};
+
+Number integer_at(const Text& text, std::size_t i);   // the whole run of digits, at most 6
+Number decimal_at(const Text& text, std::size_t i);   // point or comma, at most 4 decimals
+Number fraction_at(const Text& text, std::size_t i);  // 3, 3.5, 3 1/2, 3-1/2, 3½
+
+void append(std::string& out, std::int32_t value);                            // 205
+void append_scaled(std::string& out, std::int32_t scaled, int decimals_min);  // 10.5, 10.50, 22.5
+void append_fixed(std::string& out, double value, int decimals);              // 406.4
+void append_fraction(std::string& out, std::int32_t scaled);                  // 3 1/2
+
+}  // namespace treadwater::sidewall

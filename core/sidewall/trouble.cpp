@@ -1,0 +1,259 @@
+// What to say when a text does not read: what was read, where it stopped, what would do.
+#include "core/sidewall/tyre.hpp"
+
+namespace treadwater::sidewall {
+namespace {
+
+constexpr std::string_view symbols_sentence =
+    "The symbols are A1 to A8, B to G, J to N, P to U, H, V, W and Y.";
+
+bool reads_as_size(std::string_view spelled) {
+  const Text text(spelled);
+  return find_size(text, nullptr).found();
+}
+
+std::string number_words(const Text& text, std::size_t begin, std::size_t end) {
+  return text.quote(begin, end);
+}
+
+std::string what_stands(const Text& text, std::size_t i) {
+  if (i >= text.size()) return "the text ends";
+  std::size_t end = i;
+  while (end < text.size() && end < i + 12 && text.at(end) != ' ') ++end;
+  std::string out("\"");
+  out += text.quote(i, end);
+  out += "\" stands";
+  return out;
+}
+
+// The size so far, up to the element that failed, with `rest` in place of what follows.
+std::string completed(const Text& text, const Miss& miss, std::string_view rest) {
+  std::string out;
+  for (std::size_t k = miss.begin; k < miss.position; ++k) out.push_back(text.at(k));
+  while (!out.empty() && out.back() == ' ') out.pop_back();
+  out += rest;
+  return reads_as_size(out) ? out : std::string();
+}
+
+struct Digits {
+  std::size_t begin = nowhere;
+  std::size_t end = nowhere;
+};
+
+// A number with a slash after it that is no width: 9999/55.
+Digits width_out_of_range(const Text& text) {
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (!is_digit(text.at(i)) || (i > 0 && is_digit(text.at(i - 1)))) continue;
+    const Number width = integer_at(text, i);
+    if (text.at(width.end) != '/') continue;
+    const Number series = integer_at(text, width.end + 1);
+    if (series.digits != 2 && series.digits != 3) continue;
+    if (width.digits >= 3 && (width.whole() > 800 || width.whole() < 60)) return {i, width.end};
+    if (width.digits == 2 && width.whole() > 40 && width.whole() < 60) return {i, width.end};
+    return {};
+  }
+  return {};
+}
+
+bool has_letter_or_digit(const Text& text) {
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (is_letter(text.at(i)) || is_digit(text.at(i))) return true;
+  }
+  return false;
+}
+
+Trouble make(std::string_view code, std::size_t position, std::string sentence,
+             std::string nearest) {
+  Trouble out;
+  out.code = code;
+  out.position = position;
+  out.text = std::move(sentence);
+  out.nearest = std::move(nearest);
+  return out;
+}
+
+// Repairs one number: drops a digit, or else puts a usual value in its place.
+std::string with_number(const Text& text, const Miss& miss, std::string_view usual) {
+  const Number number = integer_at(text, miss.position);
+  const std::size_t end = number.end == nowhere ? miss.position : number.end;
+  const auto assembled = [&](std::string_view middle) {
+    std::string out;
+    for (std::size_t k = miss.begin; k < miss.position; ++k) out.push_back(text.at(k));
+    out += middle;
+    for (std::size_t k = end; k < text.size(); ++k) {
+      const char c = text.at(k);
+      out.push_back(c > ' ' && c < '\x7f' ? c : ' ');
+    }
+    while (!out.empty() && out.back() == ' ') out.pop_back();
+    return out;
+  };
+  std::string repaired = assembled(usual);
+  if (reads_as_size(repaired)) return repaired;
+  return completed(text, miss, usual);
+}
+
+std::string tidy(std::string spelled) {
+  if (spelled.empty()) return spelled;
+  if (auto reading = read(spelled)) return reading->canonical;
+  return {};
+}
+
+Trouble not_a_size(const Text& text) {
+  if (!has_letter_or_digit(text)) {
+    return make("no_letters", 0,
+                "There is no letter or digit here: copy the size from the sidewall, such as "
+                "205/55 R16 91V.",
+                "");
+  }
+  std::size_t i = text.past_space(0);
+  std::string sentence("No tyre size was found: at the start ");
+  sentence += what_stands(text, i);
+  sentence += ", and a size such as 205/55 R16, 165 R13, 5.60-15 or 120/70 ZR17 was expected.";
+  return make("not_a_size", text.byte(i), std::move(sentence), "");
+}
+
+Trouble series_trouble(const Text& text, const Miss& miss) {
+  const Number number = integer_at(text, miss.position);
+  std::string sentence;
+  if (number.end == nowhere || miss.why == Why::ended || miss.why == Why::unfinished) {
+    sentence = "After ";
+    sentence += number_words(text, miss.begin, miss.position);
+    sentence += " the aspect ratio is missing or unfinished: two digits such as 55.";
+    return make("incomplete", text.byte(miss.position), std::move(sentence),
+                tidy(completed(text, miss, "55 R16")));
+  }
+  sentence = "The number after the slash is ";
+  sentence += number_words(text, miss.position, number.end);
+  sentence += ": an aspect ratio lies between 20 and 105, and an overall diameter in mm above 200.";
+  return make("series_out_of_range", text.byte(miss.position), std::move(sentence),
+              tidy(with_number(text, miss, "55")));
+}
+
+Trouble rim_trouble(const Text& text, const Miss& miss) {
+  const Number number = integer_at(text, miss.position);
+  const std::string so_far = number_words(text, miss.begin, miss.position);
+  if (number.end == nowhere) {
+    std::string sentence("After ");
+    sentence += so_far;
+    if (miss.position >= text.size()) {
+      sentence += " the text ends: the rim diameter is missing, as in ";
+      std::string nearest = tidy(completed(text, miss, miss.depth > 3 ? "16" : " R16"));
+      if (nearest.empty()) nearest = tidy(completed(text, miss, "13"));
+      sentence += nearest.empty() ? "205/55 R16" : nearest;
+      sentence.push_back('.');
+      return make("incomplete", text.byte(miss.position), std::move(sentence), nearest);
+    }
+    sentence += " the rim diameter was expected, such as R16, but ";
+    sentence += what_stands(text, miss.position);
+    sentence += " there.";
+    std::string nearest = tidy(completed(text, miss, " R16"));
+    return make("rim_expected", text.byte(miss.position), std::move(sentence), nearest);
+  }
+  if (miss.why == Why::unfinished) {
+    std::string sentence("The rim diameter ");
+    sentence += number_words(text, miss.position, number.end);
+    sentence += " looks unfinished: rims have codes such as 13, 16 or 22.5.";
+    return make("rim_incomplete", text.byte(miss.position), std::move(sentence),
+                tidy(with_number(text, miss, "16")));
+  }
+  std::string sentence("The rim diameter reads ");
+  sentence += number_words(text, miss.position, number.end);
+  sentence += ": a rim has a code from 4 to 32, or 315 to 560 in millimetres.";
+  return make("rim_out_of_range", text.byte(miss.position), std::move(sentence),
+              tidy(with_number(text, miss, "16")));
+}
+
+}  // namespace
+
+Trouble trouble_without_size(const Text& text) {
+  if (const Digits width = width_out_of_range(text); width.begin != nowhere) {
+    std::string sentence("The section width reads ");
+    sentence += number_words(text, width.begin, width.end);
+    sentence += ": a width lies between 60 and 800 mm, or under 24 in inches.";
+    Miss miss;
+    miss.begin = width.begin;
+    miss.position = width.begin;
+    return make("width_out_of_range", text.byte(width.begin), std::move(sentence),
+                tidy(with_number(text, miss, "205")));
+  }
+  Miss miss;
+  for (const bool strong : {true, false}) {
+    for (std::size_t i = 0; i < text.size(); ++i) {
+      // The loose shapes fit almost anything; they would only blur the sentence.
+      if (goes_on_from_a_number(text, i)) continue;
+      if (strong || miss.depth < 2) static_cast<void>(find_size_at(text, i, strong, &miss));
+    }
+  }
+  const bool numbers_only = miss.depth >= 1 && miss.position >= text.size();
+  if (miss.depth < 2 && !numbers_only) return not_a_size(text);
+  switch (miss.expected) {
+    case Element::series:
+    case Element::series_2:
+    case Element::outer_mm:
+      return series_trouble(text, miss);
+    case Element::rim:
+    case Element::rim_mm:
+      return rim_trouble(text, miss);
+    default:
+      break;
+  }
+  if (miss.depth < 1) return not_a_size(text);
+  std::string sentence("After ");
+  sentence += number_words(text, miss.begin, miss.position);
+  sentence += " more was expected: a size goes on with its aspect ratio and rim, as in 205/55 R16.";
+  std::string nearest = tidy(completed(text, miss, "/55 R16"));
+  return make("incomplete", text.byte(miss.position), std::move(sentence), nearest);
+}
+
+Trouble trouble_two_sizes(const Text& text, const Tyre& tyre, const Size& second) {
+  Tyre other;
+  other.size = second;
+  other.facts = facts_of(second);
+  std::string sentence("Two sizes stand in the text, ");
+  sentence += text.quote(tyre.size.begin, tyre.size.end);
+  sentence += " and ";
+  sentence += text.quote(second.begin, second.end);
+  sentence += ": read one tyre at a time, front and rear apart.";
+  const std::size_t first = tyre.size.begin < second.begin ? second.begin : tyre.size.begin;
+  return make("two_sizes", text.byte(first), std::move(sentence),
+              tidy(text.quote(tyre.size.begin, tyre.size.end)));
+}
+
+Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& got,
+                        std::size_t at) {
+  const Service& service = got.service;
+  const std::string size = text.quote(tyre.size.begin, tyre.size.end);
+  const std::string whole = text.quote(at, got.end);
+  std::string sentence("In ");
+  sentence += whole;
+  std::string nearest;
+  if (got.state == ServiceState::no_such_symbol) {
+    const char letter = text.at(service.symbol_span.begin);
+    sentence += " the ";
+    sentence.push_back(letter);
+    sentence += " is no speed symbol";
+    if (letter == 'Z') sentence += " (Z stands only in the size, as in ZR16)";
+    sentence += ". ";
+    sentence += symbols_sentence;
+    const bool index_known = service.load_index <= standard::greatest_load_index;
+    if (index_known) {
+      sentence += " The load index ";
+      append(sentence, service.load_index);
+      sentence += " itself is an ordinary one.";
+      nearest = size;
+      nearest.push_back(' ');
+      nearest += text.quote(service.index_span.begin, service.symbol_span.begin);
+      nearest.push_back(letter == 'I' ? 'J' : letter == 'O' ? 'Q' : 'V');
+    }
+    return make("unknown_speed_symbol", text.byte(service.symbol_span.begin), std::move(sentence),
+                tidy(nearest.empty() ? size : nearest));
+  }
+  const bool first = service.load_index > standard::greatest_load_index;
+  sentence += " the load index ";
+  append(sentence, first ? service.load_index : service.twin);
+  sentence += " does not exist: load indices run from 0 to 279, and a car's lie near 91.";
+  const Span span = first ? service.index_span : service.twin_span;
+  return make("unknown_load_index", text.byte(span.begin), std::move(sentence), tidy(size));
+}
+
+}  // namespace treadwater::sidewall
