@@ -1,0 +1,29 @@
+// The inputs that are put to both builds: a grid of real ones, the odd ones, and the bad ones.
+const sizes = [
+  '205/55 R16 91V', '195/65R15 91T', '225/40 ZR18 (92Y) XL', '205/55RF16 91W', 'P205/75R15 97S', 'P225/60R16',
+  '195/75 R16 C 107/105R', '195/75 R16 C 107/105R 475 kPa', '165 SR 13', 'T125/80 D15 95M', '255/35ZR19',
+  '165 R 13 83S', 'HL 245/45 R19 101Y XL', '185/80-15',
+];
+const bad = [
+  { size: '205/55' }, { size: '205/55 R16 99Z' }, { size: 'banana' }, { size: '' }, { size: 'x'.repeat(10000) },
+  { size: '🛞🛞' }, { tread: '-3 mm' }, { pressure: '1e999 bar' }, { load: '🛞' }, { load: '430 psi' },
+  { water: '5 5 mm' }, { units: 'furlongs' }, { place: 'XX' }, { date_code: '9999' }, { surprise: 'yes' },
+  { load: null }, { load: 430 }, { load: [] }, { speed: true }, { today: 'tomorrow' }, { tread: '7/32' },
+];
+
+export function inputs() {
+  const base = { size: sizes[0], load: '430 kg', pressure: '220 kPa', tread: '3 mm', water: '5 mm', today: '2026-11-25' };
+  const list = bad.map((change) => ({ ...base, ...change }));
+  for (const size of sizes)
+    for (const [tread, water] of [['8 mm', '0'], ['5 mm', '1 mm'], ['3 mm', '5 mm'], ['1.6 mm', '8 mm'], ['1 mm', '30 mm']])
+      for (const [load, pressure] of [['280 kg', '1.8 bar'], ['948 lb', '32 psi'], ['610 kg', '2,5 bar']])
+        list.push({ ...base, size, tread, water, load, pressure });
+  for (const units of ['metric', 'uk', 'us'])
+    for (const tyre_kind of ['road', 'winter', 'studded', 'gravel', 'wet', 'cut-slick', 'slick'])
+      for (const speed of ['', '50 km/h', '130 km/h'])
+        list.push({ ...base, units, tyre_kind, speed, place: units === 'us' ? 'US' : 'AT', date_code: '2316' });
+  for (const surface of ['asphalt', 'smooth', 'concrete', 'surface-dressing', 'porous', 'loose'])
+    for (const pressure_state of ['cold', 'hot'])
+      list.push({ ...base, surface, pressure_state, date_code: '324', water: '250 mm' }, { ...base, surface, pressure_state });
+  return list;
+}

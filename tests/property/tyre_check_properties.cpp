@@ -1,0 +1,174 @@
+// Facts of order that must hold for any tyre, over 100 000 random ones each.
+#include "core/answer/tyre_check.hpp"
+#include "core/patch/contact.hpp"
+#include "core/patch/load_capacity.hpp"
+#include "core/quantity/write.hpp"
+#include "core/water/estimate.hpp"
+#include "core/water/onset.hpp"
+#include "tests/support/catch.hpp"
+#include "tests/support/property.hpp"
+
+using namespace treadwater;
+using namespace treadwater::testing;
+
+namespace {
+
+// A number from low to high in steps of a ten-thousandth of the span.
+double between(double low, double high) {
+  return low + (high - low) * *rc::gen::inRange(0, 10001) / 10000.0;
+}
+
+water::WetTyre any_wet_tyre() {
+  water::WetTyre tyre;
+  tyre.pressure = kilopascals(between(50.0, 500.0));
+  tyre.tread = millimetres(between(0.0, 12.0));
+  tyre.groove_credit = *rc::gen::element(1.0, 0.5, 0.0);
+  if (*rc::gen::inRange(0, 4) != 0) tyre.section_width = millimetres(between(125.0, 355.0));
+  tyre.film = millimetres(*rc::gen::inRange(0, 2) == 0 ? between(0.01, 3.0) : between(0.01, 99.0));
+  tyre.texture = millimetres(between(0.0, 2.0));
+  return tyre;
+}
+
+void never_above(const water::SpeedBand& a, const water::SpeedBand& b) {
+  RC_ASSERT(a.low <= b.low);
+  RC_ASSERT(a.central <= b.central);
+  RC_ASSERT(a.high <= b.high);
+}
+
+std::string text(double value, const char* unit) { return fixed(value, 4) + unit; }
+
+const char* any_size() {
+  return *rc::gen::element("205/55 R16 91V", "195/65 R15 95T XL", "225/40 ZR18 92Y XL",
+                           "P205/75R15 97S", "255/35 R19 96W", "T125/80 D15 95M");
+}
+
+answer::Input check_of(const char* size, double load_kg, double pressure_kpa) {
+  answer::Input input;
+  input.set("size", size);
+  input.set("load", text(load_kg, " kg"));
+  input.set("pressure", text(pressure_kpa, " kPa"));
+  input.set("tread", "7 mm");
+  input.set("today", "2026-11-25");
+  return input;
+}
+
+Speed limit_of(const answer::Answer& answer, std::string_view id, Speed answer::Limit::*side) {
+  for (const answer::Limit& limit : answer.limits)
+    if (limit.id == id) return limit.*side;
+  return kilometres_per_hour(1e9);
+}
+
+}  // namespace
+
+TEST_CASE("low, central and high stand in that order") {
+  CHECK(holds("low <= central <= high", [] {
+    const auto band = *water::aquaplaning_onset(any_wet_tyre());
+    RC_ASSERT(band.low > kilometres_per_hour(0.0));
+    RC_ASSERT(band.low <= band.central);
+    RC_ASSERT(band.central <= band.high);
+  }));
+}
+
+TEST_CASE("more tread never lowers the onset") {
+  CHECK(holds("tread", [] {
+    water::WetTyre tyre = any_wet_tyre();
+    const auto less = *water::aquaplaning_onset(tyre);
+    tyre.tread = tyre.tread + millimetres(between(0.0, 4.0));
+    never_above(less, *water::aquaplaning_onset(tyre));
+  }));
+}
+
+TEST_CASE("more water never raises the onset") {
+  CHECK(holds("water", [] {
+    water::WetTyre tyre = any_wet_tyre();
+    const auto shallow = *water::aquaplaning_onset(tyre);
+    tyre.film = tyre.film + millimetres(between(0.0, 20.0));
+    never_above(*water::aquaplaning_onset(tyre), shallow);
+  }));
+}
+
+TEST_CASE("more pressure never lowers the onset") {
+  CHECK(holds("pressure", [] {
+    water::WetTyre tyre = any_wet_tyre();
+    const auto soft = *water::aquaplaning_onset(tyre);
+    tyre.pressure = tyre.pressure + kilopascals(between(0.0, 200.0));
+    never_above(soft, *water::aquaplaning_onset(tyre));
+  }));
+}
+
+TEST_CASE("a wider tyre never floats later") {
+  CHECK(holds("width", [] {
+    water::WetTyre tyre = any_wet_tyre();
+    tyre.section_width = millimetres(between(125.0, 355.0));
+    const auto narrow = *water::aquaplaning_onset(tyre);
+    tyre.section_width = *tyre.section_width + millimetres(between(0.0, 100.0));
+    never_above(*water::aquaplaning_onset(tyre), narrow);
+  }));
+}
+
+TEST_CASE("more load needs more pressure, and that pressure carries it") {
+  CHECK(holds("load law", [] {
+    const auto law =
+        *rc::gen::element(patch::european_standard_load(), patch::european_extra_load(),
+                          patch::p_metric_standard_load(), patch::temporary_spare_law());
+    const Mass greatest = kilograms(between(200.0, 1200.0));
+    const Mass load = greatest * between(0.05, 1.0);
+    const Mass more = load + (greatest - load) * between(0.0, 1.0);
+    RC_ASSERT(patch::pressure_needed(law, greatest, load) <=
+              patch::pressure_needed(law, greatest, more));
+    RC_ASSERT(patch::load_capacity(law, greatest, patch::pressure_needed(law, greatest, load)) >=
+              load * (1.0 - 1e-12));
+  }));
+}
+
+TEST_CASE("more load makes the patch longer and more pressure makes it shorter") {
+  CHECK(holds("patch", [] {
+    const patch::TyreSize size{millimetres(between(135.0, 345.0)), between(30.0, 82.0),
+                               inches(between(12.0, 22.0))};
+    const GaugePressure p = kilopascals(between(150.0, 400.0));
+    const Mass load = kilograms(between(100.0, 900.0));
+    const Mass rated = kilograms(950.0);
+    const auto patch = patch::contact_patch(size, p, load, rated);
+    RC_ASSERT(patch.length < patch::contact_patch(size, p, load * 1.1, rated).length);
+    RC_ASSERT(patch.length > patch::contact_patch(size, p * 1.1, load, rated).length);
+    RC_ASSERT(patch.width <= patch::contact_patch(size, p, load * 1.1, rated).width);
+  }));
+}
+
+TEST_CASE("more load never raises, more pressure never lowers, the speed allowed by load") {
+  CHECK(holds(
+      "speed by load",
+      [] {
+        const char* size = any_size();
+        const double load = between(100.0, 800.0);
+        const double pressure = between(100.0, 420.0);
+        const auto none_above = [](const answer::Answer& worse, const answer::Answer& better) {
+          for (const auto side :
+               {&answer::Limit::low, &answer::Limit::central, &answer::Limit::high})
+            RC_ASSERT(limit_of(worse, "load_at_pressure", side) <=
+                      limit_of(better, "load_at_pressure", side));
+        };
+        const auto here = answer::tyre_check(check_of(size, load, pressure));
+        none_above(answer::tyre_check(check_of(size, load + between(0.0, 100.0), pressure)), here);
+        none_above(here, answer::tyre_check(check_of(size, load, pressure + between(0.0, 60.0))));
+      },
+      20000));
+}
+
+TEST_CASE("the hold-to speed is never above the low end of any limit") {
+  CHECK(holds(
+      "hold-to",
+      [] {
+        answer::Input input = check_of(any_size(), between(100.0, 700.0), between(150.0, 350.0));
+        input.set("tread", text(between(0.0, 9.0), " mm"));
+        input.set("water", text(between(0.0, 60.0), " mm"));
+        input.set("units", *rc::gen::element("metric", "uk", "us"));
+        const auto answer = answer::tyre_check(input);
+        RC_ASSERT(answer.ok());
+        RC_ASSERT(bool(answer.hold_to));
+        for (const auto& limit : answer.limits)
+          RC_ASSERT(answer.hold_to->speed <=
+                    limit.low * limit.share_kept + kilometres_per_hour(1e-6));
+      },
+      20000));
+}

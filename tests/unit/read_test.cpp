@@ -1,0 +1,131 @@
+#include "core/quantity/read.hpp"
+
+#include "tests/support/catch.hpp"
+
+using namespace treadwater;
+using namespace treadwater::testing;
+
+namespace {
+
+const QuantityRequest pressure{"Tyre pressure", Dimension::pressure, "kPa",    0.0, 1000.0,
+                               "0 kPa",         "1000 kPa",          "220 kPa"};
+const QuantityRequest load{"Load", Dimension::mass, "kg",      20.0,
+                           8000.0, "20 kg",         "8000 kg", "430 kg"};
+const QuantityRequest tread{"Tread depth", Dimension::length, "mm",  0.0, 0.025,
+                            "0 mm",        "25 mm",           "3 mm"};
+const QuantityRequest speed{"Speed", Dimension::speed, "km/h",     1.0,
+                            500.0,   "1 km/h",         "500 km/h", "90 km/h"};
+const QuantityRequest air{"Air",  Dimension::temperature, "°C", 200.0, 350.0, "-70 °C", "70 °C",
+                          "15 °C"};
+
+double kpa(std::string_view text) { return read_stored(text, pressure).value_or(-1.0); }
+double mm(std::string_view text) { return 1000.0 * read_stored(text, tread).value_or(-1.0); }
+double kg(std::string_view text) { return read_stored(text, load).value_or(-1.0); }
+double kmh(std::string_view text) { return read_stored(text, speed).value_or(-1.0); }
+
+std::string code(std::string_view text, const QuantityRequest& request) {
+  const auto read = read_stored(text, request);
+  return read ? "" : std::string(read.error().code);
+}
+std::string sentence(std::string_view text, const QuantityRequest& request) {
+  const auto read = read_stored(text, request);
+  return read ? "" : read.error().text;
+}
+
+}  // namespace
+
+TEST_CASE("pressures are read as people write them") {
+  CHECK_THAT(kpa("33 psi"), WithinAbs(227.527, 0.0005));
+  CHECK_THAT(kpa("33PSI"), WithinAbs(227.527, 0.0005));
+  CHECK_THAT(kpa("2.3bar"), WithinAbs(230.0, 1e-9));
+  CHECK_THAT(kpa("2,3 bar"), WithinAbs(230.0, 1e-9));
+  CHECK_THAT(kpa("2.3\u00A0bar"), WithinAbs(230.0, 1e-9));
+  CHECK_THAT(kpa("2.3\u202Fbar"), WithinAbs(230.0, 1e-9));
+  CHECK(kpa("230 kPa") == 230.0);
+  CHECK(kpa("  230  ") == 230.0);
+  CHECK(kpa("+230 kpa") == 230.0);
+  CHECK_THAT(kpa("0.23 MPa"), WithinAbs(230.0, 1e-9));
+  CHECK_THAT(kpa("2.3e2"), WithinAbs(230.0, 1e-9));
+  CHECK_THAT(kpa(".5 bar"), WithinAbs(50.0, 1e-9));
+}
+
+TEST_CASE("depths are read in millimetres, inches and thirty-seconds") {
+  CHECK_THAT(mm("7/32 in"), WithinAbs(5.55625, 1e-9));
+  CHECK_THAT(mm("7/32\""), WithinAbs(5.55625, 1e-9));
+  CHECK_THAT(mm("7 /32 in"), WithinAbs(5.55625, 1e-9));
+  CHECK_THAT(mm("7/32in"), WithinAbs(5.55625, 1e-9));
+  CHECK_THAT(mm("6.5 /32 in"), WithinAbs(5.159375, 1e-9));
+  CHECK_THAT(mm("7 32nds"), WithinAbs(5.55625, 1e-9));
+  CHECK_THAT(mm("4 mm"), WithinAbs(4.0, 1e-9));
+  CHECK_THAT(mm("0.4 cm"), WithinAbs(4.0, 1e-9));
+  CHECK_THAT(mm("1/4 in"), WithinAbs(6.35, 1e-9));
+  CHECK_THAT(mm("½ in"), WithinAbs(12.7, 1e-9));
+  const QuantityRequest wide{"Width", Dimension::length, "mm", 0.0, 1.0, "0 mm", "1 m", "5 mm"};
+  CHECK_THAT(1000.0 * read_stored("3 1/2 in", wide).value_or(-1.0), WithinAbs(88.9, 1e-9));
+}
+
+TEST_CASE("loads and speeds are read with either unit") {
+  CHECK(kg("430kg") == 430.0);
+  CHECK(kg("430") == 430.0);
+  CHECK_THAT(kg("948 lb"), WithinAbs(430.006, 0.0005));
+  CHECK_THAT(kg("948 lbs"), WithinAbs(430.006, 0.0005));
+  CHECK_THAT(kmh("70 mph"), WithinAbs(112.654, 0.0005));
+  CHECK(kmh("110 km/h") == 110.0);
+  CHECK(kmh("110km/h") == 110.0);
+  CHECK(kmh("110 kph") == 110.0);
+}
+
+TEST_CASE("temperatures are read as points, below zero too") {
+  CHECK_THAT(read_quantity<Temperature>("-5 °C", air).value_or(celsius(99)).stored(),
+             WithinAbs(268.15, 1e-9));
+  CHECK_THAT(read_quantity<Temperature>("−5", air).value_or(celsius(99)).stored(),
+             WithinAbs(268.15, 1e-9));
+  CHECK_THAT(read_quantity<Temperature>("59 °F", air).value_or(celsius(99)).stored(),
+             WithinAbs(288.15, 1e-9));
+}
+
+TEST_CASE("each mistake has its own code") {
+  CHECK(code("", pressure) == "missing");
+  CHECK(code("   \t\n", pressure) == "missing");
+  CHECK(code("banana", pressure) == "no_number");
+  CHECK(code("🛞", pressure) == "no_number");
+  CHECK(code("bar 2.3", pressure) == "no_number");
+  CHECK(code("30 33 psi", pressure) == "two_numbers");
+  CHECK(code("2-3 mm", tread) == "two_numbers");
+  CHECK(code("3 mm 5", tread) == "two_numbers");
+  CHECK(code("2.2.2 bar", pressure) == "two_numbers");
+  CHECK(code("7/32", tread) == "unit_needed");
+  CHECK(code("7/0 in", tread) == "bad_fraction");
+  CHECK(code("33 parsec", pressure) == "unknown_unit");
+  CHECK(code("430 kg", pressure) == "wrong_dimension");
+  CHECK(code("4000 N", load) == "wrong_dimension");
+  CHECK(code("-3 mm", tread) == "below_range");
+  CHECK(code("5 kg", load) == "below_range");
+  CHECK(code("40 mm", tread) == "above_range");
+  CHECK(code("1e999 bar", pressure) == "too_large");
+  CHECK(code("99999999999999999999 bar", pressure) == "too_large");
+  CHECK(code(std::string(10000, 'x'), pressure) == "too_long");
+  CHECK(code("nan", pressure) == "no_number");
+  CHECK(code("inf bar", pressure) == "no_number");
+  CHECK(code("0x20 psi", pressure) == "two_numbers");
+}
+
+TEST_CASE("a sentence names the field, what was read and what would do") {
+  CHECK(sentence("-3 mm", tread) ==
+        "Tread depth: “-3 mm” is below zero. Anything from 0 mm to 25 mm would do.");
+  CHECK(sentence("430 kg", pressure) ==
+        "Tyre pressure: “430 kg” is a mass, and a pressure is asked for: use kPa, bar or psi, such "
+        "as "
+        "220 kPa.");
+  CHECK(sentence("", load) == "Load is missing. Something like 430 kg would do.");
+  CHECK_THAT(sentence("33 parsec", pressure),
+             ContainsSubstring("parsec") && ContainsSubstring("kPa, bar or psi"));
+}
+
+TEST_CASE("what is repeated in a sentence is short and clean") {
+  CHECK(in_quotes("a\nb") == "“a b”");
+  CHECK(in_quotes("\xFF\xC3") == "“\uFFFD\uFFFD”");
+  const std::string quoted = in_quotes(std::string(500, 'x'));
+  CHECK(quoted.size() < 60);
+  CHECK_THAT(quoted, EndsWith("…”"));
+}
