@@ -143,6 +143,20 @@ struct Drawing {
   std::vector<Box> boxes;
 };
 
+// A text with what each stretch of it means, for the picture of a sidewall. The stretches in order
+// are the whole text; those between the parts have no meaning.
+struct Stretch {
+  std::string text;
+  std::string meaning;
+};
+
+struct Marking {
+  std::string id;
+  std::string title;
+  std::string text;
+  std::vector<Stretch> stretches;
+};
+
 struct Spoken {
   std::string id;
   std::string title;
@@ -158,6 +172,7 @@ struct Answer {
   std::vector<Figure> figures;
   std::vector<Caution> cautions;  // most serious first
   std::vector<Drawing> drawings;
+  std::vector<Marking> markings;
   std::vector<Spoken> spoken;
 
   bool ok() const { return problems.empty(); }

@@ -82,7 +82,10 @@ class TyreCheck {
     answer_.sheet = "tyre-check";
     refuse_unknown_fields(tyre_check_sheet(), input_, answer_);
     read_form();
-    if (size_) say_what_the_sidewall_leaves_open();
+    if (size_) {
+      explain_sidewall();
+      say_what_the_sidewall_leaves_open();
+    }
     judge_speed_symbol();
     judge_load();
     judge_water();
@@ -142,6 +145,11 @@ class TyreCheck {
   }
 
   void read_size() {
+    if (plain_spaces(input_.text("size")).empty()) {
+      problem("size", "missing",
+              "Sidewall text is missing. Something like 205/55 R16 91V would do.");
+      return;
+    }
     auto reading = sidewall::read(input_.text("size"));
     if (reading) {
       size_ = std::move(*reading);
@@ -212,6 +220,25 @@ class TyreCheck {
           "Run-flat construction: its stiff sidewall hides a loss of pressure, so trust the gauge "
           "and the warning lamp, not the look of the tyre. The patch below is worked out for a "
           "plain one.");
+  }
+
+  // The text as typed, laid out with what each part of it means.
+  void explain_sidewall() {
+    const std::string_view text = input_.text("size");
+    Marking marking{"sidewall", "What the sidewall says", size_->canonical, {}};
+    std::size_t at = 0;
+    const auto stretch = [&](std::size_t end, std::string meaning) {
+      if (end > at)
+        marking.stretches.push_back({std::string(text.substr(at, end - at)), std::move(meaning)});
+      at = std::max(at, end);
+    };
+    for (const sidewall::Part& part : size_->parts) {
+      if (part.begin < at || part.end > text.size()) continue;
+      stretch(part.begin, "");
+      stretch(part.end, part.meaning);
+    }
+    stretch(text.size(), "");
+    answer_.markings.push_back(std::move(marking));
   }
 
   // ---- speed symbol and temporary spare ----

@@ -256,6 +256,17 @@ Json drawing_json(const a::Drawing& drawing) {
   return json;
 }
 
+Json marking_json(const a::Marking& marking) {
+  Json json = block_json("marking", marking.id, marking.title, marking.text);
+  put_json(json, "stretches", list_of(marking.stretches, [](const a::Stretch& stretch) {
+             Json one;
+             put_text(one, "text", stretch.text);
+             put_text(one, "meaning", stretch.meaning);
+             return one;
+           }));
+  return json;
+}
+
 Json answer_json(const a::Answer& answer) {
   Json json;
   put_text(json, "sheet", answer.sheet);
@@ -269,6 +280,7 @@ Json answer_json(const a::Answer& answer) {
   put_json(json, "figures", list_of(answer.figures, figure_json));
   put_json(json, "cautions", list_of(answer.cautions, caution_json));
   Json blocks = list_of(answer.drawings, drawing_json);
+  for (const a::Marking& m : answer.markings) blocks.push_back(marking_json(m));
   for (const a::Spoken& s : answer.spoken)
     blocks.push_back(block_json("spoken", s.id, s.title, s.text));
   put_json(json, "blocks", std::move(blocks));

@@ -106,10 +106,8 @@ Fit fits_commercial(const Facts& f) {
 
 Fit fits_truck_inch(const Facts& f) {
   if (f.shape != Shape::inch || f.motorcycle || f.says_car) return Fit::no;
-  if (half_rim(f) || marked_light(f) || f.is_dual() || f.ply >= 8 || f.says_truck ||
-      f.load_range != 0) {
-    return Fit::sure;
-  }
+  const bool heavy = (f.ply >= 8 || f.load_range >= 'D') && f.rim >= whole(13);
+  if (half_rim(f) || marked_light(f) || f.is_dual() || heavy || f.says_truck) return Fit::sure;
   if (f.width < whole(5)) return Fit::no;
   if (f.rim >= whole(20) && f.width >= whole(7)) return Fit::sure;
   if (f.rim >= whole(16) && f.width >= whole(7)) return Fit::likely;

@@ -14,6 +14,7 @@ std::size_t find_approval(const Text& text, std::size_t i, Span& value);
 std::size_t find_emissions(const Text& text, std::size_t i, Span& value);
 std::size_t find_quality_grades(const Text& text, std::size_t i, Span& value);
 std::size_t find_date(const Text& text, std::size_t i, Span& value);
+std::size_t find_dot(const Text& text, std::size_t i, Span& value);
 
 // Sources: 49 CFR 574.5 (TIN), 49 CFR 575.104 (UTQG), UN R30, R54, R75, R117 (marks and approval),
 // ISO 5751-2:2010 (extra load words on motor-cycle tyres), FMVSS 119 and 139 (load range). How each
@@ -26,7 +27,7 @@ constexpr MarkRow rows[] = {
      Effect::by_place, common},
 
     // --- what the tyre carries ---
-    {"xl", "XL|EXTRA LOAD|X L", "XL",
+    {"xl", "XL|EXTRA LOAD", "XL",
      "Extra load: built for a higher pressure and load than a standard tyre of this size",
      Effect::extra_load, published},
     {"reinforced", "REINFORCED|REINF|RF", "REINF", "Reinforced: the older word for extra load",
@@ -35,22 +36,21 @@ constexpr MarkRow rows[] = {
     {"light_load", "LIGHT LOAD|LL", "LL", "Light load", Effect::none, memory},
     {"load_range", "LOAD RANGE @|LRG @|LR @", "LOAD RANGE #", "Load range #", Effect::load_range,
      secondary},
-    {"ply_rating", "#PR|# PLY RATING|# PR|# PLY", "#PR",
+    {"ply_rating", "# PR|# PLY RATING|# PLY", "#PR",
      "Ply rating #: strength of the casing as of # plies of cotton, not a count", Effect::ply,
      secondary},
-    {"max_load", "MAX LOAD #KG|MAXIMUM LOAD #KG|MAX LOAD # KG|MAXIMUM LOAD # KG", "MAX LOAD # kg",
+    {"max_load", "MAX LOAD # KG|MAXIMUM LOAD # KG", "MAX LOAD # kg",
      "Greatest load of one tyre: # kg", Effect::none, common},
-    {"max_load_lb",
-     "MAX LOAD #LB|MAXIMUM LOAD #LB|MAX LOAD # LB|MAX LOAD #LBS|MAX LOAD # LBS|MAXIMUM LOAD # LBS",
+    {"max_load_lb", "MAX LOAD # LBS|MAX LOAD # LB|MAXIMUM LOAD # LBS|MAXIMUM LOAD # LB",
      "MAX LOAD # lb", "Greatest load of one tyre: # lb", Effect::none, common},
-    {"load_lb", "#LBS|# LBS|#LB|# LB", "# lb", "A load of # lb", Effect::none, common},
-    {"load_kg", "#KG|# KG", "# kg", "A load of # kg", Effect::none, common},
-    {"marked_pressure", "#KPA|# KPA", "# kPa",
+    {"load_lb", "# LBS|# LB", "# lb", "A load of # lb", Effect::none, common},
+    {"load_kg", "# KG", "# kg", "A load of # kg", Effect::none, common},
+    {"marked_pressure", "# KPA", "# kPa",
      "Marked pressure # kPa: the cold pressure that goes with the load", Effect::kilopascals,
      secondary},
-    {"marked_pressure_psi", "#PSI|# PSI|#P.S.I|# P.S.I", "# psi",
+    {"marked_pressure_psi", "# PSI|# P.S.I", "# psi",
      "Marked pressure # psi: the cold pressure that goes with the load", Effect::psi, secondary},
-    {"marked_pressure_bar", "#BAR|# BAR", "# bar",
+    {"marked_pressure_bar", "# BAR", "# bar",
      "Marked pressure # bar: the cold pressure that goes with the load", Effect::bar, secondary},
     {"max_pressure",
      "MAX PRESSURE|MAXIMUM PRESSURE|MAX PRESS|MAX INFLATION PRESSURE|MAX INFL PRESS", "MAX PRESS",
@@ -91,7 +91,7 @@ constexpr MarkRow rows[] = {
     {"three_peak", "3PMSF|3PMS|3 PMSF|THREE PEAK MOUNTAIN SNOWFLAKE|ALPINE SYMBOL|SNOWFLAKE",
      "3PMSF", "Three-peak mountain with snowflake: passed the snow grip test of UN R117",
      Effect::none, secondary},
-    {"m_s", "M+S|M&S|M/S|M.S.|M.S|M-S|MUD AND SNOW|MUD & SNOW|MUD SNOW", "M+S",
+    {"m_s", "M + S|M & S|M / S|M.S.|M.S|M-S|MUD AND SNOW|MUD & SNOW|MUD SNOW", "M+S",
      "Mud and snow: the maker's word, with no test behind it", Effect::none, secondary},
     {"ice_grip", "ICE GRIP", "ICE GRIP", "Ice grip symbol: passed an ice grip test", Effect::none,
      memory},
@@ -151,7 +151,7 @@ constexpr MarkRow rows[] = {
     {"approval", "", "#", "", Effect::approval, memory, find_approval},
     {"r117", "", "#", "", Effect::none, memory, find_emissions},
     {"date_code", "", "#", "", Effect::date, published, find_date},
-    {"tin", "DOT", "DOT #", "United States identification code", Effect::dot, published},
+    {"tin", "DOT", "DOT #", "United States identification code", Effect::dot, published, find_dot},
 
     // --- words round the marks ---
     {"label", "TYRE SIZE|TIRE SIZE|TYRES|TIRES|TYRE|TIRE|SIZE|WHEEL|INCH|MARKED|MARKING", "", "",
@@ -171,6 +171,7 @@ constexpr FirstCharacters first_of(const MarkRow& row) {
   if (row.id == "r117") return bit_of('S');
   if (row.id == "utqg") return bit_of('U') | any_digit;
   if (row.effect == Effect::date) return any_digit;
+  if (row.effect == Effect::dot) return bit_of('D');
   FirstCharacters bits = 0;
   bool begins = true;
   for (const char c : row.spellings) {
@@ -338,6 +339,10 @@ std::size_t find_date(const Text& text, std::size_t i, Span& value) {
   return number.end;
 }
 
+std::size_t find_dot(const Text& text, std::size_t i, Span&) {
+  return text.starts(i, "DOT") ? i + 3 : nowhere;
+}
+
 // DOT and up to five groups of at most 13 symbols, the last of which is the date.
 void find_identification(const Text& text, MarkFound& found) {
   const std::size_t begin = text.past_space(found.end);
@@ -479,7 +484,11 @@ MarkFound find_mark(const Text& text, std::size_t i) {
     found.row = r;
     found.end = match_row(text, i, rows[r], found.value);
     if (found.end == nowhere) continue;
-    if (rows[r].effect == Effect::dot) find_identification(text, found);
+    if (rows[r].effect == Effect::dot) {
+      const bool glued = is_word(text.at(found.end));  // DOTEJ3JFEH4019
+      find_identification(text, found);
+      if (glued && !found.date.there()) continue;
+    }
     return found;
   }
   return {};

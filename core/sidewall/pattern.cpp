@@ -14,6 +14,9 @@ constexpr bool is_size_speed(char c) {
          c == 'W';
 }
 
+// The ones also met with no construction letter: 3.00S18, 5.20 S 14, 120/90 V 18.
+constexpr bool stands_alone(char c) { return c == 'S' || c == 'H' || c == 'V'; }
+
 constexpr bool is_construction(char c) { return c == 'R' || c == 'D' || c == 'B'; }
 
 struct Attempt {
@@ -113,7 +116,7 @@ Attempt read_build(const Text& text, std::size_t i, Hit& hit) {
     if (is_construction(after) || after == '-') {
       hit.symbol = text.at(k);
       k = next;
-    } else if (is_digit(after)) {
+    } else if (is_digit(after) && stands_alone(text.at(k))) {
       hit.symbol = text.at(k);
       return {k + 1, Why::other};
     } else {
@@ -254,7 +257,8 @@ Attempt read(const Text& text, std::size_t i, const Step& step, int attempt, Hit
       return read_gap(text, i, hit);
     case Element::load_letter:
       return read_letter(text, i, "ABCDEFGHJKLMN", hit);
-    case Element::us_build:
+    case Element::us_build:  // touching: in 70 J B60-13 the J is a speed symbol
+      if (i == 0 || !is_letter(text.at(i - 1))) return failed(text, i);
       return read_letter(text, i, "RB", hit);
     case Element::cycle_letter:
       return read_letter(text, i, "HJLMNPRTUV", hit);

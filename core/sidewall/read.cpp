@@ -20,6 +20,10 @@ bool ends_well(const Text& text, Shape shape, std::size_t end) {
   const char c = text.at(end);
   if (is_digit(c)) return service_stands_at(text, end);
   if ((c == '.' || c == ',') && is_digit(text.at(end + 1))) return false;
+  const std::size_t unit = text.past_space(end);  // 90/88 Q 6PR and 105 H 475 kPa hold no size
+  for (const std::string_view word : {"PR", "PLY", "KPA", "PSI", "BAR", "KG", "LB"}) {
+    if (text.starts(unit, word)) return false;
+  }
   if (shape == Shape::outer_mm_crossed || shape == Shape::outer_in_crossed) {
     const std::size_t k = text.past_space(end);
     const char next = text.at(k);
@@ -199,14 +203,28 @@ class Reader {
     return true;
   }
 
-  // Keeps marks in the order of their rows; the same mark twice is one.
+  // The order of the table; of two dates the one in a DOT code first; then by value.
+  bool comes_before(const Seen& a, const Seen& b) const {
+    if (a.row != b.row) return a.row < b.row;
+    if (a.in_code != b.in_code) return a.in_code;
+    std::size_t k = 0;
+    while (a.value.begin + k < a.value.end && b.value.begin + k < b.value.end) {
+      const char x = text.at(a.value.begin + k);
+      const char y = text.at(b.value.begin + k);
+      if (x != y) return x < y;
+      ++k;
+    }
+    return a.value.begin + k == a.value.end && b.value.begin + k < b.value.end;
+  }
+
+  // Keeps marks in that order; the same mark twice is one.
   void add(const Seen& seen) {
     for (std::size_t i = 0; i < tyre.mark_count; ++i) {
       if (tyre.marks[i].row == seen.row && same_value(tyre.marks[i].value, seen.value)) return;
     }
     if (tyre.mark_count == most_marks) return leave_over(seen.place.begin, seen.place.end);
     std::size_t at = tyre.mark_count++;
-    while (at > 0 && tyre.marks[at - 1].row > seen.row) {
+    while (at > 0 && comes_before(seen, tyre.marks[at - 1])) {
       tyre.marks[at] = tyre.marks[at - 1];
       --at;
     }

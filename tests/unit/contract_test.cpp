@@ -50,7 +50,8 @@ TEST_CASE("an answer has the members of the contract") {
   for (const Json& figure : a["figures"])
     for (const Json& id : figure["sources"]) CHECK(a["sources"].contains(id.get<std::string>()));
   CHECK(a["blocks"][0]["kind"] == "drawing");
-  CHECK(a["blocks"][1]["kind"] == "spoken");
+  CHECK(a["blocks"][1]["kind"] == "marking");
+  CHECK(a["blocks"][2]["kind"] == "spoken");
   CHECK_FALSE(a["safety"].get<std::string>().empty());
 }
 

@@ -301,7 +301,7 @@ TEST_CASE("bad input is a problem, not a verdict, and no figure rests on it") {
 
 TEST_CASE("empty required fields are each asked for") {
   CHECK(problem_codes(check({{"size", ""}, {"load", ""}, {"pressure", " "}, {"tread", ""}})) ==
-        "size:empty load:missing pressure:missing tread:missing ");
+        "size:missing load:missing pressure:missing tread:missing ");
 }
 
 TEST_CASE("fields and choices that do not exist are refused by name") {
@@ -318,6 +318,19 @@ TEST_CASE("the patch is drawn to scale beside a payment card of ISO/IEC 7810") {
   CHECK_THAT(drawing.boxes[0].height, WithinAbs(figure(answer, "patch_length")->value, 1e-9));
   CHECK(drawing.boxes[1].width == 85.60);
   CHECK(drawing.boxes[1].height == 53.98);
+}
+
+TEST_CASE("the sidewall text is laid out whole, with the meaning of each part") {
+  const Answer answer = check({{"size", " 205/55  R16 91V XL"}});
+  REQUIRE(answer.markings.size() == 1);
+  std::string whole, meanings;
+  for (const Stretch& stretch : answer.markings[0].stretches) {
+    whole += stretch.text;
+    meanings += stretch.meaning + "\n";
+  }
+  CHECK(whole == " 205/55  R16 91V XL");
+  CHECK_THAT(meanings, ContainsSubstring("205 mm") && ContainsSubstring("615 kg") &&
+                           ContainsSubstring("240 km/h"));
 }
 
 TEST_CASE("the answer can be read out on a radio") {

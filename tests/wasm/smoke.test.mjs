@@ -48,7 +48,7 @@ for (const [name, change, rests] of [
     assert.equal(answer.problems.length, 1);
     const [problem] = answer.problems;
     assert.equal(problem.field, Object.keys(change)[0]);
-    assert.match(problem.text, /[a-z].*\.$/s);
+    assert.match(problem.text, /[a-z].*[.?]$/s);
     assert.ok(problem.text.length < 600, problem.text);
     assert.equal(answer.verdict, undefined);
     assert.equal(answer.hold_to, undefined);
