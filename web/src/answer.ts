@@ -1,0 +1,128 @@
+// Draws any sheet's answer, like a short note: the verdict, the speed, why, the cautions, the limits;
+// then the drawing and the figures for whoever wants them.
+import { html, nothing } from 'lit/html.js';
+import type { App } from './app';
+import { block } from './blocks/blocks';
+import type { Answer, Field } from './contract';
+import { copyButton } from './copy';
+import { idOf } from './form';
+import { mark, word } from './marks';
+import { refs, sourceList } from './sources';
+import { leaves } from './state';
+
+export function answer(app: App) {
+  const said = app.answer;
+  if (!said) {
+    return html`
+      <h2 id="answer-heading" tabindex="-1">No answer</h2>
+      <p class="verdict">The calculation stopped on this input, which it should never do. What you typed is still in the form; load the page again to go on.</p>
+      <p class="safety">${app.description.safety}</p>`;
+  }
+  const example = app.form.example ? app.form.sheet.example : undefined;
+  return html`
+    ${example ? html`<p class="kicker">Worked example</p>` : nothing}
+    ${said.verdict ? verdict(said) : notYet(app, said)}
+    ${cautions(said)}
+    <p class="safety">${said.safety}</p>
+    ${limits(said)}
+    ${said.blocks.map((one) => block(one))}
+    <div class="actions">
+      ${copyButton('Copy link', () => app.link())}
+      <button type="button" @click=${() => print()}>Print</button>
+    </div>
+    ${figures(said)}
+    ${sourceList(said)}`;
+}
+
+// At no speed at all the text is a sentence of its own.
+export function holdTo({ kmh, text }: NonNullable<Answer['hold_to']>): string {
+  return kmh > 0 ? `Hold to ${text}` : text;
+}
+
+// One line at the head of the form, for screens on which the answer lies below it.
+export function glance(app: App) {
+  const { verdict: found, hold_to } = app.answer ?? {};
+  return html`
+    <p class="glance">
+      <a href="#answer-heading" data-goto="answer-heading">
+        ${found ? html`${mark(found.level)} <span><strong>${word(found.level)}${hold_to ? `. ${holdTo(hold_to)}` : nothing}</strong></span>`
+          : html`<span>No answer yet</span>`}
+        <span class="more">Read on</span>
+      </a>
+    </p>`;
+}
+
+function verdict(said: Answer) {
+  const { level, text } = said.verdict!;
+  const hold = said.hold_to;
+  return html`
+    <h2 id="answer-heading" tabindex="-1" class="level level-${level}">${mark(level)} ${word(level)}</h2>
+    <p class="verdict">${text}</p>
+    ${hold ? html`
+      <p class="hold">
+        <span class="hold-label">${hold.kmh > 0 ? 'Hold to' : nothing}</span>
+        <span class="hold-speed ${hold.kmh > 0 ? '' : 'words'}">${hold.text}</span>
+      </p>
+      ${hold.why ? html`<p class="why">${hold.why}</p>` : nothing}` : nothing}`;
+}
+
+function notYet(app: App, said: Answer) {
+  const labels = new Map<string, Field>(leaves(app.form.sheet.fields, app.form.values));
+  const missing = said.problems.filter((problem) => problem.code === 'missing' && labels.has(problem.field));
+  const wrong = said.problems.filter((problem) => !missing.includes(problem));
+  const partial = said.limits.length || said.figures.length || said.cautions.length;
+  return html`
+    <h2 id="answer-heading" tabindex="-1">No answer yet</h2>
+    ${missing.length ? html`
+      <p>Still needed:</p>
+      <ul class="plain">
+        ${missing.map(({ field }) => html`<li><a href="#${idOf(field)}" data-goto=${idOf(field)}>${labels.get(field)?.label}</a></li>`)}
+      </ul>` : nothing}
+    ${wrong.length ? html`
+      <p>To put right:</p>
+      <ul class="plain">
+        ${wrong.map(({ field, text }) => html`<li>${labels.has(field) ? html`<a href="#${idOf(field)}" data-goto=${idOf(field)}>${text}</a>` : text}</li>`)}
+      </ul>` : nothing}
+    ${partial ? html`<p class="partial">What can be said so far is below. It is only part of the picture.</p>` : nothing}`;
+}
+
+function cautions(said: Answer) {
+  if (!said.cautions.length) return nothing;
+  return html`
+    <h3>Cautions</h3>
+    <ul class="cautions">
+      ${said.cautions.map(({ level, text, sources }) => html`
+        <li class="level-${level}">${mark(level)} <div><strong>${word(level)}.</strong> ${text} ${refs(said, sources)}</div></li>`)}
+    </ul>`;
+}
+
+function limits(said: Answer) {
+  if (!said.limits.length) return nothing;
+  return html`
+    <h3>${said.ok ? 'What limits the speed' : 'Limits known so far'}</h3>
+    <ol class="limits">
+      ${said.limits.map(({ label, text, governs, why, sources }) => html`
+        <li class=${governs ? 'governs' : ''}>
+          <p class="limit"><span>${label}</span> <span class="limit-speed">${text}</span></p>
+          <p>${governs && said.ok ? html`<strong>Comes first.</strong> ` : nothing}${why === said.hold_to?.why ? nothing : why} ${refs(said, sources)}</p>
+        </li>`)}
+    </ol>`;
+}
+
+function figures(said: Answer) {
+  if (!said.figures.length) return nothing;
+  return html`
+    <details>
+      <summary>The figures</summary>
+      <table class="figures">
+        <thead><tr><th scope="col">Figure and source</th><th scope="col">Value</th></tr></thead>
+        <tbody>
+          ${said.figures.map(({ label, text, note, sources }) => html`
+            <tr>
+              <th scope="row">${label} ${refs(said, sources)}${note ? html`<span class="note">${note}</span>` : nothing}</th>
+              <td>${text}</td>
+            </tr>`)}
+        </tbody>
+      </table>
+    </details>`;
+}

@@ -1,0 +1,270 @@
+// The page's one piece of moving state: the form, the answer to it, and what the person has seen.
+import { render } from 'lit/html.js';
+import { holdTo } from './answer';
+import type { Answer, Description, Field, Input, Problem, Sheet } from './contract';
+import type { Engine } from './engine';
+import { goTo } from './go';
+import { page } from './page';
+import { recall, remember } from './remember';
+import * as state from './state';
+import type { Form, Values } from './state';
+
+const RECOMPUTE = 120; // ms after a keystroke
+const SETTLED = 900; // ms without one: say what is wrong, and announce the answer
+
+export class App {
+  readonly description: Description;
+  form!: Form;
+  answer: Answer | undefined; // undefined: the core itself failed
+  summary: Problem[] = []; // what the Check button found, until it is put right
+  notes: string[] = []; // about the link that was opened
+  spoken = ''; // what a screen reader is told
+  emptied: Form | undefined; // to bring back what was emptied
+  formOnly = true; // at the very start the form is drawn first, and the answer a moment later
+
+  private touched = new Set<string>();
+  private checked = false;
+  private recompute = 0;
+  private settle = 0;
+
+  constructor(private readonly engine: Engine, private readonly root: HTMLElement) {
+    this.description = engine.description;
+    addEventListener('hashchange', () => this.open());
+    addEventListener('pagehide', () => this.save());
+  }
+
+  // ---- opening
+
+  open(): void {
+    const opened = state.fromFragment(location.hash, this.description);
+    const first = this.description.sheets[0]!;
+    const named = this.description.sheets.find((sheet) => `#${sheet.id}` === location.hash);
+    this.notes = [];
+    if (opened) {
+      this.use(opened.form);
+      if (opened.ignored.length) this.notes.push(`This link also says ${quoted(opened.ignored)}, which has no place here. The rest is filled in.`);
+    } else {
+      this.use(this.exampleOf(named ?? first));
+      if (location.hash.length > 1 && !named) this.notes.push('This link names a sheet that is not here, so the example is shown.');
+    }
+    for (const [path] of state.leaves(this.form.sheet.fields, this.form.values)) {
+      if (state.text(this.form.values, path)) this.touched.add(path);
+    }
+    this.draw();
+    setTimeout(() => {
+      this.formOnly = false;
+      this.draw();
+    });
+  }
+
+  private exampleOf(sheet: Sheet): Form {
+    return { sheet, values: this.untouched(sheet, '', true), way: '', example: !!sheet.example };
+  }
+
+  private untouched(sheet: Sheet, way: string, example: boolean): Values {
+    const kept = recall();
+    const presets: Input[] = [];
+    if (example && sheet.example) presets.push(sheet.example.input);
+    const preset = state.wayOf(this.description, sheet, way)?.input;
+    if (preset) presets.push(preset);
+    if (kept['units']) presets.push({ units: kept['units'] });
+    return state.start(sheet, kept, ...presets);
+  }
+
+  private use(form: Form): void {
+    this.form = form;
+    this.touched.clear();
+    this.checked = false;
+    this.summary = [];
+    this.ask();
+    this.spoken = '';
+  }
+
+  // ---- what a person does
+
+  typed(path: string, value: string): void {
+    this.form.values.set(path, value);
+    this.emptied = undefined;
+    this.pinUnit(path);
+    clearTimeout(this.recompute);
+    clearTimeout(this.settle);
+    this.recompute = window.setTimeout(() => this.refresh(), RECOMPUTE);
+    this.settle = window.setTimeout(() => this.settled(path), SETTLED);
+  }
+
+  chosen(path: string, value: string): void {
+    this.form.values.set(path, value);
+    this.emptied = undefined;
+    if (path === 'units') state.freeEmptyPickers(this.form);
+    remember(path, value);
+    this.settled(path);
+  }
+
+  // A number keeps the unit it was typed in, whatever unit system is chosen later.
+  private pinUnit(path: string): void {
+    const { sheet, values } = this.form;
+    for (const [leaf, field] of state.leaves(sheet.fields, values)) {
+      if (leaf === path && field.kind === 'quantity' && state.text(values, path).trim()) {
+        values.set(`${path}.unit`, state.unitOf(values, path, field));
+      }
+    }
+  }
+
+  left(path: string): void {
+    if (this.settle) this.settled(path);
+  }
+
+  private settled(path: string): void {
+    clearTimeout(this.settle);
+    this.settle = 0;
+    this.touched.add(path);
+    this.refresh();
+    this.announce();
+  }
+
+  check(): void {
+    this.flush();
+    this.checked = true;
+    this.summary = this.answer?.problems ?? [];
+    this.draw();
+    goTo(this.summary.length ? 'problems' : 'answer-heading');
+  }
+
+  takeWay(id: string): void {
+    const way = this.description.ways.find((one) => one.id === id);
+    const sheet = this.description.sheets.find((one) => one.id === way?.sheet);
+    if (!way || !sheet) return;
+    this.flush();
+    const fresh = this.untouched(sheet, id, false);
+    const same = sheet === this.form.sheet;
+    if (!same) history.pushState(null, '', location.href); // Back returns to the form that was left
+    this.begin({ sheet, values: same ? this.withTheirs(fresh) : fresh, way: id, example: false });
+    goTo('form');
+  }
+
+  // Takes the example's figures out and leaves the person's own.
+  ownFigures(): void {
+    this.flush();
+    const { sheet, way } = this.form;
+    this.begin({ sheet, values: this.withTheirs(this.untouched(sheet, way, false)), way, example: false });
+    this.focusFirst();
+  }
+
+  private withTheirs(fresh: Values): Values {
+    const { sheet, way, example } = this.form;
+    return state.carryOver(this.form, this.untouched(sheet, way, example), fresh);
+  }
+
+  empty(): void {
+    this.flush();
+    const { sheet, way } = this.form;
+    const before = this.form;
+    this.begin({ sheet, values: this.untouched(sheet, way, false), way, example: false });
+    this.emptied = before;
+    this.draw();
+    this.focusFirst();
+  }
+
+  bringBack(): void {
+    if (!this.emptied) return;
+    this.begin(this.emptied);
+    this.focusFirst();
+  }
+
+  addRow(list: string, fields: Field[]): void {
+    const { values } = this.form;
+    const row = state.rows(values, list);
+    values.set(`${list}.rows`, String(row + 1));
+    state.fillDefaults(values, fields, `${list}.${row}.`);
+    this.refresh();
+  }
+
+  removeRow(list: string, row: number): void {
+    state.removeRow(this.form.values, list, row);
+    this.refresh();
+  }
+
+  private begin(form: Form): void {
+    this.use(form);
+    this.emptied = undefined;
+    this.notes = [];
+    this.save();
+    this.draw();
+  }
+
+  private focusFirst(): void {
+    this.root.querySelector<HTMLElement>('form input:not([type=radio])')?.focus();
+  }
+
+  // ---- asking the core
+
+  private ask(): void {
+    try {
+      const { sheet, values } = this.form;
+      this.answer = this.engine.answer(sheet.id, {
+        ...state.toInput(sheet.fields, values),
+        today: state.today(),
+      });
+    } catch {
+      this.answer = undefined;
+    }
+    const left = new Set(this.answer?.problems.map((problem) => problem.field));
+    this.summary = this.summary.filter((problem) => left.has(problem.field));
+  }
+
+  private refresh(): void {
+    clearTimeout(this.recompute);
+    this.ask();
+    this.save();
+    this.draw();
+  }
+
+  private flush(): void {
+    clearTimeout(this.settle);
+    this.settle = 0;
+    this.refresh();
+  }
+
+  // A problem is shown beside its field once the person has been there.
+  problem(path: string): string {
+    if (!this.checked && !this.touched.has(path)) return '';
+    return this.answer?.problems.find((problem) => problem.field === path)?.text ?? '';
+  }
+
+  // ---- telling and keeping
+
+  private announce(): void {
+    const { verdict, hold_to } = this.answer ?? {};
+    const now = verdict ? `${verdict.text} ${hold_to ? `${holdTo(hold_to)}.` : ''}` : '';
+    if (now || this.spoken) this.spoken = now || 'No answer yet.';
+    this.draw();
+  }
+
+  // The untouched example needs no link; anything else is kept in the address as it is typed.
+  private save(): void {
+    const untouched = this.form.example && !this.form.way && same(this.form.values, this.untouched(this.form.sheet, '', true));
+    const to = untouched ? location.pathname + location.search : state.toFragment(this.form);
+    try {
+      if (to !== location.hash) history.replaceState(null, '', to);
+    } catch { /* some browsers allow only so many changes in a while; the next one catches up */ }
+  }
+
+  link(): string {
+    return location.href.replace(/#.*$/s, '') + state.toFragment(this.form);
+  }
+
+  draw(): void {
+    render(page(this), this.root);
+  }
+}
+
+function same(one: Values, other: Values): boolean {
+  return one.size === other.size && [...one].every(([key, value]) => other.get(key) === value);
+}
+
+// A few of somebody else's words, short enough to be read.
+function quoted(words: string[]): string {
+  const short = words.slice(0, 4).map((word) => `“${[...word].slice(0, 30).join('')}”`);
+  if (words.length > short.length) short.push(`${words.length - short.length} more`);
+  return short.join(', ');
+}

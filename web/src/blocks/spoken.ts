@@ -1,0 +1,15 @@
+// One sentence fit for a radio.
+import { html } from 'lit/html.js';
+import type { Block } from '../contract';
+import { copyButton } from '../copy';
+
+interface Spoken extends Block {
+  text: string;
+}
+
+export function spoken({ title, text }: Spoken) {
+  return html`
+    <h3>${title}</h3>
+    <blockquote class="spoken"><p>${text}</p></blockquote>
+    ${copyButton('Copy the sentence', () => text)}`;
+}

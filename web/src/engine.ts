@@ -1,0 +1,37 @@
+// The calculation core: loads the WebAssembly module and offers its two functions with types.
+import createTreadwater from './generated/treadwater.mjs';
+import wasmUrl from './generated/treadwater.wasm?url';
+import type { Answer, Description, Input } from './contract';
+
+export interface Engine {
+  description: Description;
+  answer(sheet: string, input: Input): Answer;
+}
+
+// Throws an Error whose message is a sentence for the person.
+export async function loadEngine(): Promise<Engine> {
+  if (typeof WebAssembly === 'undefined') {
+    throw new Error('This browser has no WebAssembly, or it is switched off, so nothing can be calculated here. Open the page in a newer browser.');
+  }
+  const wasmBinary = await fetchBytes(wasmUrl);
+  try {
+    const core = await createTreadwater({ wasmBinary });
+    return {
+      description: JSON.parse(core.describe()),
+      answer: (sheet, input) => JSON.parse(core.answer(sheet, JSON.stringify(input))),
+    };
+  } catch (reason) {
+    throw new Error('This browser refused to start the calculation, so there is no answer here. Open the page in a newer browser, or from another place.', { cause: reason });
+  }
+}
+
+// The bytes are taken as they come: a host that sends them under a wrong type does no harm.
+async function fetchBytes(url: string): Promise<Uint8Array> {
+  try {
+    const response = await fetch(url);
+    if (response.ok) return new Uint8Array(await response.arrayBuffer());
+    throw new Error(`status ${response.status}`);
+  } catch (reason) {
+    throw new Error('The calculation did not load, so there is no answer here. Check the connection and load the page again.', { cause: reason });
+  }
+}

@@ -1,0 +1,193 @@
+// Draws any sheet's form from its fields. Each field is label, hint, error, input, in that order.
+import { html, nothing } from 'lit/html.js';
+import { live } from 'lit/directives/live.js';
+import type { App } from './app';
+import type { Choice, Field } from './contract';
+import { carriesUnit, rows, text, unitOf } from './state';
+
+export function form(app: App) {
+  const { fields } = app.form.sheet;
+  const units = fields.filter((field) => field.id === 'units');
+  const others = fields.filter((field) => field.id !== 'units');
+  return html`
+    <form novalidate autocomplete="off"
+      @submit=${(event: Event) => { event.preventDefault(); app.check(); }}
+      @input=${(event: Event) => onInput(app, event)}
+      @focusout=${(event: Event) => onLeave(app, event)}>
+      ${summary(app)}
+      ${units.map((field) => radios(app, field, field.id, 'switch'))}
+      ${others.map((field) => draw(app, field, field.id))}
+      <div class="actions">
+        <button class="primary">Check</button>
+        <button type="button" @click=${() => app.empty()}>Empty the form</button>
+        ${app.emptied ? html`<button type="button" @click=${() => app.bringBack()}>Bring it back</button>` : nothing}
+      </div>
+    </form>`;
+}
+
+function onInput(app: App, event: Event): void {
+  const { dataset, type, value } = event.target as HTMLInputElement;
+  if (!dataset['path']) return;
+  if (type === 'text') app.typed(dataset['path'], value);
+  else app.chosen(dataset['path'], value);
+}
+
+function onLeave(app: App, event: Event): void {
+  const { path } = (event.target as HTMLElement).dataset;
+  if (path) app.left(path);
+}
+
+// ---- the summary of what is wrong
+
+function summary(app: App) {
+  if (!app.summary.length) return nothing;
+  return html`
+    <div class="summary" id="problems" tabindex="-1" aria-labelledby="problems-heading">
+      <div role="alert">
+        <h3 id="problems-heading">Before there is an answer</h3>
+        <ul>
+          ${app.summary.map(({ field, text: said }) => html`
+            <li>${document.getElementById(idOf(field)) ? html`<a href="#${idOf(field)}" data-goto=${idOf(field)}>${said}</a>` : said}</li>`)}
+        </ul>
+      </div>
+    </div>`;
+}
+
+// ---- fields
+
+export function idOf(path: string): string {
+  return `field-${path}`;
+}
+
+function draw(app: App, field: Field, path: string): unknown {
+  switch (field.kind) {
+    case 'list': return list(app, field, path);
+    case 'choice': return (field.choices?.length ?? 0) > 3 ? select(app, field, path) : radios(app, field, path);
+    case 'yes-no': return radios(app, { ...field, choices: YES_NO }, path);
+    default: return entry(app, field, path);
+  }
+}
+
+const YES_NO: Choice[] = [{ value: 'yes', label: 'Yes' }, { value: 'no', label: 'No' }];
+
+function entry(app: App, field: Field, path: string) {
+  const typed = text(app.form.values, path);
+  const unit = field.kind === 'quantity' ? unitShown(app, field, path, typed) : '';
+  const error = app.problem(path);
+  const capitals = field.example !== undefined && field.example === field.example.toUpperCase();
+  return html`
+    <div class="field">
+      <label for=${idOf(path)}>${field.label}${aside(field, spell(unit))}</label>
+      ${help(field, path, unit)}
+      ${fault(path, error)}
+      <div class="entry">
+        <input id=${idOf(path)} data-path=${path} type=${field.kind === 'date' ? 'date' : 'text'}
+          inputmode=${unit || field.kind === 'number' ? 'decimal' : /^\d+$/.test(field.example ?? '') ? 'numeric' : 'text'}
+          autocapitalize=${capitals ? 'characters' : 'off'} autocomplete="off" autocorrect="off" spellcheck="false"
+          aria-required=${field.required ? 'true' : nothing} aria-invalid=${error ? 'true' : nothing}
+          aria-describedby=${describedBy(field, path, error, unit)}
+          .value=${live(typed)}>
+        ${unit && field.units ? picker(field, path, unit) : nothing}
+      </div>
+      ${unit && carriesUnit(typed) ? html`<p class="aside">The unit you typed counts.</p>` : nothing}
+    </div>`;
+}
+
+// A typed unit counts before the picked one, so the picker shows it where it knows it.
+function unitShown(app: App, field: Field, path: string, typed: string): string {
+  if (carriesUnit(typed)) {
+    const known = [...(field.units ?? [])].sort((a, b) => b.length - a.length)
+      .find((unit) => typed.trim().toLowerCase().endsWith(unit.toLowerCase()));
+    if (known) return known;
+  }
+  return unitOf(app.form.values, path, field);
+}
+
+function picker(field: Field, path: string, shown: string) {
+  return html`
+    <select data-path="${path}.unit" aria-label="Unit of ${field.label}. The number stays as typed.">
+      ${field.units?.map((unit) => html`<option value=${unit} .selected=${live(unit === shown)}>${spell(unit)}</option>`)}
+    </select>`;
+}
+
+// "/32 in" is what follows a number; alone it reads better as a fraction.
+function spell(unit: string): string {
+  return unit.startsWith('/') ? `1${unit}` : unit;
+}
+
+function select(app: App, field: Field, path: string) {
+  const chosen = text(app.form.values, path);
+  const error = app.problem(path);
+  return html`
+    <div class="field">
+      <label for=${idOf(path)}>${field.label}${aside(field)}</label>
+      ${help(field, path)}
+      ${fault(path, error)}
+      <select id=${idOf(path)} data-path=${path} aria-invalid=${error ? 'true' : nothing} aria-describedby=${describedBy(field, path, error)}>
+        ${field.default ? nothing : html`<option value="" .selected=${live(!chosen)}>${field.required ? 'Choose' : 'Not said'}</option>`}
+        ${field.choices?.map(({ value, label }) => html`<option value=${value} .selected=${live(value === chosen)}>${label}</option>`)}
+      </select>
+    </div>`;
+}
+
+function radios(app: App, field: Field, path: string, look = '') {
+  const chosen = text(app.form.values, path);
+  const error = app.problem(path);
+  return html`
+    <fieldset class="field ${look}" aria-describedby=${describedBy(field, path, error)}>
+      <legend>${field.label}${aside(field)}</legend>
+      ${help(field, path)}
+      ${fault(path, error)}
+      <div class="choices">
+        ${field.choices?.map(({ value, label }, i) => html`
+          <label>
+            <input type="radio" id=${i ? `${idOf(path)}-${value}` : idOf(path)} name=${path} data-path=${path} value=${value} .checked=${live(value === chosen)}>
+            <span>${label}</span>
+          </label>`)}
+      </div>
+    </fieldset>`;
+}
+
+function list(app: App, field: Field, path: string) {
+  const count = rows(app.form.values, path);
+  return html`
+    <fieldset class="field list">
+      <legend>${field.label}${aside(field)}</legend>
+      ${help(field, path)}
+      ${fault(path, app.problem(path))}
+      ${Array.from({ length: count }, (_, row) => html`
+        <fieldset>
+          <legend>${field.label} ${row + 1}</legend>
+          ${field.fields?.map((part) => draw(app, part, `${path}.${row}.${part.id}`))}
+          <button type="button" @click=${() => app.removeRow(path, row)}>Remove ${field.label} ${row + 1}</button>
+        </fieldset>`)}
+      <button type="button" @click=${() => app.addRow(path, field.fields ?? [])}>Add one more</button>
+    </fieldset>`;
+}
+
+// ---- parts of a field
+
+// What a label says beside its name: the unit, and whether the field may stay empty.
+function aside(field: Field, unit = '') {
+  const said = [unit, field.required || field.default ? '' : 'optional'].filter(Boolean);
+  return said.length ? html` <span class="unit">(${said.join(', ')})</span>` : nothing;
+}
+
+function help(field: Field, path: string, unit = '') {
+  const said = helpText(field, unit);
+  return said ? html`<p class="hint" id="${idOf(path)}-hint">${said}</p>` : nothing;
+}
+
+// The example is worth showing where the hint has none, and in the unit that is picked.
+function helpText({ kind, hint = '', example = '' }: Field, unit = ''): string {
+  return kind !== 'choice' && example && !hint.includes(example) && example.endsWith(unit) ? `${hint} For example ${example}.`.trim() : hint;
+}
+
+function fault(path: string, error: string) {
+  return error ? html`<p class="error" id="${idOf(path)}-error"><span class="unseen">Error: </span>${error}</p>` : nothing;
+}
+
+function describedBy(field: Field, path: string, error: string, unit = '') {
+  const ids = [helpText(field, unit) && `${idOf(path)}-hint`, error && `${idOf(path)}-error`].filter(Boolean);
+  return ids.length ? ids.join(' ') : nothing;
+}

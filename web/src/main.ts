@@ -1,0 +1,24 @@
+import { html, render } from 'lit/html.js';
+import { App } from './app';
+import { loadEngine } from './engine';
+import { followPlaceLinks } from './go';
+import { keepOffline } from './offline';
+import { keeping } from './page';
+import { openForPrint } from './print';
+
+const root = document.getElementById('page')!;
+const foot = document.getElementById('keeping')!;
+
+followPlaceLinks();
+openForPrint();
+
+try {
+  const app = new App(await loadEngine(), root);
+  await new Promise((next) => setTimeout(next)); // a slow phone does this work in several short steps
+  root.replaceChildren();
+  app.open();
+} catch (reason) {
+  root.replaceChildren();
+  render(html`<p class="notice" role="alert">${(reason as Error).message}</p>`, root);
+}
+keepOffline((now) => render(keeping(now), foot));

@@ -1,0 +1,67 @@
+// The whole page, top to bottom.
+import { html, nothing } from 'lit/html.js';
+import { answer, glance } from './answer';
+import type { App } from './app';
+import { form } from './form';
+import type { Keeping } from './offline';
+import { today } from './state';
+
+export function page(app: App) {
+  const { sheet, example } = app.form;
+  return html`
+    ${app.notes.map((note) => html`<p class="notice">${note}</p>`)}
+    ${ways(app)}
+    ${sheets(app)}
+    <div class="sheet">
+      <section class="asking" aria-labelledby="form">
+        <h2 id="form" tabindex="-1">${sheet.title}</h2>
+        <p class="purpose">${sheet.purpose}</p>
+        ${example && sheet.example ? exampleMark(app, sheet.example.title) : glance(app)}
+        ${form(app)}
+      </section>
+      <section class="answering" aria-labelledby="answer-heading">${app.formOnly ? nothing : answer(app)}</section>
+    </div>
+    <p class="unseen" role="status">${app.spoken}</p>
+    <p class="version">${app.description.name} ${app.description.version}, ${today()}</p>`;
+}
+
+function ways(app: App) {
+  return html`
+    <nav class="ways" aria-label="Where are you?">
+      <ul>
+        ${app.description.ways.map((way) => html`
+          <li>
+            <button type="button" aria-pressed=${way.id === app.form.way} @click=${() => app.takeWay(way.id)}>
+              <strong>${way.title}</strong>
+              <span>${way.text}</span>
+            </button>
+          </li>`)}
+      </ul>
+    </nav>`;
+}
+
+function sheets(app: App) {
+  if (app.description.sheets.length < 2) return nothing;
+  return html`
+    <nav class="sheets" aria-label="Sheets">
+      <ul>
+        ${app.description.sheets.map((sheet) => html`
+          <li><a href="#${sheet.id}" aria-current=${sheet === app.form.sheet ? 'page' : nothing}>${sheet.title}</a></li>`)}
+      </ul>
+    </nav>`;
+}
+
+function exampleMark(app: App, title: string) {
+  return html`
+    <div class="example">
+      <p><strong>Example.</strong> ${title}</p>
+      ${glance(app)}
+      <button type="button" class="primary" @click=${() => app.ownFigures()}>Use my own figures</button>
+    </div>`;
+}
+
+export function keeping({ kept, fresh }: Keeping) {
+  return html`
+    ${kept ? 'This page is now kept on this device and works without a connection.' : nothing}
+    ${fresh ? html`A newer version is here. <button type="button" @click=${fresh}>Use it now</button>` : nothing}`;
+}

@@ -1,0 +1,219 @@
+// What a form holds: text as it was typed, under a path ("load", or "tyres.0.load" in a list), and
+// beside it the unit picked for it ("load.unit") or the number of rows ("tyres.rows"). From here it
+// goes to the core as input, and into the link's fragment and back.
+import type { Description, Field, Given, Input, Sheet, Way } from './contract';
+
+export type Values = Map<string, string>;
+
+export interface Form {
+  sheet: Sheet;
+  values: Values;
+  way: string; // the way in that was taken, or ''
+  example: boolean; // still holds figures of the worked example
+}
+
+const MOST_ROWS = 100;
+
+export function text(values: Values, path: string): string {
+  return values.get(path) ?? '';
+}
+
+export function rows(values: Values, list: string): number {
+  const count = Number(values.get(`${list}.rows`) ?? 1);
+  return Number.isInteger(count) ? Math.min(Math.max(count, 0), MOST_ROWS) : 1;
+}
+
+// Every field that takes a value, with its path; lists row by row.
+export function* leaves(fields: Field[], values: Values, prefix = ''): Generator<[string, Field]> {
+  for (const field of fields) {
+    const path = prefix + field.id;
+    if (field.kind !== 'list') yield [path, field];
+    else {
+      for (let row = 0; row < rows(values, path); row++) {
+        yield* leaves(field.fields ?? [], values, `${path}.${row}.`);
+      }
+    }
+  }
+}
+
+// ---- units
+
+// The unit that a picker shows: the one picked, else the one the unit system prefers.
+export function unitOf(values: Values, path: string, field: Field): string {
+  const picked = values.get(`${path}.unit`);
+  if (picked !== undefined) return picked;
+  return field.preferred?.[text(values, 'units')] ?? field.units?.[0] ?? '';
+}
+
+// Does the typed text bring its own unit? An exponent's e is not one.
+export function carriesUnit(typed: string): boolean {
+  return /[\p{L}"'″′”’°%]/u.test(typed.replace(/(\d)e(?=[+-]?\d)/i, '$1'));
+}
+
+// A unit such as "/32 in" finishes a fraction; one that is already written is not written twice.
+export function withUnit(typed: string, unit: string): string {
+  if (!unit.startsWith('/')) return `${typed} ${unit}`;
+  const [denominator = '', ...rest] = unit.split(' ');
+  return typed.endsWith(denominator) ? [typed, ...rest].join(' ') : typed + unit;
+}
+
+// "430 kg" from an example becomes a number for the field and a unit for its picker.
+function split(given: string, units: string[]): [string, string?] {
+  for (const unit of [...units].sort((a, b) => b.length - a.length)) {
+    const number = given.slice(0, -unit.length).trim();
+    if (given.endsWith(unit) && number && !carriesUnit(number)) return [number, unit];
+  }
+  return [given];
+}
+
+// A new unit system moves the pickers of empty fields only: typed numbers keep their unit.
+export function freeEmptyPickers(form: Form): void {
+  for (const [path] of leaves(form.sheet.fields, form.values)) {
+    if (!text(form.values, path).trim()) form.values.delete(`${path}.unit`);
+  }
+}
+
+// ---- filling
+
+export function fill(values: Values, fields: Field[], input: Input, prefix = ''): void {
+  for (const field of fields) {
+    const path = prefix + field.id;
+    const given = Object.hasOwn(input, field.id) ? input[field.id] : undefined;
+    if (Array.isArray(given)) {
+      values.set(`${path}.rows`, String(given.length));
+      given.forEach((row, i) => {
+        fillDefaults(values, field.fields ?? [], `${path}.${i}.`);
+        fill(values, field.fields ?? [], row, `${path}.${i}.`);
+      });
+    } else if (given !== undefined && offered(field, given)) {
+      const [typed, unit] = split(String(given), field.units ?? []);
+      values.set(path, typed);
+      if (unit) values.set(`${path}.unit`, unit);
+    }
+  }
+}
+
+export function fillDefaults(values: Values, fields: Field[], prefix = ''): void {
+  for (const field of fields) {
+    if (field.kind === 'list') fillDefaults(values, field.fields ?? [], `${prefix}${field.id}.0.`);
+    else if (field.default) fill(values, [field], { [field.id]: field.default }, prefix);
+  }
+}
+
+function offered(field: Field, value: string): boolean {
+  return field.kind !== 'choice' || !!field.choices?.some((choice) => choice.value === value);
+}
+
+// An untouched form: the sheet's defaults, what the person chose last time, then the presets.
+export function start(sheet: Sheet, kept: Input, ...presets: Input[]): Values {
+  const values: Values = new Map();
+  fillDefaults(values, sheet.fields);
+  for (const input of [kept, ...presets]) fill(values, sheet.fields, input);
+  return values;
+}
+
+// Lays what the person typed over a fresh start: whatever differs from the untouched form is theirs.
+export function carryOver(form: Form, untouched: Values, fresh: Values): Values {
+  for (const [key, value] of form.values) {
+    const path = key.replace(/\.unit$/, '');
+    const theirs = ['', '.unit'].some((end) => form.values.get(path + end) !== untouched.get(path + end));
+    if (theirs && text(form.values, path)) fresh.set(key, value);
+    if (key.endsWith('.rows') && value !== untouched.get(key)) fresh.set(key, value);
+  }
+  return fresh;
+}
+
+export function removeRow(values: Values, list: string, row: number): void {
+  const count = rows(values, list);
+  const below = [...values].filter(([key]) => key.startsWith(`${list}.`) && key !== `${list}.rows`);
+  for (const [key] of below) values.delete(key);
+  for (const [key, value] of below) {
+    const [index = '', ...rest] = key.slice(list.length + 1).split('.');
+    const to = Number(index) > row ? Number(index) - 1 : Number(index);
+    if (Number(index) !== row) values.set([list, to, ...rest].join('.'), value);
+  }
+  values.set(`${list}.rows`, String(count - 1));
+}
+
+// ---- to the core
+
+export function toInput(fields: Field[], values: Values, prefix = ''): Input {
+  const input: Input = Object.create(null);
+  for (const field of fields) {
+    const path = prefix + field.id;
+    if (field.kind === 'list') {
+      const list: Given = [];
+      for (let row = 0; row < rows(values, path); row++) {
+        list.push(toInput(field.fields ?? [], values, `${path}.${row}.`));
+      }
+      input[field.id] = list;
+      continue;
+    }
+    const typed = text(values, path).trim();
+    if (!typed) continue;
+    const bare = field.kind === 'quantity' && !carriesUnit(typed);
+    input[field.id] = bare ? withUnit(typed, unitOf(values, path, field)) : typed;
+  }
+  return input;
+}
+
+// The phone's own date, for whatever depends on age.
+export function today(now = new Date()): string {
+  const two = (n: number) => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+// ---- to a link and back
+
+export function toFragment(form: Form): string {
+  const query = new URLSearchParams();
+  const lists = [...form.values].filter(([key]) => key.endsWith('.rows'));
+  for (const [key, value] of lists) query.set(key, value);
+  for (const [path, field] of leaves(form.sheet.fields, form.values)) {
+    const typed = text(form.values, path);
+    if (!typed) continue;
+    query.set(path, typed);
+    if (field.kind === 'quantity') query.set(`${path}.unit`, unitOf(form.values, path, field));
+  }
+  if (form.way) query.set('page.way', form.way);
+  if (form.example) query.set('page.example', '1');
+  return `#${form.sheet.id}?${query.toString().replaceAll('%2F', '/')}`;
+}
+
+export interface Opened {
+  form: Form;
+  ignored: string[]; // what the link said that this version cannot use
+}
+
+// A fragment is a stranger's text: only keys that the sheet itself names are taken from it.
+export function fromFragment(fragment: string, description: Description): Opened | undefined {
+  const [, id = '', query = ''] = /^#?([^?]*)\??(.*)$/s.exec(fragment) ?? [];
+  const sheet = description.sheets.find((one) => one.id === id);
+  if (!sheet || !query) return undefined;
+  const form: Form = { sheet, values: start(sheet, {}), way: '', example: false };
+  const ignored: string[] = [];
+  for (const [key, value] of new URLSearchParams(query)) {
+    if (key === 'page.way' && wayOf(description, sheet, value)) form.way = value;
+    else if (key === 'page.example') form.example = value === '1' && !!sheet.example;
+    else if (accepts(sheet.fields, key, value)) form.values.set(key, value);
+    else ignored.push(key);
+  }
+  return { form, ignored };
+}
+
+export function wayOf(description: Description, sheet: Sheet, id: string): Way | undefined {
+  return description.ways.find((way) => way.id === id && way.sheet === sheet.id);
+}
+
+function accepts(fields: Field[], key: string, value: string): boolean {
+  const [id = '', ...rest] = key.split('.');
+  const field = fields.find((one) => one.id === id);
+  if (!field) return false;
+  const end = rest.join('.');
+  if (field.kind === 'list') {
+    if (end === 'rows') return /^\d{1,3}$/.test(value);
+    return /^\d{1,3}$/.test(rest[0] ?? '') && accepts(field.fields ?? [], rest.slice(1).join('.'), value);
+  }
+  if (end === 'unit') return !!field.units?.includes(value);
+  return !end && offered(field, value);
+}
