@@ -22,9 +22,12 @@ constexpr ShapeRow shapes[] = {
      pattern("{prefix?}{outer_in}/{width_in} {build}{rim}")},
     {Shape::inch, Shape::inch, true, pattern("{width_in}{low_section?} {build}{rim}")},
     {Shape::inch_crossed, Shape::inch_crossed, false, pattern("{width_in}{cross}{rim}")},
+    {Shape::inch_fraction, Shape::inch_fraction, true, pattern("{width_frac} {build}{rim}")},
     {Shape::inch_slash, Shape::inch_slash, true, pattern("{width_dec}/{second_in} {build}{rim}")},
     {Shape::us_letter, Shape::us_letter, true,
      pattern("{load_letter}{us_build?}{series}{build}{rim}")},
+    {Shape::us_letter_crossed, Shape::us_letter_crossed, true,
+     pattern("{load_letter}{us_build?}{series}{cross}{rim}")},
     {Shape::cycle_letter, Shape::cycle_letter, true,
      pattern("M{cycle_letter}{series} {build?}{rim}")},
     {Shape::outer_mm_crossed, Shape::outer_mm_crossed, false, pattern("{outer_mm}X{width_mm}")},
@@ -150,7 +153,7 @@ Fit fits_inch_cross_ply(const Facts& f) {
 }
 
 Fit fits_us_letter(const Facts& f) {
-  if (f.shape != Shape::us_letter) return Fit::no;
+  if (f.shape != Shape::us_letter && f.shape != Shape::us_letter_crossed) return Fit::no;
   const std::int32_t s = f.series / number_scale;
   const bool known = s == 50 || s == 60 || s == 70 || s == 75 || s == 78 || s == 80 || s == 83;
   return known && f.rim >= whole(12) && f.rim <= whole(17) ? Fit::sure : Fit::no;
@@ -197,8 +200,9 @@ Fit fits_motorcycle_metric(const Facts& f) {
   if (!metric_shape(f) || f.prefix != 0 || marked_light(f) || f.says_car || f.says_truck) {
     return Fit::no;
   }
+  if (f.width > whole(330)) return Fit::no;
   if (f.motorcycle) return Fit::sure;
-  if (f.is_dual() || f.width > whole(330)) return Fit::no;
+  if (f.is_dual()) return Fit::no;
   if (f.has_service() && f.service.load_index > most_of_a_cycle) return Fit::no;
   if (f.width < whole(115)) return Fit::sure;
   if (f.rim < whole(8)) return Fit::possible;  // 145/70-6: any small vehicle
@@ -209,7 +213,9 @@ Fit fits_motorcycle_metric(const Facts& f) {
 }
 
 Fit fits_motorcycle_inch(const Facts& f) {
-  if (f.shape != Shape::inch && f.shape != Shape::inch_crossed) return Fit::no;
+  if (f.shape != Shape::inch && f.shape != Shape::inch_crossed && f.shape != Shape::inch_fraction) {
+    return Fit::no;
+  }
   if (f.says_car || f.says_truck || marked_light(f) || f.low_section || half_rim(f) || f.ply >= 8) {
     return Fit::no;
   }

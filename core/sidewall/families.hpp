@@ -18,24 +18,26 @@
 namespace treadwater::sidewall {
 
 enum class Shape : std::uint8_t {
-  metric,            // 205/55 R16
-  metric_rim_mm,     // 190/65 HR390
-  no_series,         // 165 SR13
-  no_series_rim_mm,  // 165 HR400
-  crossed_rim_mm,    // 165x400
-  outer_metric,      // 200/580 R15
-  outer_dashed,      // 195-620 R420
-  flotation,         // 31x10.50 R15
-  flotation_slash,   // 31/10.50 R15
-  inch,              // 5.60-15
-  inch_crossed,      // 3.50x19
-  inch_slash,        // 9.2/20.0-13
-  us_letter,         // FR78-15
-  cycle_letter,      // MT90 B16
-  outer_mm_crossed,  // 815x105
-  outer_in_crossed,  // 30x3 1/2
-  loose,             // 205 55 R16
-  compact,           // 2055516
+  metric,             // 205/55 R16
+  metric_rim_mm,      // 190/65 HR390
+  no_series,          // 165 SR13
+  no_series_rim_mm,   // 165 HR400
+  crossed_rim_mm,     // 165x400
+  outer_metric,       // 200/580 R15
+  outer_dashed,       // 195-620 R420
+  flotation,          // 31x10.50 R15
+  flotation_slash,    // 31/10.50 R15
+  inch,               // 5.60-15
+  inch_crossed,       // 3.50x19
+  inch_fraction,      // 2 1/4-17
+  inch_slash,         // 9.2/20.0-13
+  us_letter,          // FR78-15
+  us_letter_crossed,  // F70x14
+  cycle_letter,       // MT90 B16
+  outer_mm_crossed,   // 815x105
+  outer_in_crossed,   // 30x3 1/2
+  loose,              // 205 55 R16
+  compact,            // 2055516
   count
 };
 

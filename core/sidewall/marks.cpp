@@ -358,16 +358,17 @@ void find_identification(const Text& text, MarkFound& found) {
     const std::size_t length = end - k;
     symbols += length;
     if (length == 0 || symbols > 13 || text.at(end) == '/' || text.at(end) == foreign) return;
-    if (group > 0 && length > 1 && touching_mark_at(text, k)) return;
+    if (text.starts(k, "DOT") || (group > 0 && length > 1 && touching_mark_at(text, k))) return;
     const bool tail4 = length >= 7 && is_digit(text.at(end - 1)) && is_digit(text.at(end - 2)) &&
                        is_digit(text.at(end - 3)) && is_digit(text.at(end - 4));
     const bool last = digits && (length == 4 || length == 3);
     if (last || tail4) {
       const std::size_t size = tail4 || length == 4 ? 4 : 3;
+      const std::size_t before = found.date.end - found.date.begin;
+      if (size < before) return;
       found.date = {end - size, end};
       found.value = {begin, end};
       found.end = end;
-      if (size == 4) return;  // a three-digit group may still be followed by the date
     }
     k = text.past_space(end);
     if (text.at(k) == '-') k = text.past_space(k + 1);

@@ -37,6 +37,7 @@ Attempt take(const Number& number, Hit& hit) {
 Attempt within(const Text& text, std::size_t i, const Number& number, std::int32_t low,
                std::int32_t high, Hit& hit) {
   if (number.end == nowhere) return failed(text, i);
+  if (text.at(i) == '0') return {nowhere, Why::too_small};  // nothing on a tyre begins with 0
   if (number.scaled < low) return {nowhere, Why::too_small};
   if (number.scaled > high) return {nowhere, Why::too_large};
   return take(number, hit);
@@ -230,8 +231,11 @@ Attempt read(const Text& text, std::size_t i, const Step& step, int attempt, Hit
       const int most = step.element == Element::width_dec ? 40 : 24;
       return within(text, i, n, scaled(3) / 2, scaled(most), hit);
     }
-    case Element::width_frac:
-      return within(text, i, fraction_at(text, i), scaled(3) / 2, scaled(8), hit);
+    case Element::width_frac: {
+      const Number n = fraction_at(text, i);
+      if (n.decimals > 2 && !n.fraction) return {nowhere, Why::other};
+      return within(text, i, n, scaled(3) / 2, scaled(8), hit);
+    }
     case Element::second_in: {
       const Number n = decimal_at(text, i);
       if (n.decimals > 2) return {nowhere, Why::other};

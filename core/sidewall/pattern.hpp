@@ -181,7 +181,8 @@ constexpr Pattern pattern(std::string_view spelling) {
   }
   out.first = first_from(out, 0);
   const std::size_t number = out.steps[0].element == Element::prefix ? 1 : 0;
-  out.second = first_from(out, number + 1);
+  const bool fraction = out.steps[number].element == Element::width_frac;  // 2 1/4: more number
+  out.second = fraction ? anything : first_from(out, number + 1);
   return out;
 }
 
@@ -201,12 +202,13 @@ struct Hit {
 
 using Hits = std::array<Hit, longest_pattern>;
 
-enum class Why : std::uint8_t { ended, other, too_small, too_large, unfinished };
+// fits_nothing: a whole size was read, and no family has such numbers.
+enum class Why : std::uint8_t { ended, other, too_small, too_large, unfinished, fits_nothing };
 
 // The furthest point that any pattern reached before it failed, for the sentence in a Trouble.
 struct Miss {
-  int depth = -1;  // elements that fitted
-  std::size_t position = 0;
+  int depth = -1;            // elements that fitted
+  std::size_t position = 0;  // after `fits_nothing`: the end of the size
   Element expected = Element::literal;
   char character = 0;
   Why why = Why::other;

@@ -1,6 +1,4 @@
 // read(): find the size, then everything round it, then choose the family.
-#include <optional>
-
 #include "core/sidewall/tyre.hpp"
 
 namespace treadwater::sidewall {
@@ -136,7 +134,14 @@ Size find_size_at(const Text& text, std::size_t i, bool strong, Miss* miss) {
     if (size.end == nowhere || !ends_well(text, row.shape, size.end)) continue;
     if (best.found() && size.end <= best.end) continue;
     size.shape = row.shape;
-    if (any_family_fits(facts_of(size))) best = size;
+    if (any_family_fits(facts_of(size))) {
+      best = size;
+    } else if (miss != nullptr && row.strong && miss->why != Why::fits_nothing) {
+      miss->why = Why::fits_nothing;
+      miss->depth = static_cast<int>(longest_pattern) + 1;  // deeper than any other
+      miss->begin = i;
+      miss->position = size.end;
+    }
   }
   return best;
 }
@@ -168,13 +173,18 @@ namespace {
 
 class Reader {
  public:
+  enum class Outcome { read, no_size, no_family, two_sizes, bad_service };
+
   explicit Reader(const Text& seen) : text(seen) {}
-  tl::expected<Reading, Trouble> read();
+  Outcome run();
+  Reading reading() const { return put_into_words(text, tyre); }
+  std::string spelled() const { return canonical(text, tyre, family_row(tyre.family).family); }
+  Trouble trouble(Outcome outcome) const;
 
  private:
   const Text& text;
   Tyre tyre;
-  std::optional<Trouble> trouble;
+  Size second_size;
   ServiceRead bad_service;
   std::size_t bad_service_at = nowhere;
   std::size_t leftover_begin = nowhere;
@@ -300,7 +310,7 @@ class Reader {
     const Shape shape = facts.shape;
     const bool has_range = facts.prefix == 'L' || facts.prefix == 'S' || facts.light_truck ||
                            shape == Shape::flotation || shape == Shape::flotation_slash ||
-                           shape == Shape::us_letter;
+                           shape == Shape::us_letter || shape == Shape::us_letter_crossed;
     if (has_range || (shape == Shape::inch && c != 'C')) {
       if (facts.load_range != 0) return false;
       facts.load_range = c;
@@ -316,19 +326,46 @@ class Reader {
     return true;
   }
 
+  // C on a tyre that says LT later in the text is a load range after all.
+  void settle_letter() {
+    Facts& facts = tyre.facts;
+    if (!facts.commercial || !facts.light_truck) return;
+    facts.commercial = false;
+    if (facts.load_range == 0) {
+      facts.load_range = 'C';
+      add({mark_row("load_range"), tyre.commercial_mark, tyre.commercial_mark, false});
+    }
+    tyre.commercial_mark = {};
+  }
+
+  // Of several ply ratings or load ranges the first in the order of the marks counts, wherever
+  // they stood.
+  void settle_strength() {
+    tyre.facts.ply = 0;
+    tyre.facts.load_range = 0;
+    for (std::size_t i = tyre.mark_count; i-- > 0;) {
+      const Seen& seen = tyre.marks[i];
+      const Effect effect = mark_table().rows[seen.row].effect;
+      if (effect == Effect::ply) tyre.facts.ply = integer_at(text, seen.value.begin).whole();
+      if (effect == Effect::load_range) tyre.facts.load_range = text.at(seen.value.begin);
+    }
+  }
+
   // 91 or 154/150 with no speed symbol after it.
   std::size_t bare_index_end(std::size_t i) const {
     const Number first = integer_at(text, i);
-    if (first.digits < 2 || first.digits > 3 || first.whole() < 20 ||
-        first.whole() > standard::greatest_load_index) {
+    if (first.digits < 2 || first.digits > 3 || text.at(i) == '0' ||
+        first.whole() < least_load_index || first.whole() > standard::greatest_load_index) {
       return nowhere;
     }
     std::size_t end = first.end;
-    if (text.at(end) == '/' || text.at(end) == '-') {
+    if (text.at(end) == '/') {
       const Number second = integer_at(text, end + 1);
-      if (second.digits == 2 || second.digits == 3) end = second.end;
+      if ((second.digits == 2 || second.digits == 3) && text.at(end + 1) != '0') end = second.end;
     }
-    if (is_word(text.at(end))) return nowhere;
+    const char next = text.at(end);
+    if (is_word(next) || ((next == '-' || next == '/') && is_word(text.at(end + 1))))
+      return nowhere;
     if ((text.at(end) == '.' || text.at(end) == ',') && is_digit(text.at(end + 1))) return nowhere;
     return end;
   }
@@ -341,8 +378,8 @@ class Reader {
   // Reads what begins at `i`, in the order of how sure it is. Gives its end.
   std::size_t step(std::size_t i, std::size_t limit, bool after) {
     const ServiceRead service = read_service(text, i);
-    const bool plain = service.state == ServiceState::read && service.touching &&
-                       service.service.load_index >= 40 && service.end <= limit;
+    const bool plain =
+        service.state == ServiceState::read && service.touching && service.end <= limit;
     if (plain && take_service(service.service)) {  // 91V is nothing else; 11 R 22.5 may be
       close_leftover();
       return service.end;
@@ -362,8 +399,8 @@ class Reader {
       close_leftover();
       if (same_size(other)) {
         tyre.size_twice = true;
-      } else if (!trouble) {
-        trouble = trouble_two_sizes(text, tyre, other);
+      } else if (!second_size.found()) {
+        second_size = other;
       }
       return other.end;
     }
@@ -429,24 +466,38 @@ class Reader {
   }
 };
 
-tl::expected<Reading, Trouble> Reader::read() {
+Reader::Outcome Reader::run() {
   tyre.size = find_size(text, nullptr);
-  if (!tyre.size.found()) return tl::unexpected(trouble_without_size(text));
+  if (!tyre.size.found()) return Outcome::no_size;
   tyre.facts = facts_of(tyre.size);
   scan(tyre.size.end, text.size(), true);
   scan(0, tyre.size.begin, false);
-  if (trouble) return tl::unexpected(*trouble);
-  if (!tyre.facts.has_service() && bad_service_at != nowhere) {
-    return tl::unexpected(trouble_service(text, tyre, bad_service, bad_service_at));
-  }
+  settle_letter();
+  settle_strength();
+  if (second_size.found()) return Outcome::two_sizes;
+  if (!tyre.facts.has_service() && bad_service_at != nowhere) return Outcome::bad_service;
   if (tyre.bare_index.there()) {
     const bool second = tyre.facts.has_service();
     add({mark_row(second ? "second_load_index" : "load_index_alone"), tyre.bare_index,
          tyre.bare_index, false});
   }
   choose_family();
-  if (tyre.fit == Fit::no) return tl::unexpected(trouble_without_size(text));
-  return put_into_words(text, tyre);
+  return tyre.fit == Fit::no ? Outcome::no_family : Outcome::read;
+}
+
+Trouble Reader::trouble(Outcome outcome) const {
+  switch (outcome) {
+    case Outcome::two_sizes:
+      return trouble_two_sizes(text, tyre, second_size);
+    case Outcome::bad_service:
+      return trouble_service(text, tyre, bad_service, bad_service_at);
+    case Outcome::no_family:
+      return trouble_no_family(text, tyre.size.begin, tyre.size.end);
+    case Outcome::no_size:
+    case Outcome::read:
+      break;
+  }
+  return trouble_without_size(text);
 }
 
 Trouble plain_trouble(std::string_view code, std::string_view sentence, std::size_t position) {
@@ -480,7 +531,18 @@ tl::expected<Reading, Trouble> read(std::string_view text) {
         "only_spaces", "Only spaces here: copy the size from the sidewall, such as 205/55 R16 91V.",
         0));
   }
-  return Reader(seen).read();
+  Reader reader(seen);
+  const Reader::Outcome outcome = reader.run();
+  if (outcome != Reader::Outcome::read) return tl::unexpected(reader.trouble(outcome));
+  return reader.reading();
+}
+
+std::string canonical_if_it_reads(std::string_view text) {
+  if (text.empty() || text.size() > longest_text) return {};
+  const Text seen(text);
+  Reader reader(seen);
+  if (reader.run() != Reader::Outcome::read) return {};
+  return reader.spelled();
 }
 
 }  // namespace treadwater::sidewall

@@ -11,7 +11,8 @@ constexpr bool never_a_symbol(char c) { return c == 'I' || c == 'O' || c == 'X' 
 
 bool ends_here(const Text& text, std::size_t i) {
   const char c = text.at(i);
-  if (c == '.' && is_letter(text.at(i + 1))) return false;  // P.S.I.
+  const bool joins = c == '.' || c == '+' || c == '&' || c == '/';
+  if (joins && is_letter(text.at(text.past_space(i + 1)))) return false;  // P.S.I., M+S, M/C
   return !is_word(c) || touching_mark_at(text, i);
 }
 
@@ -26,7 +27,9 @@ ServiceRead read_service(const Text& text, std::size_t i) {
   if (service.bracketed) k = text.past_space(k + 1);
 
   const Number index = integer_at(text, k);
-  if (index.digits < 2 || index.digits > 3) return out;
+  if (index.end == nowhere || index.digits > 3 || text.at(k) == '0' ||
+      index.whole() < least_load_index)
+    return out;
   service.load_index = index.whole();
   service.index_span = {k, index.end};
   k = index.end;
@@ -35,7 +38,7 @@ ServiceRead read_service(const Text& text, std::size_t i) {
   if (text.at(mark) == '/' || text.at(mark) == '-') {
     const std::size_t second = text.past_space(mark + 1);
     const Number twin = integer_at(text, second);
-    if (twin.digits == 2 || twin.digits == 3) {
+    if ((twin.digits == 2 || twin.digits == 3) && text.at(second) != '0') {
       service.twin = twin.whole();
       service.twin_span = {second, twin.end};
       k = twin.end;
@@ -83,7 +86,7 @@ ServiceRead read_service(const Text& text, std::size_t i) {
 
 bool service_stands_at(const Text& text, std::size_t i) {
   const ServiceRead got = read_service(text, i);
-  return got.state == ServiceState::read && got.touching && got.service.load_index >= 20;
+  return got.state == ServiceState::read && got.touching;
 }
 
 }  // namespace treadwater::sidewall

@@ -1,7 +1,8 @@
 // The service description: load index, perhaps a second one for twins, and the speed symbol.
 //
 // Form: UN R30 2.28 and 2.29, UN R54 2.27 and 2.28 (known second-hand); both `91V` and `91 V` are
-// seen, twins with `/` or `-`, brackets on ZR sizes. Index 0..279, two or three digits here.
+// seen, twins with `/` or `-`, brackets on ZR sizes. Indices from 25 are taken: below (under 100
+// kg) none is known on a road tyre, and 11 R 22.5 or 20 R 24 would look like one.
 #pragma once
 
 #include <cstddef>
@@ -22,6 +23,8 @@ struct Span {
       : begin(static_cast<std::uint16_t>(from)), end(static_cast<std::uint16_t>(to)) {}
   constexpr bool there() const { return end > begin; }
 };
+
+inline constexpr int least_load_index = 25;
 
 struct Service {
   int load_index = -1;

@@ -204,6 +204,7 @@ Number fraction_at(const Text& text, std::size_t i) {
   if (part > 0) {
     number.scaled += part;
     number.decimals = 4;
+    number.fraction = true;
     number.end = end;
   }
   return number;

@@ -61,8 +61,9 @@ inline constexpr std::int32_t number_scale = 10000;
 struct Number {
   std::size_t end = nowhere;  // nowhere: no number stands here
   std::int32_t scaled = 0;
-  int digits = 0;    // before the point
-  int decimals = 0;  // after it
+  int digits = 0;         // before the point
+  int decimals = 0;       // after it
+  bool fraction = false;  // 3 1/2
   std::int32_t whole() const { return scaled / number_scale; }
 };
 

@@ -7,10 +7,7 @@ namespace {
 constexpr std::string_view symbols_sentence =
     "The symbols are A1 to A8, B to G, J to N, P to U, H, V, W and Y.";
 
-bool reads_as_size(std::string_view spelled) {
-  const Text text(spelled);
-  return find_size(text, nullptr).found();
-}
+bool reads_as_size(const std::string& spelled) { return !canonical_if_it_reads(spelled).empty(); }
 
 std::string number_words(const Text& text, std::size_t begin, std::size_t end) {
   return text.quote(begin, end);
@@ -92,12 +89,6 @@ std::string with_number(const Text& text, const Miss& miss, std::string_view usu
   return completed(text, miss, usual);
 }
 
-std::string tidy(std::string spelled) {
-  if (spelled.empty()) return spelled;
-  if (auto reading = read(spelled)) return reading->canonical;
-  return {};
-}
-
 Trouble not_a_size(const Text& text) {
   if (!has_letter_or_digit(text)) {
     return make("no_letters", 0,
@@ -120,13 +111,13 @@ Trouble series_trouble(const Text& text, const Miss& miss) {
     sentence += number_words(text, miss.begin, miss.position);
     sentence += " the aspect ratio is missing or unfinished: two digits such as 55.";
     return make("incomplete", text.byte(miss.position), std::move(sentence),
-                tidy(completed(text, miss, "55 R16")));
+                canonical_if_it_reads(completed(text, miss, "55 R16")));
   }
   sentence = "The number after the slash is ";
   sentence += number_words(text, miss.position, number.end);
   sentence += ": an aspect ratio lies between 20 and 105, and an overall diameter in mm above 200.";
   return make("series_out_of_range", text.byte(miss.position), std::move(sentence),
-              tidy(with_number(text, miss, "55")));
+              canonical_if_it_reads(with_number(text, miss, "55")));
 }
 
 Trouble rim_trouble(const Text& text, const Miss& miss) {
@@ -137,8 +128,9 @@ Trouble rim_trouble(const Text& text, const Miss& miss) {
     sentence += so_far;
     if (miss.position >= text.size()) {
       sentence += " the text ends: the rim diameter is missing, as in ";
-      std::string nearest = tidy(completed(text, miss, miss.depth > 3 ? "16" : " R16"));
-      if (nearest.empty()) nearest = tidy(completed(text, miss, "13"));
+      std::string nearest =
+          canonical_if_it_reads(completed(text, miss, miss.depth > 3 ? "16" : " R16"));
+      if (nearest.empty()) nearest = canonical_if_it_reads(completed(text, miss, "13"));
       sentence += nearest.empty() ? "205/55 R16" : nearest;
       sentence.push_back('.');
       return make("incomplete", text.byte(miss.position), std::move(sentence), nearest);
@@ -146,7 +138,7 @@ Trouble rim_trouble(const Text& text, const Miss& miss) {
     sentence += " the rim diameter was expected, such as R16, but ";
     sentence += what_stands(text, miss.position);
     sentence += " there.";
-    std::string nearest = tidy(completed(text, miss, " R16"));
+    std::string nearest = canonical_if_it_reads(completed(text, miss, " R16"));
     return make("rim_expected", text.byte(miss.position), std::move(sentence), nearest);
   }
   if (miss.why == Why::unfinished) {
@@ -154,13 +146,13 @@ Trouble rim_trouble(const Text& text, const Miss& miss) {
     sentence += number_words(text, miss.position, number.end);
     sentence += " looks unfinished: rims have codes such as 13, 16 or 22.5.";
     return make("rim_incomplete", text.byte(miss.position), std::move(sentence),
-                tidy(with_number(text, miss, "16")));
+                canonical_if_it_reads(with_number(text, miss, "16")));
   }
   std::string sentence("The rim diameter reads ");
   sentence += number_words(text, miss.position, number.end);
   sentence += ": a rim has a code from 4 to 32, or 315 to 560 in millimetres.";
   return make("rim_out_of_range", text.byte(miss.position), std::move(sentence),
-              tidy(with_number(text, miss, "16")));
+              canonical_if_it_reads(with_number(text, miss, "16")));
 }
 
 }  // namespace
@@ -174,7 +166,7 @@ Trouble trouble_without_size(const Text& text) {
     miss.begin = width.begin;
     miss.position = width.begin;
     return make("width_out_of_range", text.byte(width.begin), std::move(sentence),
-                tidy(with_number(text, miss, "205")));
+                canonical_if_it_reads(with_number(text, miss, "205")));
   }
   Miss miss;
   for (const bool strong : {true, false}) {
@@ -184,6 +176,7 @@ Trouble trouble_without_size(const Text& text) {
       if (strong || miss.depth < 2) static_cast<void>(find_size_at(text, i, strong, &miss));
     }
   }
+  if (miss.why == Why::fits_nothing) return trouble_no_family(text, miss.begin, miss.position);
   const bool numbers_only = miss.depth >= 1 && miss.position >= text.size();
   if (miss.depth < 2 && !numbers_only) return not_a_size(text);
   switch (miss.expected) {
@@ -201,8 +194,23 @@ Trouble trouble_without_size(const Text& text) {
   std::string sentence("After ");
   sentence += number_words(text, miss.begin, miss.position);
   sentence += " more was expected: a size goes on with its aspect ratio and rim, as in 205/55 R16.";
-  std::string nearest = tidy(completed(text, miss, "/55 R16"));
+  std::string nearest = canonical_if_it_reads(completed(text, miss, "/55 R16"));
   return make("incomplete", text.byte(miss.position), std::move(sentence), nearest);
+}
+
+Trouble trouble_no_family(const Text& text, std::size_t begin, std::size_t end) {
+  std::string sentence("The size ");
+  sentence += number_words(text, begin, end);
+  sentence +=
+      " is spelled like one, but no car, truck or motor-cycle tyre goes by these numbers and marks "
+      "together. Farm and works tyres are not read.";
+  std::string pointed;  // 520-13 is most likely 5.20-13
+  for (std::size_t k = begin; k < end; ++k) {
+    pointed.push_back(text.at(k));
+    if (k == begin) pointed.push_back('.');
+  }
+  return make("no_such_family", text.byte(begin), std::move(sentence),
+              canonical_if_it_reads(pointed));
 }
 
 Trouble trouble_two_sizes(const Text& text, const Tyre& tyre, const Size& second) {
@@ -216,7 +224,7 @@ Trouble trouble_two_sizes(const Text& text, const Tyre& tyre, const Size& second
   sentence += ": read one tyre at a time, front and rear apart.";
   const std::size_t first = tyre.size.begin < second.begin ? second.begin : tyre.size.begin;
   return make("two_sizes", text.byte(first), std::move(sentence),
-              tidy(text.quote(tyre.size.begin, tyre.size.end)));
+              canonical_if_it_reads(text.quote(tyre.size.begin, tyre.size.end)));
 }
 
 Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& got,
@@ -246,14 +254,15 @@ Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& g
       nearest.push_back(letter == 'I' ? 'J' : letter == 'O' ? 'Q' : 'V');
     }
     return make("unknown_speed_symbol", text.byte(service.symbol_span.begin), std::move(sentence),
-                tidy(nearest.empty() ? size : nearest));
+                canonical_if_it_reads(nearest.empty() ? size : nearest));
   }
   const bool first = service.load_index > standard::greatest_load_index;
   sentence += " the load index ";
   append(sentence, first ? service.load_index : service.twin);
   sentence += " does not exist: load indices run from 0 to 279, and a car's lie near 91.";
   const Span span = first ? service.index_span : service.twin_span;
-  return make("unknown_load_index", text.byte(span.begin), std::move(sentence), tidy(size));
+  return make("unknown_load_index", text.byte(span.begin), std::move(sentence),
+              canonical_if_it_reads(size));
 }
 
 }  // namespace treadwater::sidewall

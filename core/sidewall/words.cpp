@@ -16,6 +16,7 @@ bool width_in_inches(Shape shape) {
     case Shape::flotation_slash:
     case Shape::inch:
     case Shape::inch_crossed:
+    case Shape::inch_fraction:
     case Shape::inch_slash:
     case Shape::outer_in_crossed:
       return true;
