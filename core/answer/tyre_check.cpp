@@ -759,12 +759,49 @@ class TyreCheck {
     return patch::contact_patch(*size, *gauge_, *load_, rated.value_or(*load_ / 0.8));
   }
 
-  void describe_patch() {
-    if (!size_) return;
-    if (const auto diameter = sidewall::overall_diameter(*size_))
+  void describe_size() {
+    const auto diameter = sidewall::overall_diameter(*size_);
+    const auto size = tyre_size();
+    if (!diameter) return;
+    const auto length = [&](std::string_view id, std::string_view label,
+                            const patch::LengthBand& band, int decimals, Sources sources,
+                            std::string note) {
+      figure(id, label, in_millimetres(band.nominal), "mm",
+             write_size(band.nominal, units_, decimals), std::move(sources), std::move(note),
+             in_millimetres(band.low), in_millimetres(band.high));
+    };
+    const bool stated = size_->stated_outer_diameter.has_value();
+    const bool cross_ply = size_->construction != sidewall::Construction::radial;
+    if (!size || stated) {
       figure("overall_diameter", "Overall diameter", in_millimetres(*diameter), "mm",
              write_size(*diameter, units_, 1), {&patch::overall_diameter_source()},
-             "Nominal, unloaded.");
+             "As the size itself states it.");
+      return;
+    }
+    const auto diameters = patch::overall_diameter_band(*size, cross_ply);
+    length("overall_diameter", "Overall diameter", diameters, 1,
+           {&patch::overall_diameter_source(), &patch::size_tolerance_source()},
+           joined({"Nominal, unloaded; a real tyre from ", write_size(diameters.low, units_),
+                   " to ", write_size(diameters.high, units_), "."}));
+    const auto rolling = patch::rolling_circumference(*size, cross_ply);
+    length("rolling_circumference", "Rolling circumference", rolling, 0,
+           {&patch::rolling_circumference_source()},
+           joined({"From ", write_size(rolling.low, units_), " to ",
+                   write_size(rolling.high, units_), " by what is printed and measured."}));
+    const Length rim = patch::theoretical_rim_width(*size);
+    const Length wider = rim + inches(0.5);
+    figure("theoretical_rim", "Rim width the nominal section belongs to", in_millimetres(rim), "mm",
+           write_size(rim, units_),
+           {&patch::theoretical_rim_source(), &patch::section_on_rim_source()},
+           joined({"Every half inch of rim more or less is ",
+                   write_size(patch::section_width_on_rim(*size, wider, rim) - size->section_width,
+                              units_, 1),
+                   " of section. The tyre maker's own measuring rim comes first."}));
+  }
+
+  void describe_patch() {
+    if (!size_) return;
+    describe_size();
     const auto found = patch_of_tyre();
     if (!found) {
       if (load_ && gauge_ && size_->construction != sidewall::Construction::radial)
@@ -932,6 +969,10 @@ Sources tyre_check_sources() {
                  &patch::least_pressure_source(),
                  &patch::p_metric_capacity_source(),
                  &patch::overall_diameter_source(),
+                 &patch::size_tolerance_source(),
+                 &patch::theoretical_rim_source(),
+                 &patch::section_on_rim_source(),
+                 &patch::rolling_circumference_source(),
                  &patch::stiffness_source(),
                  &patch::contact_length_source(),
                  &patch::contact_width_source(),

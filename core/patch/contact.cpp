@@ -10,9 +10,6 @@
 namespace treadwater::patch {
 namespace {
 
-constexpr Source diameter{
-    "overall-diameter", "Overall diameter from the nominal size, d + 2 S a/100",
-    "definitions of aspect ratio and section height, ISO 4223-1, UN R30", "", Standing::secondary};
 constexpr Source stiffness{"stiffness", "T. B. Rhyne, Tire Science and Technology 33(3), 136-155",
                            "vertical stiffness; constants not seen in print", "2005",
                            Standing::memory};
@@ -32,10 +29,6 @@ double effective_width_mm(const TyreSize& size) {
 }
 
 }  // namespace
-
-Length overall_diameter(const TyreSize& size) {
-  return size.rim_diameter + size.section_width * (2.0 * size.aspect_percent / 100.0);
-}
 
 Stiffness vertical_stiffness(const TyreSize& size, GaugePressure pressure) {
   const double diameter_mm = in_millimetres(overall_diameter(size));
@@ -74,7 +67,6 @@ ContactPatch contact_patch(const TyreSize& size, GaugePressure pressure, Mass lo
   return patch;
 }
 
-const Source& overall_diameter_source() { return diameter; }
 const Source& stiffness_source() { return stiffness; }
 const Source& contact_length_source() { return length; }
 const Source& contact_width_source() { return width; }

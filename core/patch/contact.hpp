@@ -17,20 +17,11 @@
 // large.
 #pragma once
 
+#include "core/patch/geometry.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/standard/source.hpp"
 
 namespace treadwater::patch {
-
-// Nominal size. The aspect ratio is section height over section width, per cent.
-struct TyreSize {
-  Length section_width;
-  double aspect_percent;
-  Length rim_diameter;
-};
-
-// D = d + 2 S a/100.
-Length overall_diameter(const TyreSize& size);
 
 // K = 0.00028 P sqrt((1.03 - 0.004 AR) SN (SN AR/50 + DR)) + 3.45, kgf/mm.
 Stiffness vertical_stiffness(const TyreSize& size, GaugePressure pressure);
@@ -56,7 +47,6 @@ struct ContactPatch {
 // `rated` is the mass of the load index; the patch of a tyre loaded above it is given all the same.
 ContactPatch contact_patch(const TyreSize& size, GaugePressure pressure, Mass load, Mass rated);
 
-const Source& overall_diameter_source();
 const Source& stiffness_source();
 const Source& contact_length_source();
 const Source& contact_width_source();

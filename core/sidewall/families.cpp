@@ -181,7 +181,8 @@ Fit fits_inch_overall_diameter(const Facts& f) {
     return second_of(f) == Second::outer_in ? Fit::sure : Fit::no;
   }
   // 23.0x9.5-15: a competition size spelled like a flotation one.
-  if (f.shape != Shape::flotation || f.light_truck || f.prefix != 0) return Fit::no;
+  if (f.shape != Shape::flotation && f.shape != Shape::flotation_slash) return Fit::no;
+  if (f.light_truck || f.prefix != 0) return Fit::no;
   if (f.second <= f.width || f.second <= f.rim || f.rim < whole(10)) return Fit::no;
   if (f.competition) return Fit::sure;
   return f.second_decimals > 0 && f.rim >= whole(13) ? Fit::likely : Fit::no;

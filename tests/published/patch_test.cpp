@@ -18,6 +18,38 @@ TEST_CASE("overall diameter of 205/55 R16 is 631.9 mm, of 195/65 R15 634.5, of 1
   CHECK_THAT(in_millimetres(overall_diameter(size(175, 70, 13))), WithinAbs(575.2, 0.05));
 }
 
+// Worked out by hand from UN R30 6.1.1.1: 0.4 x 12.7 mm = 5.08 mm of section for half an inch of
+// rim.
+TEST_CASE("205 on a 7.0 inch rim rather than 6.5 is 210.1 mm wide, on 5.5 inch 194.8 mm") {
+  const auto on = [](double rim) {
+    return in_millimetres(section_width_on_rim(size(205, 55, 16), inches(rim), inches(6.5)));
+  };
+  CHECK_THAT(on(7.0), WithinAbs(210.1, 0.05));
+  CHECK_THAT(on(5.5), WithinAbs(194.8, 0.05));
+}
+
+// A tyre data book gives 881 and 954 turns a mile for 185/70R13 and 185/60R13.
+TEST_CASE("the rolling circumference of two tyres in a data book lies in the band") {
+  const struct {
+    TyreSize size;
+    double turns_a_mile;
+  } rows[] = {{size(185, 70, 13), 881}, {size(185, 60, 13), 954}};
+  for (const auto& row : rows) {
+    const auto band = rolling_circumference(row.size, false);
+    const Length measured = metres(1609.344 / row.turns_a_mile);
+    CHECK(band.low < measured);
+    CHECK(measured < band.high);
+  }
+  CHECK_THAT(in_millimetres(rolling_circumference(size(205, 55, 16), false).nominal),
+             WithinAbs(1927.3, 0.05));
+}
+
+TEST_CASE("a radial 205/55 R16 may be from 625.1 to 640.9 mm across") {
+  const auto band = overall_diameter_band(size(205, 55, 16), false);
+  CHECK_THAT(in_millimetres(band.low), WithinAbs(625.1, 0.05));
+  CHECK_THAT(in_millimetres(band.high), WithinAbs(640.9, 0.05));
+}
+
 // Besselink, Schmeitz, Pacejka (2010), the 205/60R15 data set: unloaded radius 0.3135 m, vertical
 // stiffness 209 651.5 N/m. Equation and coefficients read in a public code.
 TEST_CASE("contact length of the 205/60R15 data set is 87.4, 131.8, 169.0 mm at 2, 4, 6 kN") {
