@@ -36,6 +36,16 @@ void refuse_unknown_fields(const SheetDescription& sheet, const Input& input, An
   }
 }
 
+std::optional<double> stored_quantity_of(const SheetDescription& sheet, const Input& input,
+                                         std::string_view id, Answer& answer) {
+  const Field& field = field_of(sheet, id);
+  if (!field.required && plain_spaces(input.text(id)).empty()) return std::nullopt;
+  const auto read = read_stored(input.text(id), *field.quantity);
+  if (read) return *read;
+  answer.problems.push_back({std::string(id), std::string(read.error().code), read.error().text});
+  return std::nullopt;
+}
+
 std::optional<std::string_view> choice_of(const SheetDescription& sheet, const Input& input,
                                           std::string_view id, Answer& answer) {
   const Field& field = field_of(sheet, id);
@@ -52,10 +62,18 @@ std::optional<std::string_view> choice_of(const SheetDescription& sheet, const I
   return std::nullopt;
 }
 
-void rank_limits(Answer& answer) {
-  std::stable_sort(answer.limits.begin(), answer.limits.end(), [](const Limit& a, const Limit& b) {
-    return a.low * a.share_kept < b.low * b.share_kept;
-  });
+void add_limit(Answer& answer, Limit limit) {
+  auto place = answer.limits.begin();
+  while (place != answer.limits.end() &&
+         place->low * place->share_kept <= limit.low * limit.share_kept)
+    ++place;
+  answer.limits.insert(place, std::move(limit));
+}
+
+void add_caution(Answer& answer, Caution caution) {
+  auto place = answer.cautions.begin();
+  while (place != answer.cautions.end() && place->level >= caution.level) ++place;
+  answer.cautions.insert(place, std::move(caution));
 }
 
 void add_once(Sources& sources, const Source& source) {

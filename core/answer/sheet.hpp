@@ -5,6 +5,7 @@
 // `Answer(const Input&)`, and add it to the table in sheets.cpp. The page needs no change.
 #pragma once
 
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -78,6 +79,21 @@ struct Problem {
 };
 
 using Sources = std::vector<const Source*>;
+
+// Some sources, lent for the length of a call: a list written out, or one already kept. Sentences
+// and sources are handed around as views, and copied once where they are kept: that is much less
+// code.
+class SomeSources {
+ public:
+  SomeSources() = default;
+  SomeSources(std::initializer_list<const Source*> list) : list_(list) {}
+  SomeSources(const Sources& kept) : kept_(&kept) {}
+  Sources kept() const { return kept_ != nullptr ? *kept_ : Sources(list_); }
+
+ private:
+  std::initializer_list<const Source*> list_;
+  const Sources* kept_ = nullptr;
+};
 
 struct Limit {
   std::string id;
@@ -186,14 +202,12 @@ void refuse_unknown_fields(const SheetDescription& sheet, const Input& input, An
 const Field& field_of(const SheetDescription& sheet, std::string_view id);
 
 // The quantity, or nothing and a problem. A missing optional field is nothing without a problem.
+std::optional<double> stored_quantity_of(const SheetDescription& sheet, const Input& input,
+                                         std::string_view id, Answer& answer);
 template <class Q>
 std::optional<Q> quantity_of(const SheetDescription& sheet, const Input& input, std::string_view id,
                              Answer& answer) {
-  const Field& field = field_of(sheet, id);
-  if (!field.required && plain_spaces(input.text(id)).empty()) return std::nullopt;
-  const auto read = read_quantity<Q>(input.text(id), *field.quantity);
-  if (read) return *read;
-  answer.problems.push_back({std::string(id), std::string(read.error().code), read.error().text});
+  if (const auto stored = stored_quantity_of(sheet, input, id, answer)) return Q::stored(*stored);
   return std::nullopt;
 }
 
@@ -201,8 +215,10 @@ std::optional<Q> quantity_of(const SheetDescription& sheet, const Input& input, 
 std::optional<std::string_view> choice_of(const SheetDescription& sheet, const Input& input,
                                           std::string_view id, Answer& answer);
 
-// Ranks the limits, picks the hold-to speed and, from cautions and limits, the verdict.
-void rank_limits(Answer& answer);
+// Limits are kept ranked, the lowest hold-to speed first; cautions most serious first. Equals stay
+// in the order in which they were said.
+void add_limit(Answer& answer, Limit limit);
+void add_caution(Answer& answer, Caution caution);
 
 // Adds a source that is not there yet; two sources never share an id.
 void add_once(Sources& sources, const Source& source);

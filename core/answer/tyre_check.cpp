@@ -92,10 +92,7 @@ class TyreCheck {
     judge_tread();
     judge_age();
     describe_patch();
-    rank_limits(answer_);
     if (answer_.ok()) conclude();
-    std::stable_sort(answer_.cautions.begin(), answer_.cautions.end(),
-                     [](const Caution& a, const Caution& b) { return a.level > b.level; });
     return std::move(answer_);
   }
 
@@ -109,8 +106,8 @@ class TyreCheck {
   std::optional<std::string_view> choice(std::string_view id) {
     return choice_of(tyre_check_sheet(), input_, id, answer_);
   }
-  void problem(std::string_view field, std::string_view code, std::string text) {
-    answer_.problems.push_back({std::string(field), std::string(code), std::move(text)});
+  void problem(std::string_view field, std::string_view code, std::string_view text) {
+    answer_.problems.push_back({std::string(field), std::string(code), std::string(text)});
   }
 
   void read_form() {
@@ -158,7 +155,7 @@ class TyreCheck {
     std::string text = std::move(reading.error().text);
     if (!reading.error().nearest.empty() && text.find(reading.error().nearest) == std::string::npos)
       text += joined({" Did you mean ", reading.error().nearest, "?"});
-    problem("size", reading.error().code, std::move(text));
+    problem("size", reading.error().code, text);
   }
 
   void read_age() {
@@ -174,25 +171,25 @@ class TyreCheck {
 
   // ---- saying things ----
 
-  void caution(std::string_view id, Level level, std::string reason, std::string text,
-               Sources sources = {}) {
-    answer_.cautions.push_back(
-        {std::string(id), level, std::move(reason), std::move(text), std::move(sources)});
+  void caution(std::string_view id, Level level, std::string_view reason, std::string_view text,
+               SomeSources sources = {}) {
+    add_caution(answer_,
+                {std::string(id), level, std::string(reason), std::string(text), sources.kept()});
   }
 
   void figure(std::string_view id, std::string_view label, double value, std::string_view unit,
-              std::string text, Sources sources, std::string note = {},
+              std::string_view text, SomeSources sources, std::string_view note = {},
               std::optional<double> low = {}, std::optional<double> high = {}) {
     answer_.figures.push_back({std::string(id), std::string(label), value, unit, low, high,
-                               std::move(text), std::move(note), std::move(sources)});
+                               std::string(text), std::string(note), sources.kept()});
   }
 
-  void fixed_limit(std::string_view id, std::string_view label, Speed speed, std::string why,
-                   Sources sources) {
-    answer_.limits.push_back(
-        {std::string(id), std::string(label), speed, speed, speed, 1.0,
-         speed > kilometres_per_hour(0.0) ? write(speed, units_) : "not at any speed",
-         std::move(why), std::move(sources)});
+  void fixed_limit(std::string_view id, std::string_view label, Speed speed, std::string_view why,
+                   SomeSources sources) {
+    add_limit(answer_,
+              {std::string(id), std::string(label), speed, speed, speed, 1.0,
+               speed > kilometres_per_hour(0.0) ? write(speed, units_) : "not at any speed",
+               std::string(why), sources.kept()});
   }
 
   std::string speed_text(Speed v) const { return write(v, units_); }
@@ -280,8 +277,8 @@ class TyreCheck {
                       "; how much more, only the tyre maker says."});
       else if (from_size)
         why += " The letter stands in the size, as on tyres before about 1990.";
-      fixed_limit("speed_symbol", joined({"Speed symbol ", top->letters}), top->speed,
-                  std::move(why), {&standard::speed_symbol_source()});
+      fixed_limit("speed_symbol", joined({"Speed symbol ", top->letters}), top->speed, why,
+                  {&standard::speed_symbol_source()});
     } else if (!size_->temporary_spare) {
       caution("speed_symbol_unknown", Level::care, "the speed symbol is not given",
               "No speed symbol was given, so no top speed can be named. It is the letter after the "
@@ -402,7 +399,7 @@ class TyreCheck {
       Sources sources = law;
       if (supplement > kilopascals(0.0)) sources.push_back(&standard::speed_pressure_source());
       figure("pressure_needed", "Least cold pressure for this load", in_kilopascals(needed), "kPa",
-             write(needed, units_), std::move(sources),
+             write(needed, units_), sources,
              "The vehicle's placard comes first; it is often higher, for handling and speed.");
     }
     if (cold_) limit_by_load(*basis, needed, law);
@@ -476,7 +473,7 @@ class TyreCheck {
                                write_speed_range(limit.low, limit.high, units_), ")"});
     if (limit.high == kilometres_per_hour(0.0)) limit.text = "not at any speed";
     caution_about_pressure(basis, base, needed, limit, law);
-    answer_.limits.push_back(std::move(limit));
+    add_limit(answer_, std::move(limit));
   }
 
   void caution_about_pressure(const LoadBasis& basis, GaugePressure base, GaugePressure needed,
@@ -568,8 +565,7 @@ class TyreCheck {
     if (!gauge_ || !cold_) return;
     const auto speed_figure = [&](std::string_view id, std::string_view label, Speed v,
                                   Sources sources, std::string note) {
-      figure(id, label, in_kilometres_per_hour(v), "km/h", speed_text(v), std::move(sources),
-             std::move(note));
+      figure(id, label, in_kilometres_per_hour(v), "km/h", speed_text(v), sources, note);
     };
     speed_figure("onset_pressure_only", "Onset by pressure alone",
                  water::pressure_only_onset(*cold_), {&water::pressure_only_source()},
@@ -651,7 +647,7 @@ class TyreCheck {
               "The water formulas were made on paved roads. On gravel, earth or grass take them as "
               "a guess, "
               "and no credit was given for the surface.");
-    answer_.limits.push_back(std::move(limit));
+    add_limit(answer_, std::move(limit));
   }
 
   // ---- tread and age ----
@@ -702,8 +698,7 @@ class TyreCheck {
                                    rule.words, ", and has ", write_depth(*tread_, units_), "."});
         if (rule.else_counts_as_summer_tyre) text += " Below that it counts only as a summer tyre.";
         caution("winter_tread_law", now ? Level::unfit : Level::care,
-                "the tread is under the minimum for winter", std::move(text),
-                {&*law_->winter_source});
+                "the tread is under the minimum for winter", text, {&*law_->winter_source});
         return;
       }
     }
@@ -764,11 +759,11 @@ class TyreCheck {
     const auto size = tyre_size();
     if (!diameter) return;
     const auto length = [&](std::string_view id, std::string_view label,
-                            const patch::LengthBand& band, int decimals, Sources sources,
-                            std::string note) {
+                            const patch::LengthBand& band, int decimals, SomeSources sources,
+                            std::string_view note) {
       figure(id, label, in_millimetres(band.nominal), "mm",
-             write_size(band.nominal, units_, decimals), std::move(sources), std::move(note),
-             in_millimetres(band.low), in_millimetres(band.high));
+             write_size(band.nominal, units_, decimals), sources, note, in_millimetres(band.low),
+             in_millimetres(band.high));
     };
     const bool stated = size_->stated_outer_diameter.has_value();
     const bool cross_ply = size_->construction != sidewall::Construction::radial;
@@ -916,7 +911,7 @@ class TyreCheck {
 
   void speak() {
     if (!answer_.hold_to || !size_) return;
-    std::string text = size_->canonical;
+    std::string text = without_marks(size_->canonical);
     if (tread_) text += joined({", tread ", write_depth(*tread_, units_)});
     if (water_ && *water_ > millimetres(0.0))
       text += joined({", water ", write_water(*water_, units_)});
@@ -926,6 +921,13 @@ class TyreCheck {
       text += joined({": hold to ", spoken_speed(answer_.hold_to->speed), ". The limit is ",
                       lower_first(answer_.limits.front().label), "."});
     answer_.spoken.push_back({"radio", "To read out", std::move(text)});
+  }
+
+  // Size and service description come first in the canonical text; for a radio they will do.
+  static std::string without_marks(std::string_view canonical) {
+    constexpr std::size_t enough = 24;
+    if (canonical.size() <= enough) return std::string(canonical);
+    return std::string(canonical.substr(0, canonical.rfind(' ', enough)));
   }
 
   static std::string lower_first(std::string text) {

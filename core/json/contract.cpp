@@ -299,14 +299,65 @@ a::Answer refused(std::string_view sheet, std::string_view field, std::string_vi
   return answer;
 }
 
-// A field's value as the text a person would have typed; nothing for a list or an object.
-bool as_text(const Json& value, std::string& text) {
-  if (value.is_null()) return text.clear(), true;
-  if (const auto* s = value.get_ptr<const Json::string_t*>()) return text = *s, true;
-  if (value.is_boolean()) return text = value == true ? "yes" : "no", true;
-  if (value.is_number()) return text = written(value), true;
-  return false;
-}
+// Takes a flat JSON object straight into an Input, each value as the text a person would have
+// typed: no document is built. A list or an object in a field's place is a problem that names the
+// field.
+class FieldReader {
+ public:
+  using number_integer_t = Json::number_integer_t;
+  using number_unsigned_t = Json::number_unsigned_t;
+  using number_float_t = Json::number_float_t;
+  using string_t = Json::string_t;
+  using binary_t = Json::binary_t;
+
+  a::Input input;
+  std::vector<a::Problem> problems;
+  bool is_object = false;
+
+  bool null() { return value(""); }
+  bool boolean(bool yes) { return value(yes ? "yes" : "no"); }
+  bool number_integer(number_integer_t number) { return value(std::to_string(number)); }
+  bool number_unsigned(number_unsigned_t number) { return value(std::to_string(number)); }
+  bool number_float(number_float_t, const string_t& as_written) { return value(as_written); }
+  bool string(string_t& text) { return value(text); }
+  bool binary(binary_t&) { return false; }
+  bool key(string_t& name) {
+    if (depth_ == 1) name_ = name;
+    return true;
+  }
+  bool start_object(std::size_t) {
+    if (depth_ == 0) is_object = true;
+    return enter();
+  }
+  bool start_array(std::size_t) { return enter(); }
+  bool end_object() { return leave(); }
+  bool end_array() { return leave(); }
+  template <class Error>
+  bool parse_error(std::size_t, const std::string&, const Error&) {
+    return false;
+  }
+
+ private:
+  bool value(std::string text) {
+    if (depth_ == 1) input.set(name_, std::move(text));
+    return depth_ > 0;  // a bare value is no object
+  }
+  bool enter() {
+    if (depth_ == 1)
+      problems.push_back(
+          {name_, "not_a_value",
+           joined({in_quotes(name_), " holds a list or an object; a text or a number would do."})});
+    ++depth_;
+    return is_object;
+  }
+  bool leave() {
+    --depth_;
+    return true;
+  }
+
+  std::string name_;
+  int depth_ = 0;
+};
 
 a::Answer answer_of(std::string_view sheet_id, std::string_view text) {
   const a::Sheet* sheet = a::find_sheet(sheet_id);
@@ -321,23 +372,13 @@ a::Answer answer_of(std::string_view sheet_id, std::string_view text) {
     return refused(sheet_id, "input", "too_long",
                    joined({"The input is ", std::to_string(text.size()), " bytes long; at most ",
                            std::to_string(longest_input), " are read."}));
-  const Json parsed = Json::parse(text, nullptr, false);
-  if (!parsed.is_object())
+  FieldReader reader;
+  if (!Json::sax_parse(text, &reader) || !reader.is_object)
     return refused(
         sheet_id, "input", "not_an_object",
         "The input is not a JSON object of fields, such as {\"size\": \"205/55 R16 91V\"}.");
-  a::Input input;
-  std::vector<a::Problem> problems;
-  for (const auto& item : parsed.items()) {
-    std::string value;
-    if (as_text(item.value(), value))
-      input.set(item.key(), std::move(value));
-    else
-      problems.push_back({item.key(), "not_a_value",
-                          joined({in_quotes(item.key()),
-                                  " holds a list or an object; a text or a number would do."})});
-  }
-  a::Answer answer = sheet->answer(input);
+  const std::vector<a::Problem>& problems = reader.problems;
+  a::Answer answer = sheet->answer(reader.input);
   if (!problems.empty()) {
     answer.problems.insert(answer.problems.end(), problems.begin(), problems.end());
     answer.verdict.reset();

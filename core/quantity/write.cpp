@@ -1,7 +1,6 @@
 #include "core/quantity/write.hpp"
 
 #include <cmath>
-#include <cstdio>
 
 namespace treadwater {
 namespace {
@@ -24,10 +23,21 @@ std::optional<UnitSystem> find_unit_system(std::string_view id) {
   return std::nullopt;
 }
 
+// Written out here since printf's way with doubles is a twentieth of the page's module.
 std::string fixed(double value, int decimals) {
-  char buffer[64];
-  std::snprintf(buffer, sizeof buffer, "%.*f", decimals, value);
-  return buffer;
+  double scale = 1.0;
+  for (int i = 0; i < decimals; ++i) scale *= 10.0;
+  const long long scaled = std::llround(std::fabs(value) * scale);
+  const auto unit = static_cast<long long>(scale);
+  std::string text = std::to_string(scaled / unit);
+  if (decimals > 0) {
+    const std::string fraction = std::to_string(scaled % unit);
+    text += '.';
+    text.append(static_cast<std::size_t>(decimals) - fraction.size(), '0');
+    text += fraction;
+  }
+  if (value < 0.0 && scaled != 0) text.insert(text.begin(), '-');
+  return text;
 }
 
 std::string significant(double value, int digits) {

@@ -71,7 +71,9 @@ struct Mark {
 
 struct Reading {
   Family family = Family::metric_car;
-  std::string canonical;  // one spelling per tyre; reading it gives the same Reading again
+  // One spelling per tyre; reading it gives the same Reading again, but for the parts, remarks on
+  // spelling and words that were not understood.
+  std::string canonical;
 
   std::optional<Length> section_width;   // nominal
   std::optional<double> aspect_percent;  // nominal aspect ratio, section height / width, per cent

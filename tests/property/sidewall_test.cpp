@@ -60,8 +60,8 @@ std::string size_of(Family family) {
     }
     case Family::flotation:
       return number(between(27, 44)) + gap() + "x" + gap() +
-             pick({"9.50", "10.5", "10.50", "11.50", "12,50", "13.50"}) + r + number(between(14, 24)) +
-             gap() + "LT";
+             pick({"9.50", "10.5", "10.50", "11.50", "12,50", "13.50"}) + r +
+             number(between(14, 24)) + gap() + "LT";
     case Family::commercial:
       return number(10 * between(14, 28) + 5) + (between(0, 1) == 1 ? slash() + series() : "") + r +
              number(between(12, 18)) + gap() + pick({"C", "CP"});
@@ -78,8 +78,8 @@ std::string size_of(Family family) {
       return "ST" + gap() + car_width() + slash() + series() + gap() + pick({"D", "R"}) +
              number(between(12, 17));
     case Family::inch_cross_ply:
-      return hundredths(10 * between(52, 69)) + pick({"", "", "L"}) + gap() + pick({"-", "S", "H", "V"}) +
-             gap() + number(between(10, 15));
+      return hundredths(10 * between(52, 69)) + pick({"", "", "L"}) + gap() +
+             pick({"-", "S", "H", "V"}) + gap() + number(between(10, 15));
     case Family::us_alphanumeric:
       return pick({"A", "B", "C", "E", "F", "G", "H", "J", "L"}) + pick({"", "R"}) +
              pick({"60", "70", "78"}) + gap() + pick({"-", "-", "VR", "HR"}) + gap() +
@@ -91,8 +91,8 @@ std::string size_of(Family family) {
       return number(5 * between(32, 70)) + slash() + number(10 * between(53, 72)) + gap() +
              pick({"R", "-"}) + gap() + number(between(13, 18));
     case Family::inch_overall_diameter:
-      return pick({"7.2", "8.2", "9.2", "10.0"}) + slash() + pick({"20.0", "21.5", "22.0"}) + gap() +
-             "-" + gap() + number(between(13, 15));
+      return pick({"7.2", "8.2", "9.2", "10.0"}) + slash() + pick({"20.0", "21.5", "22.0"}) +
+             gap() + "-" + gap() + number(between(13, 15));
     case Family::beaded_edge:
       if (between(0, 1) == 1) {
         return number(5 * between(130, 190)) + gap() + "x" + gap() + number(5 * between(13, 27));
@@ -119,7 +119,8 @@ bool may_be_above(Family family) {
 
 // `91V`, now and then with twins or in brackets. Indices that leave the family as it is.
 std::string service_of(Family family) {
-  const std::string symbol = pick({"J", "L", "M", "N", "P", "Q", "R", "S", "T", "U", "H", "V", "W", "Y"});
+  const std::string symbol =
+      pick({"J", "L", "M", "N", "P", "Q", "R", "S", "T", "U", "H", "V", "W", "Y"});
   switch (family) {
     case Family::commercial:
     case Family::lt_metric: {
@@ -130,7 +131,8 @@ std::string service_of(Family family) {
     case Family::truck_metric: {
       const int index = between(128, 164);
       const std::string first = number(index) + "/" + number(index - 4) + gap() + symbol;
-      return between(0, 2) > 0 ? first : first + " (" + number(index - 2) + "/" + number(index - 6) + "M)";
+      return between(0, 2) > 0 ? first
+                               : first + " (" + number(index - 2) + "/" + number(index - 6) + "M)";
     }
     case Family::motorcycle_metric:
     case Family::motorcycle_inch:
@@ -140,7 +142,8 @@ std::string service_of(Family family) {
     }
     case Family::inch_overall_diameter:
     case Family::overall_diameter:
-    case Family::beaded_edge: return {};
+    case Family::beaded_edge:
+      return {};
     default: {
       const std::string plain = number(between(70, 112)) + gap() + symbol;
       return may_be_above(family) && between(0, 3) == 0 ? "(" + plain + ")" : plain;
@@ -151,12 +154,37 @@ std::string service_of(Family family) {
 std::string marks() {
   std::string out;
   for (int n = between(0, 4); n > 0; --n) {
-    out += space() +
-           pick({"XL", "EXTRA LOAD", "Reinforced", "TL", "tubeless", "TT", "M+S", "3PMSF", "outside",
-                 "ROTATION", "6PR", "475 kPa", "at 69 PSI", "MAX LOAD 615 kg", "TREADWEAR 400",
-                 "traction AA", "TEMPERATURE A", "E4 0212345", "e11 00234", "S2WR2", "NHS", "retread",
-                 "DOT 4B9K 1XXX 2319", "DOT EJ3J FEH 324", "1521", "STUDDED", 
-                 "run flat", "steel belted", "UTQG 300 A B", "TWI", "purple"});
+    out += space() + pick({"XL",
+                           "EXTRA LOAD",
+                           "Reinforced",
+                           "TL",
+                           "tubeless",
+                           "TT",
+                           "M+S",
+                           "3PMSF",
+                           "outside",
+                           "ROTATION",
+                           "6PR",
+                           "475 kPa",
+                           "at 69 PSI",
+                           "MAX LOAD 615 kg",
+                           "TREADWEAR 400",
+                           "traction AA",
+                           "TEMPERATURE A",
+                           "E4 0212345",
+                           "e11 00234",
+                           "S2WR2",
+                           "NHS",
+                           "retread",
+                           "DOT 4B9K 1XXX 2319",
+                           "DOT EJ3J FEH 324",
+                           "1521",
+                           "STUDDED",
+                           "run flat",
+                           "steel belted",
+                           "UTQG 300 A B",
+                           "TWI",
+                           "purple"});
   }
   return out;
 }
@@ -168,11 +196,11 @@ std::string random_case(std::string text) {
 }
 
 constexpr Family families[] = {
-    Family::metric_car,       Family::metric_no_series, Family::p_metric,
-    Family::lt_metric,        Family::flotation,        Family::commercial,
-    Family::truck_inch,       Family::truck_metric,     Family::temporary_spare,
-    Family::special_trailer,  Family::inch_cross_ply,   Family::us_alphanumeric,
-    Family::millimetre_rim,   Family::overall_diameter, Family::inch_overall_diameter,
+    Family::metric_car,       Family::metric_no_series,  Family::p_metric,
+    Family::lt_metric,        Family::flotation,         Family::commercial,
+    Family::truck_inch,       Family::truck_metric,      Family::temporary_spare,
+    Family::special_trailer,  Family::inch_cross_ply,    Family::us_alphanumeric,
+    Family::millimetre_rim,   Family::overall_diameter,  Family::inch_overall_diameter,
     Family::beaded_edge,      Family::motorcycle_metric, Family::motorcycle_inch,
     Family::motorcycle_alpha,
 };
@@ -186,7 +214,8 @@ TEST_CASE("reading the canonical text of a reading gives the same reading") {
         "a " + name + " reads back from its canonical text",
         [family, &name] {
           const std::string size = size_of(family);
-          const std::string service = between(0, 2) > 0 ? space() + service_of(family) : std::string();
+          const std::string service =
+              between(0, 2) > 0 ? space() + service_of(family) : std::string();
           const std::string text = random_case(size + service + marks());
           const auto first = sidewall::read(text);
           if (!first) RC_FAIL("does not read: " + text + ": " + first.error().text);

@@ -6,9 +6,9 @@ import { pathToFileURL } from 'node:url';
 import { moduleFolder } from './paths.mjs';
 
 // The glue is made for browsers: it is handed the bytes, since it would otherwise fetch them.
-export async function loadModule() {
-  const { default: create } = await import(pathToFileURL(join(moduleFolder, 'treadwater.mjs')));
-  return create({ wasmBinary: readFileSync(join(moduleFolder, 'treadwater.wasm')) });
+export async function loadModule(name = 'treadwater') {
+  const { default: create } = await import(pathToFileURL(join(moduleFolder, `${name}.mjs`)));
+  return create({ wasmBinary: readFileSync(join(moduleFolder, `${name}.wasm`)) });
 }
 
 export async function loadCore() {

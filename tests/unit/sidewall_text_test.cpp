@@ -44,7 +44,8 @@ TEST_CASE("spacing, case and order do not matter") {
 }
 
 TEST_CASE("a size that is not spelled as moulded is read aloud") {
-  for (const char* text : {"195/55/R16 85V", "245/55/18", "2055516", "205 55 16 91V", "205-55-16"}) {
+  for (const char* text :
+       {"195/55/R16 85V", "245/55/18", "2055516", "205 55 16 91V", "205-55-16"}) {
     INFO(text);
     const auto reading = sidewall::read(text);
     REQUIRE(reading);
@@ -57,10 +58,10 @@ TEST_CASE("marks are found wherever they stand") {
       "e4 0212345 205/55 R16 91V outside tubeless DOT 4B9K 1XXX 2319 treadwear 400 traction AA "
       "temperature A M+S 3PMSF rotation S2WR2 TWI max load 615 kg (1356 lbs) 350 kPa 51 PSI");
   REQUIRE(reading);
-  for (const char* id : {"approval", "outside", "tubeless", "tin", "date_code", "treadwear",
-                         "traction", "temperature", "m_s", "three_peak", "rotation", "r117",
-                         "wear_indicator", "max_load", "load_lb", "marked_pressure",
-                         "marked_pressure_psi"}) {
+  for (const char* id :
+       {"approval", "outside", "tubeless", "tin", "date_code", "treadwear", "traction",
+        "temperature", "m_s", "three_peak", "rotation", "r117", "wear_indicator", "max_load",
+        "load_lb", "marked_pressure", "marked_pressure_psi"}) {
     INFO(id);
     CHECK(find(*reading, id) != nullptr);
   }

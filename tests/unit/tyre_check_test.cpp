@@ -345,6 +345,9 @@ TEST_CASE("the answer can be read out on a radio") {
   CHECK(check().spoken.at(0).text ==
         "205/55 R16 91V, tread 3 mm, water 5 mm: hold to 50 kilometres an hour. The limit is "
         "aquaplaning.");
+  CHECK_THAT(
+      check({{"size", "205/55 R16 91V XL M+S 3PMSF TL DOT AB12 CDE3 2319"}}).spoken.at(0).text,
+      StartsWith("205/55 R16 91V") && !ContainsSubstring("DOT"));
 }
 
 TEST_CASE("a verdict of fit never rests on what is known from memory alone") {

@@ -2,10 +2,11 @@
 import { nothing } from 'lit/html.js';
 import type { Block } from '../contract';
 import { drawing } from './drawing';
+import { marking } from './marking';
 import { spoken } from './spoken';
 import { table } from './table';
 
-const KINDS: Record<string, (block: never) => unknown> = { drawing, spoken, table };
+const KINDS: Record<string, (block: never) => unknown> = { drawing, marking, spoken, table };
 
 export function block(one: Block): unknown {
   const draw = Object.hasOwn(KINDS, one.kind) ? KINDS[one.kind] : undefined;
