@@ -80,7 +80,8 @@ prove() { # RELEASE
     if inside "$place" "$script" >"$place.$step.log" 2>&1; then
       say "$1: $step went well: $(tail -n 1 "$place.$step.log")"
     else
-      say "$1: $step FAILED; the end of its output:"
+      say "$1: $step FAILED; what failed, and the end of its output:"
+      grep -A 14 '^✖' "$place.$step.log" || true
       tail -n 40 "$place.$step.log"
       failed="$failed $1:$step"
       return 0
