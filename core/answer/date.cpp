@@ -2,10 +2,10 @@
 
 #include <ctime>
 
+#include "core/quantity/text.hpp"
+
 namespace treadwater::answer {
 namespace {
-
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
 int number(std::string_view digits) {
   int n = 0;

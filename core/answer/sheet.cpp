@@ -6,8 +6,7 @@ namespace treadwater::answer {
 
 const std::string_view safety_words =
     "An estimate, not a permission. Road law, event rules, the tyre maker and a qualified fitter "
-    "come "
-    "first. If in doubt, go slower or do not go.";
+    "come first. If in doubt, go slower or do not go.";
 
 std::string_view Input::text(std::string_view id) const {
   for (auto it = texts_.rbegin(); it != texts_.rend(); ++it)
@@ -28,8 +27,7 @@ void refuse_unknown_fields(const SheetDescription& sheet, const Input& input, An
                                                     [&](const Field& f) { return f.id == id; });
     if (known) continue;
     std::string ids;
-    for (const Field& field : sheet.fields)
-      ids += (ids.empty() ? "" : ", ") + std::string(field.id);
+    for (const Field& field : sheet.fields) add_item(ids, field.id);
     answer.problems.push_back({id, "unknown_field",
                                joined({"There is no field ", in_quotes(id),
                                        " on this sheet. Its fields are ", ids, "."})});
@@ -54,7 +52,7 @@ std::optional<std::string_view> choice_of(const SheetDescription& sheet, const I
   std::string values;
   for (const Choice& choice : field.choices) {
     if (choice.value == wanted) return choice.value;
-    values += (values.empty() ? "" : ", ") + std::string(choice.value);
+    add_item(values, choice.value);
   }
   answer.problems.push_back({std::string(id), "unknown_choice",
                              joined({field.label, ": ", in_quotes(given),

@@ -13,8 +13,6 @@ constexpr Source age_advice{
     "Consumer advice quoting NHTSA: some car makers six years, some tyre makers ten at most",
     "the spare included", "2013", Standing::secondary};
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-
 ReadProblem problem(std::string_view code, std::string_view text, const std::string& rest) {
   return {code, joined({"Date code: ", in_quotes(text), rest})};
 }

@@ -8,6 +8,7 @@
 #include "core/patch/load_capacity.hpp"
 #include "core/quantity/write.hpp"
 #include "core/sidewall/sidewall.hpp"
+#include "core/standard/instrument.hpp"
 #include "core/standard/load_index.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/standard/speed_load.hpp"
@@ -21,7 +22,10 @@ namespace {
 
 using sidewall::Family;
 using sidewall::Reading;
+using standard::pressure_gauge_error;
+using standard::ruler_error;
 using standard::SpeedSymbol;
+using standard::tread_gauge_error;
 
 constexpr Source hot_reading{"hot-reading",
                              "Car handbooks and tyre makers: a hot tyre reads 20 to 40 kPa high",
@@ -49,7 +53,6 @@ constexpr Source base_pressure{"base-speed", "Base pressures hold to 160 km/h",
 
 constexpr Length three_millimetres = millimetres(3.0);
 constexpr Length do_not_enter = millimetres(100.0);
-constexpr GaugePressure gauge_error = kilopascals(10.0);
 constexpr GaugePressure hot_excess = kilopascals(40.0);
 
 // What the tyre may carry, and by which law.
@@ -193,6 +196,10 @@ class TyreCheck {
   }
 
   std::string speed_text(Speed v) const { return write(v, units_); }
+  // "74 km/h (59 to 85 km/h)"
+  std::string band_text(Speed central, Speed low, Speed high) const {
+    return joined({speed_text(central), " (", write_speed_range(low, high, units_), ")"});
+  }
 
   // ---- the sidewall ----
 
@@ -201,8 +208,7 @@ class TyreCheck {
     for (const std::string& text : size_->unsaid) caution("unsaid", Level::note, "", text);
     if (!size_->candidates.empty()) {
       std::string others;
-      for (const std::string& other : size_->candidates)
-        others += (others.empty() ? "" : ", or ") + other;
+      for (const std::string& other : size_->candidates) add_item(others, other, ", or ");
       caution("ambiguous_size", Level::care, "the sidewall text can be read in more than one way",
               joined({"Read as ", size_->canonical, " (", family_name(size_->family),
                       "); the same text can also mean ", others, ". Check against the tyre."}));
@@ -212,11 +218,10 @@ class TyreCheck {
         caution("not_understood", Level::note, "",
                 joined({"Not understood and left out: ", in_quotes(mark.value), "."}));
     if (size_->run_flat)
-      caution(
-          "run_flat", Level::note, "",
-          "Run-flat construction: its stiff sidewall hides a loss of pressure, so trust the gauge "
-          "and the warning lamp, not the look of the tyre. The patch below is worked out for a "
-          "plain one.");
+      caution("run_flat", Level::note, "",
+              "Run-flat construction: its stiff sidewall hides a loss of pressure, so trust the "
+              "gauge and the warning lamp, not the look of the tyre. The patch below is worked out "
+              "for a plain one.");
   }
 
   // The text as typed, laid out with what each part of it means.
@@ -257,12 +262,11 @@ class TyreCheck {
                   "A temporary spare is for 80 km/h (50 mph) at most, one on a car, only as far as "
                   "a repair.",
                   {&spare_speed});
-      caution(
-          "temporary_spare", Level::care, "it is a temporary spare",
-          "Temporary spare: 80 km/h (50 mph) at most, never two, at 420 kPa (60 psi) unless its "
-          "sidewall says otherwise. Its grip, braking and ground clearance are not those of the "
-          "other three.",
-          {&spare_speed});
+      caution("temporary_spare", Level::care, "it is a temporary spare",
+              "Temporary spare: 80 km/h (50 mph) at most, never two, at 420 kPa (60 psi) unless "
+              "its sidewall says otherwise. Its grip, braking and ground clearance are not those "
+              "of the other three.",
+              {&spare_speed});
     }
     if (top) {
       const bool from_size = !size_->service;
@@ -282,8 +286,7 @@ class TyreCheck {
     } else if (!size_->temporary_spare) {
       caution("speed_symbol_unknown", Level::care, "the speed symbol is not given",
               "No speed symbol was given, so no top speed can be named. It is the letter after the "
-              "load "
-              "index, as the V in 91V: add it to the sidewall text.");
+              "load index, as the V in 91V: add it to the sidewall text.");
     }
     if (intended_ && top && *intended_ > top->speed)
       caution("speed_above_symbol", Level::unfit, "the speed you intend is above its speed symbol",
@@ -294,24 +297,22 @@ class TyreCheck {
 
   // ---- load and pressure ----
 
-  std::optional<LoadBasis> load_basis() {
-    const std::optional<Mass> greatest = greatest_load();
-    if (!greatest) return std::nullopt;
+  std::optional<LoadBasis> load_basis(Mass greatest) {
     const bool extra = size_->extra_load || size_->high_load;
     switch (size_->family) {
       case Family::temporary_spare:
-        return LoadBasis{*greatest, patch::temporary_spare_law(), {}};
+        return LoadBasis{greatest, patch::temporary_spare_law(), {}};
       case Family::p_metric: {
         const auto law = extra ? patch::p_metric_extra_load() : patch::p_metric_standard_load();
         auto european = patch::european_standard_load();
         european.reference = law.reference;
-        return LoadBasis{*greatest, law, european};
+        return LoadBasis{greatest, law, european};
       }
       case Family::metric_car:
       case Family::metric_no_series:
       case Family::millimetre_rim:
         return LoadBasis{
-            *greatest, extra ? patch::european_extra_load() : patch::european_standard_load(), {}};
+            greatest, extra ? patch::european_extra_load() : patch::european_standard_load(), {}};
       default:
         break;
     }
@@ -319,18 +320,16 @@ class TyreCheck {
       caution("reference_pressure_unknown", Level::care,
               "the pressure its load rating belongs to is not given",
               "The load rating of this kind of tyre belongs to the pressure moulded beside it. Add "
-              "that to "
-              "the sidewall text (for example 475 kPa) to have load against pressure judged; until "
-              "then "
-              "only the full rating is used, and the vehicle's placard decides the pressure.");
+              "that to the sidewall text (for example 475 kPa) to have load against pressure "
+              "judged; until then only the full rating is used, and the vehicle's placard decides "
+              "the pressure.");
       return std::nullopt;
     }
-    return LoadBasis{*greatest, patch::european_at_marked_pressure(*size_->marked_pressure), {}};
+    return LoadBasis{greatest, patch::european_at_marked_pressure(*size_->marked_pressure), {}};
   }
 
   // From the load index; for a P-metric tyre without one, from its dimensions, aloud.
   std::optional<Mass> greatest_load() {
-    if (!size_) return std::nullopt;
     if (size_->service) {
       const auto mass = standard::load_of_index(size_->service->load_index);
       if (mass)
@@ -356,59 +355,63 @@ class TyreCheck {
               {&patch::p_metric_capacity_source()});
       return mass;
     }
-    caution(
-        "load_index_unknown", Level::care, "the load index is not given",
-        "No load index was given, so the load cannot be judged. It is the number before the speed "
-        "symbol, as the 91 in 91V: add it to the sidewall text.");
+    caution("load_index_unknown", Level::care, "the load index is not given",
+            "No load index was given, so the load cannot be judged. It is the number before the "
+            "speed symbol, as the 91 in 91V: add it to the sidewall text.");
     return std::nullopt;
   }
 
   void judge_load() {
     if (!size_) return;
-    const auto basis = load_basis();
-    if (!basis) {
-      judge_load_by_rating_alone();
-      return;
-    }
-    const Sources law{basis->law.source, &patch::least_pressure_source()};
-    if (cold_) {
-      const Mass capacity = patch::load_capacity(basis->law, basis->greatest, *cold_);
-      std::optional<double> low, high;
-      std::string note;
-      if (basis->stricter) {
-        low = in_kilograms(basis->capacity(*cold_));
-        high = in_kilograms(capacity);
-        note = joined({"The European law gives ", write(basis->capacity(*cold_), units_),
-                       " here; the lower is what this check goes by."});
-      }
-      figure("load_capacity", "Load it can carry at this pressure", in_kilograms(capacity), "kg",
-             write(capacity, units_), law, note, low, high);
-    }
+    const auto greatest = greatest_load();
+    if (!greatest) return;
+    const auto basis = load_basis(*greatest);
+    if (basis && cold_) describe_capacity(*basis);
     if (!load_) return;
-
-    const auto top = top_speed();
-    const Speed for_speed = intended_.value_or(kilometres_per_hour(0.0));
-    const auto percent_then =
-        top ? standard::load_percent(top->symbol, std::min(for_speed, top->speed))
-            : std::optional<double>(100.0);
-    const GaugePressure supplement =
-        top ? standard::pressure_for_speed(top->symbol, std::min(for_speed, top->speed))
-            : kilopascals(0.0);
-    const GaugePressure needed = basis->needed(*load_, percent_then.value_or(100.0)) + supplement;
-    if (*load_ <= basis->greatest) {
-      Sources sources = law;
-      if (supplement > kilopascals(0.0)) sources.push_back(&standard::speed_pressure_source());
-      figure("pressure_needed", "Least cold pressure for this load", in_kilopascals(needed), "kPa",
-             write(needed, units_), sources,
-             "The vehicle's placard comes first; it is often higher, for handling and speed.");
-    }
-    if (cold_) limit_by_load(*basis, needed, law);
+    const bool overloaded = *load_ > *greatest;
+    if (overloaded && (cold_ || !basis)) refuse_overload(*greatest);
+    if (overloaded || !basis) return;
+    const GaugePressure needed = pressure_at(*basis, judged_speed());
+    Sources sources = law_of(*basis);
+    if (needed > pressure_at(*basis, kilometres_per_hour(0.0)))
+      sources.push_back(&standard::speed_pressure_source());
+    figure("pressure_needed", "Least cold pressure for this load", in_kilopascals(needed), "kPa",
+           write(needed, units_), sources,
+           "The vehicle's placard comes first; it is often higher, for handling and speed.");
+    if (cold_) limit_by_load(*basis, needed);
   }
 
-  void judge_load_by_rating_alone() {
-    if (!load_ || !size_->service) return;
-    const auto greatest = standard::load_of_index(size_->service->load_index);
-    if (greatest && *load_ > *greatest) refuse_overload(*greatest);
+  static Sources law_of(const LoadBasis& basis) {
+    return {basis.law.source, &patch::least_pressure_source()};
+  }
+
+  // The speed that pressures are judged at: the intended one, as far as the symbol goes.
+  Speed judged_speed() const {
+    const Speed intended = intended_.value_or(kilometres_per_hour(0.0));
+    const auto top = top_speed();
+    return top ? std::min(intended, top->speed) : intended;
+  }
+
+  // The cold pressure that this load needs at a speed up to the symbol's.
+  GaugePressure pressure_at(const LoadBasis& basis, Speed speed) const {
+    const auto top = top_speed();
+    if (!top) return basis.needed(*load_, 100.0);
+    return basis.needed(*load_, standard::load_percent(top->symbol, speed).value_or(0.0)) +
+           standard::pressure_for_speed(top->symbol, speed);
+  }
+
+  void describe_capacity(const LoadBasis& basis) {
+    const Mass capacity = patch::load_capacity(basis.law, basis.greatest, *cold_);
+    std::optional<double> low, high;
+    std::string note;
+    if (basis.stricter) {
+      low = in_kilograms(basis.capacity(*cold_));
+      high = in_kilograms(capacity);
+      note = joined({"The European law gives ", write(basis.capacity(*cold_), units_),
+                     " here; the lower is what this check goes by."});
+    }
+    figure("load_capacity", "Load it can carry at this pressure", in_kilograms(capacity), "kg",
+           write(capacity, units_), law_of(basis), note, low, high);
   }
 
   void refuse_overload(Mass greatest) {
@@ -430,10 +433,7 @@ class TyreCheck {
     const auto supported = [&](int kmh) {
       const Speed v = kilometres_per_hour(kmh);
       const double percent = top ? standard::load_percent(top->symbol, v).value_or(0.0) : 100.0;
-      const GaugePressure extra =
-          top ? standard::pressure_for_speed(top->symbol, v) : kilopascals(0.0);
-      return *load_ <= basis.greatest * (percent / 100.0) &&
-             pressure >= basis.needed(*load_, percent) + extra;
+      return *load_ <= basis.greatest * (percent / 100.0) && pressure >= pressure_at(basis, v);
     };
     int good = -1;
     int bad = static_cast<int>(in_kilometres_per_hour(cap)) + 1;
@@ -444,18 +444,14 @@ class TyreCheck {
     return kilometres_per_hour(std::max(0, good));
   }
 
-  void limit_by_load(const LoadBasis& basis, GaugePressure needed, const Sources& law) {
-    if (*load_ > basis.greatest) {
-      refuse_overload(basis.greatest);
-      return;
-    }
+  void limit_by_load(const LoadBasis& basis, GaugePressure needed) {
     Limit limit;
     limit.id = "load_at_pressure";
     limit.label = "Load at this pressure";
     limit.central = speed_supported(basis, *cold_);
-    limit.low = speed_supported(basis, std::max(kilopascals(0.0), *cold_ - gauge_error));
-    limit.high = speed_supported(basis, *cold_ + gauge_error);
-    limit.sources = law;
+    limit.low = speed_supported(basis, std::max(kilopascals(0.0), *cold_ - pressure_gauge_error));
+    limit.high = speed_supported(basis, *cold_ + pressure_gauge_error);
+    limit.sources = law_of(basis);
     const auto top = top_speed();
     if (top && in_kilometres_per_hour(top->speed) > 210.0)
       limit.sources.push_back(&standard::speed_load_source());
@@ -467,17 +463,16 @@ class TyreCheck {
     limit.why = joined({write(*load_, units_), " needs at least ", write(base, units_),
                         " cold, and more from ", speed_text(kilometres_per_hour(160.0)),
                         " up; the tyre has ", write(*cold_, units_), "."});
-    limit.text = limit.low == limit.high
-                     ? speed_text(limit.central)
-                     : joined({speed_text(limit.central), " (",
-                               write_speed_range(limit.low, limit.high, units_), ")"});
+    limit.text = limit.low == limit.high ? speed_text(limit.central)
+                                         : band_text(limit.central, limit.low, limit.high);
     if (limit.high == kilometres_per_hour(0.0)) limit.text = "not at any speed";
-    caution_about_pressure(basis, base, needed, limit, law);
+    caution_about_pressure(basis, base, needed, limit);
     add_limit(answer_, std::move(limit));
   }
 
   void caution_about_pressure(const LoadBasis& basis, GaugePressure base, GaugePressure needed,
-                              const Limit& limit, const Sources& law) {
+                              const Limit& limit) {
+    const Sources law = law_of(basis);
     if (*cold_ < base) {
       caution("pressure_low", Level::unfit, "the pressure is too low for the load",
               joined({"Pressure too low for the load: ", write(*cold_, units_), ", and ",
@@ -485,11 +480,13 @@ class TyreCheck {
                       " cold. Inflate to the vehicle's placard before driving."}),
               law);
     } else if (limit.low == kilometres_per_hour(0.0)) {
-      caution("pressure_at_least", Level::care, "the pressure is within a gauge's error of too low",
-              joined({"Pressure only just enough: a gauge can be ", write(gauge_error, units_),
-                      " out, and then it is too low for the load. Inflate to at least ",
-                      write(base + gauge_error, units_), ", or to the placard if that is more."}),
-              law);
+      caution(
+          "pressure_at_least", Level::care, "the pressure is within a gauge's error of too low",
+          joined({"Pressure only just enough: a gauge can be ", write(pressure_gauge_error, units_),
+                  " out, and then it is too low for the load. Inflate to at least ",
+                  write(base + pressure_gauge_error, units_),
+                  ", or to the placard if that is more."}),
+          law);
     } else if (*cold_ < needed) {
       caution("pressure_low_for_speed", Level::unfit,
               "the pressure is too low for the speed you intend",
@@ -499,13 +496,12 @@ class TyreCheck {
     }
     const GaugePressure reference = basis.law.reference;
     if (*cold_ > reference + kilopascals(30.0))
-      caution(
-          "pressure_high", Level::care, "the pressure is above what its load rating belongs to",
-          joined({"Pressure high: above ", write(reference, units_),
-                  " the tyre carries no more load, its patch gets shorter and it rides and grips "
-                  "worse. "
-                  "Keep to the placard, and never above the pressure moulded on the sidewall."}),
-          law);
+      caution("pressure_high", Level::care, "the pressure is above what its load rating belongs to",
+              joined({"Pressure high: above ", write(reference, units_),
+                      " the tyre carries no more load, its patch gets shorter and it rides and "
+                      "grips worse. Keep to the placard, and never above the pressure moulded on "
+                      "the sidewall."}),
+              law);
     else if (*cold_ > base * 1.6 && *cold_ > kilopascals(240.0))
       caution("pressure_high_for_load", Level::note, "",
               joined({"More pressure than this load needs (", write(base, units_),
@@ -528,14 +524,12 @@ class TyreCheck {
     if (kind_->competition)
       caution("competition_tyre", Level::care, "it is a competition tyre",
               "A competition tyre is not for the public road unless it is marked and moulded for "
-              "it; on a "
-              "stage the event's rules decide.");
+              "it; on a stage the event's rules decide.");
     if (!water_) {
       if (plain_spaces(input_.text("water")).empty())
         caution("water_not_given", Level::note, "",
                 "No depth of water was given, so aquaplaning was not judged. Stand a ruler in the "
-                "deepest "
-                "place the wheel will cross; 0 for no standing water.");
+                "deepest place the wheel will cross; 0 for no standing water.");
       return;
     }
     caution_about_thin_film();
@@ -549,22 +543,20 @@ class TyreCheck {
       caution("no_dynamic_aquaplaning", Level::note, "",
               "No water above the texture of the road: no dynamic aquaplaning is expected.");
       if (kind_->groove_credit == 0.0)
-        caution(
-            "slick_on_wet", Level::care, "a slick on a wet road has nowhere to put water",
-            "If the road is wet at all, a slick loses far more grip than a treaded tyre, and the "
-            "first puddle floats it.");
+        caution("slick_on_wet", Level::care, "a slick on a wet road has nowhere to put water",
+                "If the road is wet at all, a slick loses far more grip than a treaded tyre, and "
+                "the first puddle floats it.");
     }
-    caution(
-        "thin_film", Level::note, "",
-        "Wet roads take grip long before a tyre floats, most of all smooth roads and worn tyres: "
-        "expect braking distances to double, at any speed.",
-        {&thin_film, &wet_braking});
+    caution("thin_film", Level::note, "",
+            "Wet roads take grip long before a tyre floats, most of all smooth roads and worn "
+            "tyres: expect braking distances to double, at any speed.",
+            {&thin_film, &wet_braking});
   }
 
   void published_onsets() {
     if (!gauge_ || !cold_) return;
     const auto speed_figure = [&](std::string_view id, std::string_view label, Speed v,
-                                  Sources sources, std::string note) {
+                                  SomeSources sources, std::string_view note) {
       figure(id, label, in_kilometres_per_hour(v), "km/h", speed_text(v), sources, note);
     };
     speed_figure("onset_pressure_only", "Onset by pressure alone",
@@ -593,11 +585,9 @@ class TyreCheck {
     Sources sources{&water::estimate_source(), &water::film_source(), &water::clearing_source()};
     for (const auto& row : water::measured_onsets()) add_once(sources, row.source);
     sources.push_back(&surface_->source);
+    const std::string about = joined({"about ", band_text(band->central, band->low, band->high)});
     figure("onset_estimate", "Our estimate of the onset", in_kilometres_per_hour(band->central),
-           "km/h",
-           joined({"about ", speed_text(band->central), " (",
-                   write_speed_range(band->low, band->high, units_), ")"}),
-           sources, "Ours: the film formula, worn down as measured tyres are.",
+           "km/h", about, sources, "Ours: the film formula, worn down as measured tyres are.",
            in_kilometres_per_hour(band->low), in_kilometres_per_hour(band->high));
 
     Limit limit;
@@ -608,13 +598,12 @@ class TyreCheck {
     limit.high = band->high;
     limit.share_kept = water::hold_to_share;
     limit.sources = std::move(sources);
-    limit.text = joined({"about ", speed_text(band->central), " (",
-                         write_speed_range(band->low, band->high, units_), ")"});
+    limit.text = about;
     limit.why = joined(
         {write_water(*water_, units_), " of water can lift this tyre off the road from about ",
-         speed_text(band->low), ". That allows for a ruler ", write_water(millimetres(1.0), units_),
-         " out, a tread gauge ", write_depth(millimetres(0.2), units_), " and a pressure gauge ",
-         write(gauge_error, units_), "; the hold-to speed keeps a tenth below it."});
+         speed_text(band->low), ". That allows for a ruler ", write_water(ruler_error, units_),
+         " out, a tread gauge ", write_depth(tread_gauge_error, units_), " and a pressure gauge ",
+         write(pressure_gauge_error, units_), "; the hold-to speed keeps a tenth below it."});
     if (*water_ >= do_not_enter) {
       limit.central = limit.low = limit.high = kilometres_per_hour(0.0);
       limit.text = "do not enter";
@@ -626,27 +615,23 @@ class TyreCheck {
                       " of water or more, nor into any moving water. Stop, turn back, report it."}),
               {&deep_water});
     } else if (slick) {
-      caution(
-          "slick_in_water", Level::unfit, "a slick floats on standing water",
-          "A slick in any standing water is the worst case there is: nothing clears the water, and "
-          "a thin film is enough. Change it, or do not go.",
-          {&water::clearing_source()});
+      caution("slick_in_water", Level::unfit, "a slick floats on standing water",
+              "A slick in any standing water is the worst case there is: nothing clears the water, "
+              "and a thin film is enough. Change it, or do not go.",
+              {&water::clearing_source()});
     } else if (!intended_) {
-      caution(
-          "standing_water", Level::care, "there is standing water",
-          "In standing water ease off before it, hold the wheel straight and do not brake in it. A "
-          "puddle under one side pulls the car that way.");
+      caution("standing_water", Level::care, "there is standing water",
+              "In standing water ease off before it, hold the wheel straight and do not brake in "
+              "it. A puddle under one side pulls the car that way.");
     }
     if (*water_ > millimetres(10.0) && *water_ < do_not_enter)
-      caution(
-          "beyond_measured_water", Level::care, "the water is deeper than any test",
-          "Deeper than any published test (9.5 mm, 3/8 in): the figures are carried on beyond the "
-          "measurements, with the low one made lower still.");
+      caution("beyond_measured_water", Level::care, "the water is deeper than any test",
+              "Deeper than any published test (9.5 mm, 3/8 in): the figures are carried on beyond "
+              "the measurements, with the low one made lower still.");
     if (!surface_->paved)
       caution("unpaved", Level::care, "the formulas are for paved roads",
               "The water formulas were made on paved roads. On gravel, earth or grass take them as "
-              "a guess, "
-              "and no credit was given for the surface.");
+              "a guess, and no credit was given for the surface.");
     add_limit(answer_, std::move(limit));
   }
 
@@ -666,7 +651,7 @@ class TyreCheck {
                 joined({"Tread ", write_depth(*tread_, units_), ", and the least the law allows (",
                         law_->place, ") is ", write_depth(law_->least, units_), ". Replace it."}),
                 {&law_->source});
-      } else if (*tread_ <= law_->least + millimetres(0.2)) {
+      } else if (*tread_ <= law_->least + tread_gauge_error) {
         under_the_law = true;
         caution("tread_at_law", Level::care, "the tread is at the legal minimum",
                 joined({"Tread ", write_depth(*tread_, units_), " is at the legal minimum of ",
@@ -730,22 +715,15 @@ class TyreCheck {
       caution("over_six_years", Level::care, "it is over six years old",
               joined({made,
                       "From six years on have it looked at every year, inside too; some car makers "
-                      "replace "
-                      "it now."}),
+                      "replace it now."}),
               {&date_code_source(), &age_advice_source()});
   }
 
   // ---- contact patch ----
 
-  std::optional<patch::TyreSize> tyre_size() const {
-    if (!size_ || !size_->section_width || !size_->aspect_percent || !size_->rim_diameter)
-      return std::nullopt;
-    return patch::TyreSize{*size_->section_width, *size_->aspect_percent, *size_->rim_diameter};
-  }
-
   // Only where the equations were made for it: a belted radial, pressure not far below the laws'.
   std::optional<patch::ContactPatch> patch_of_tyre() const {
-    const auto size = tyre_size();
+    const auto size = size_ ? patch::nominal_size(*size_) : std::optional<patch::TyreSize>();
     if (!size || !load_ || !gauge_ || *gauge_ < kilopascals(100.0)) return std::nullopt;
     if (size_->construction != sidewall::Construction::radial || size_->motorcycle)
       return std::nullopt;
@@ -755,8 +733,8 @@ class TyreCheck {
   }
 
   void describe_size() {
-    const auto diameter = sidewall::overall_diameter(*size_);
-    const auto size = tyre_size();
+    const auto diameter = patch::overall_diameter(*size_);
+    const auto size = patch::nominal_size(*size_);
     if (!diameter) return;
     const auto length = [&](std::string_view id, std::string_view label,
                             const patch::LengthBand& band, int decimals, SomeSources sources,
@@ -800,10 +778,9 @@ class TyreCheck {
     const auto found = patch_of_tyre();
     if (!found) {
       if (load_ && gauge_ && size_->construction != sidewall::Construction::radial)
-        caution(
-            "patch_not_given", Level::note, "",
-            "No contact patch is given: its equations are for belted radials, and this tyre is not "
-            "marked as one.");
+        caution("patch_not_given", Level::note, "",
+                "No contact patch is given: its equations are for belted radials, and this tyre is "
+                "not marked as one.");
       return;
     }
     const patch::ContactPatch& p = *found;
@@ -864,8 +841,7 @@ class TyreCheck {
     std::string reasons;
     int count = 0;
     for (const Caution& c : answer_.cautions)
-      if (c.level == worst && !c.reason.empty() && count++ < 3)
-        reasons += (reasons.empty() ? "" : "; ") + c.reason;
+      if (c.level == worst && !c.reason.empty() && count++ < 3) add_item(reasons, c.reason, "; ");
     Verdict verdict{worst, ""};
     if (worst == Level::note)
       verdict.text = "Fit for this load at this pressure, as far as these readings tell.";

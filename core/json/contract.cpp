@@ -363,8 +363,7 @@ a::Answer answer_of(std::string_view sheet_id, std::string_view text) {
   const a::Sheet* sheet = a::find_sheet(sheet_id);
   if (sheet == nullptr) {
     std::string ids;
-    for (const a::Sheet& s : a::sheets())
-      ids += (ids.empty() ? "" : ", ") + text_of(s.describe().id);
+    for (const a::Sheet& s : a::sheets()) add_item(ids, s.describe().id);
     return refused(in_quotes(sheet_id), "sheet", "unknown_sheet",
                    joined({"There is no sheet ", in_quotes(sheet_id), ". There is: ", ids, "."}));
   }

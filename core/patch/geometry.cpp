@@ -23,12 +23,24 @@ constexpr Source rolling{"rolling-circumference", "Rolling circumference C = F D
 
 }  // namespace
 
+std::optional<TyreSize> nominal_size(const sidewall::Reading& reading) {
+  if (!reading.section_width || !reading.aspect_percent || !reading.rim_diameter)
+    return std::nullopt;
+  return TyreSize{*reading.section_width, *reading.aspect_percent, *reading.rim_diameter};
+}
+
 Length section_height(const TyreSize& size) {
   return size.section_width * (size.aspect_percent / 100.0);
 }
 
 Length overall_diameter(const TyreSize& size) {
   return size.rim_diameter + 2.0 * section_height(size);
+}
+
+std::optional<Length> overall_diameter(const sidewall::Reading& reading) {
+  if (reading.stated_outer_diameter) return reading.stated_outer_diameter;
+  const auto size = nominal_size(reading);
+  return size ? std::optional<Length>(overall_diameter(*size)) : std::nullopt;
 }
 
 LengthBand overall_diameter_band(const TyreSize& size, bool cross_ply) {

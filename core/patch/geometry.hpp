@@ -6,7 +6,10 @@
 // 100. Outside it the caller gives no figure.
 #pragma once
 
+#include <optional>
+
 #include "core/quantity/quantity.hpp"
+#include "core/sidewall/sidewall.hpp"
 #include "core/standard/source.hpp"
 
 namespace treadwater::patch {
@@ -17,6 +20,9 @@ struct TyreSize {
   double aspect_percent;
   Length rim_diameter;
 };
+
+// The nominal size a sidewall gives; empty where one of its three numbers is not in the text.
+std::optional<TyreSize> nominal_size(const sidewall::Reading& reading);
 
 struct LengthBand {
   Length low;
@@ -29,6 +35,8 @@ Length section_height(const TyreSize& size);
 
 // D = d + 2 H; a real tyre between d + 2 H x 0.97 and d + 2 H x 1.04 (1.08 for a cross-ply).
 Length overall_diameter(const TyreSize& size);
+// Where the size itself states the diameter, that one holds.
+std::optional<Length> overall_diameter(const sidewall::Reading& reading);
 LengthBand overall_diameter_band(const TyreSize& size, bool cross_ply);
 
 // The rim the nominal width belongs to: x S, x 0.70 down to series 65, 0.75 at 60 to 50, 0.85 at 45

@@ -97,8 +97,6 @@ std::optional<Unit> find_unit(std::string_view spelling) {
   return std::nullopt;
 }
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
-
 char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
 // One spelling for the characters people and keyboards use for the same thing.
@@ -115,6 +113,8 @@ std::string plain_signs(std::string text) {
   return plain_spaces(text);
 }
 
+double value_of(const std::string& digits) { return std::strtod(digits.c_str(), nullptr); }
+
 // Walks a text once, front to back.
 struct Cursor {
   std::string_view text;
@@ -128,7 +128,7 @@ struct Cursor {
     while (peek() == ' ') ++at;
   }
 
-  // Digits with at most one decimal point or comma, and an exponent. No sign: see read_number.
+  // Digits with at most one decimal point or comma, and an exponent.
   std::optional<std::string> digits() {
     const std::size_t start = at;
     std::string number;
@@ -150,9 +150,14 @@ struct Cursor {
     }
     return number;
   }
-};
 
-double value_of(const std::string& digits) { return std::strtod(digits.c_str(), nullptr); }
+  // The number behind a slash; 0 where there is none.
+  double after_slash() {
+    ++at;
+    const auto number = digits();
+    return number ? value_of(*number) : 0.0;
+  }
+};
 
 bool all_digits(std::string_view text) {
   for (char c : text)
@@ -186,12 +191,12 @@ class Reader {
   }
 
  private:
-  std::string label() const { return std::string(request_.label); }
   std::string example() const { return joined({"such as ", request_.example}); }
   std::string capital_example() const { return joined({"Something like ", request_.example}); }
 
   tl::unexpected<ReadProblem> problem(std::string_view code, const std::string& rest) const {
-    return tl::unexpected(ReadProblem{code, joined({label(), ": ", in_quotes(original_), rest})});
+    return tl::unexpected(
+        ReadProblem{code, joined({request_.label, ": ", in_quotes(original_), rest})});
   }
 
   tl::expected<Written, ReadProblem> split(const std::string& text) const {
@@ -210,9 +215,7 @@ class Reader {
     const std::size_t before = cursor.at;
     cursor.skip_spaces();
     if (all_digits(*first) && cursor.peek() == '/' && is_digit(cursor.peek(1))) {
-      ++cursor.at;
-      const auto second = cursor.digits();
-      const double denominator = second ? value_of(*second) : 0.0;
+      const double denominator = cursor.after_slash();
       if (denominator == 0.0) return problem("bad_fraction", " divides by nothing.");
       written.number /= denominator;
       written.fraction = true;
@@ -221,9 +224,7 @@ class Reader {
       const auto numerator = fraction.digits();
       if (numerator && all_digits(*numerator) && fraction.peek() == '/' &&
           is_digit(fraction.peek(1))) {
-        ++fraction.at;
-        const auto second = fraction.digits();
-        const double denominator = second ? value_of(*second) : 0.0;
+        const double denominator = fraction.after_slash();
         if (denominator == 0.0) return problem("bad_fraction", " divides by nothing.");
         written.number += value_of(*numerator) / denominator;
         written.fraction = true;

@@ -29,6 +29,11 @@ std::string joined(std::initializer_list<std::string_view> parts) {
   return whole;
 }
 
+void add_item(std::string& list, std::string_view item, std::string_view separator) {
+  if (!list.empty()) list += separator;
+  list += item;
+}
+
 std::string in_quotes(std::string_view text) {
   std::string out = "“";
   std::size_t characters = 0;

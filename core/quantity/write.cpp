@@ -7,13 +7,6 @@ namespace {
 
 bool uses_miles(UnitSystem units) { return units != UnitSystem::metric; }
 
-std::string without_trailing_zeros(std::string text) {
-  if (text.find('.') == std::string::npos) return text;
-  while (text.back() == '0') text.pop_back();
-  if (text.back() == '.') text.pop_back();
-  return text;
-}
-
 }  // namespace
 
 std::optional<UnitSystem> find_unit_system(std::string_view id) {
@@ -37,6 +30,14 @@ std::string fixed(double value, int decimals) {
     text += fraction;
   }
   if (value < 0.0 && scaled != 0) text.insert(text.begin(), '-');
+  return text;
+}
+
+std::string trimmed(double value, int decimals) {
+  std::string text = fixed(value, decimals);
+  if (text.find('.') == std::string::npos) return text;
+  while (text.back() == '0') text.pop_back();
+  if (text.back() == '.') text.pop_back();
   return text;
 }
 
@@ -71,14 +72,13 @@ std::string write_speed_range(Speed low, Speed high, UnitSystem units) {
 }
 
 std::string write_depth(Length l, UnitSystem units) {
-  if (units == UnitSystem::us)
-    return without_trailing_zeros(fixed(in_thirty_seconds(l), 1)) + "/32 in";
-  return without_trailing_zeros(fixed(in_millimetres(l), 1)) + " mm";
+  if (units == UnitSystem::us) return trimmed(in_thirty_seconds(l), 1) + "/32 in";
+  return trimmed(in_millimetres(l), 1) + " mm";
 }
 
 std::string write_water(Length l, UnitSystem units) {
   if (units == UnitSystem::us) return fixed(in_inches(l), 2) + " in";
-  return without_trailing_zeros(fixed(in_millimetres(l), 1)) + " mm";
+  return trimmed(in_millimetres(l), 1) + " mm";
 }
 
 std::string write_size(Length l, UnitSystem units, int decimals) {

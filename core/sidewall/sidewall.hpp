@@ -117,8 +117,4 @@ tl::expected<Reading, Trouble> read(std::string_view text);
 std::string_view family_name(Family family);              // "metric car tyre"
 std::string_view construction_name(Construction family);  // "radial"
 
-// Overall diameter D = d + 2 S a/100 (UN R30, 2.17 to 2.20: published), or the stated one where the
-// size gives it. Empty where the text does not give the three numbers.
-std::optional<Length> overall_diameter(const Reading& reading);
-
 }  // namespace treadwater::sidewall

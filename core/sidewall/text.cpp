@@ -238,21 +238,6 @@ void append_scaled(std::string& out, std::int32_t scaled, int decimals_min) {
   }
 }
 
-void append_fixed(std::string& out, double value, int decimals) {
-  double scale = 1.0;
-  for (int i = 0; i < decimals; ++i) scale *= 10.0;
-  auto units = static_cast<std::int32_t>(value * scale + 0.5);
-  const auto whole = static_cast<std::int32_t>(scale);
-  append(out, units / whole);
-  units %= whole;
-  if (units == 0) return;
-  out.push_back('.');
-  for (std::int32_t place = whole / 10; place > 0 && units > 0; place /= 10) {
-    out.push_back(static_cast<char>('0' + units / place));
-    units %= place;
-  }
-}
-
 void append_fraction(std::string& out, std::int32_t scaled) {
   append(out, scaled / number_scale);
   const std::int32_t rest = scaled % number_scale;

@@ -13,6 +13,8 @@
 #include <string>
 #include <string_view>
 
+#include "core/quantity/text.hpp"
+
 namespace treadwater::sidewall {
 
 inline constexpr std::size_t longest_text = 400;  // bytes
@@ -23,7 +25,6 @@ inline constexpr char half = '\x02';
 inline constexpr char quarter = '\x03';
 inline constexpr char three_quarters = '\x04';
 
-constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
 constexpr bool is_letter(char c) { return c >= 'A' && c <= 'Z'; }
 constexpr bool is_word(char c) { return is_digit(c) || is_letter(c) || c == foreign; }
 
@@ -73,7 +74,6 @@ Number fraction_at(const Text& text, std::size_t i);  // 3, 3.5, 3 1/2, 3-1/2, 3
 
 void append(std::string& out, std::int32_t value);                            // 205
 void append_scaled(std::string& out, std::int32_t scaled, int decimals_min);  // 10.5, 10.50, 22.5
-void append_fixed(std::string& out, double value, int decimals);              // 406.4
 void append_fraction(std::string& out, std::int32_t scaled);                  // 3 1/2
 
 }  // namespace treadwater::sidewall

@@ -9,10 +9,6 @@ constexpr std::string_view symbols_sentence =
 
 bool reads_as_size(const std::string& spelled) { return !canonical_if_it_reads(spelled).empty(); }
 
-std::string number_words(const Text& text, std::size_t begin, std::size_t end) {
-  return text.quote(begin, end);
-}
-
 std::string what_stands(const Text& text, std::size_t i) {
   if (i >= text.size()) return "the text ends";
   std::size_t end = i;
@@ -108,13 +104,13 @@ Trouble series_trouble(const Text& text, const Miss& miss) {
   std::string sentence;
   if (number.end == nowhere || miss.why == Why::ended || miss.why == Why::unfinished) {
     sentence = "After ";
-    sentence += number_words(text, miss.begin, miss.position);
+    sentence += text.quote(miss.begin, miss.position);
     sentence += " the aspect ratio is missing or unfinished: two digits such as 55.";
     return make("incomplete", text.byte(miss.position), std::move(sentence),
                 canonical_if_it_reads(completed(text, miss, "55 R16")));
   }
   sentence = "The number after the slash is ";
-  sentence += number_words(text, miss.position, number.end);
+  sentence += text.quote(miss.position, number.end);
   sentence += ": an aspect ratio lies between 20 and 105, and an overall diameter in mm above 200.";
   return make("series_out_of_range", text.byte(miss.position), std::move(sentence),
               canonical_if_it_reads(with_number(text, miss, "55")));
@@ -122,7 +118,7 @@ Trouble series_trouble(const Text& text, const Miss& miss) {
 
 Trouble rim_trouble(const Text& text, const Miss& miss) {
   const Number number = integer_at(text, miss.position);
-  const std::string so_far = number_words(text, miss.begin, miss.position);
+  const std::string so_far = text.quote(miss.begin, miss.position);
   if (number.end == nowhere) {
     std::string sentence("After ");
     sentence += so_far;
@@ -143,13 +139,13 @@ Trouble rim_trouble(const Text& text, const Miss& miss) {
   }
   if (miss.why == Why::unfinished) {
     std::string sentence("The rim diameter ");
-    sentence += number_words(text, miss.position, number.end);
+    sentence += text.quote(miss.position, number.end);
     sentence += " looks unfinished: rims have codes such as 13, 16 or 22.5.";
     return make("rim_incomplete", text.byte(miss.position), std::move(sentence),
                 canonical_if_it_reads(with_number(text, miss, "16")));
   }
   std::string sentence("The rim diameter reads ");
-  sentence += number_words(text, miss.position, number.end);
+  sentence += text.quote(miss.position, number.end);
   sentence += ": a rim has a code from 4 to 32, or 315 to 560 in millimetres.";
   return make("rim_out_of_range", text.byte(miss.position), std::move(sentence),
               canonical_if_it_reads(with_number(text, miss, "16")));
@@ -160,7 +156,7 @@ Trouble rim_trouble(const Text& text, const Miss& miss) {
 Trouble trouble_without_size(const Text& text) {
   if (const Digits width = width_out_of_range(text); width.begin != nowhere) {
     std::string sentence("The section width reads ");
-    sentence += number_words(text, width.begin, width.end);
+    sentence += text.quote(width.begin, width.end);
     sentence += ": a width lies between 60 and 800 mm, or under 24 in inches.";
     Miss miss;
     miss.begin = width.begin;
@@ -192,7 +188,7 @@ Trouble trouble_without_size(const Text& text) {
   }
   if (miss.depth < 1) return not_a_size(text);
   std::string sentence("After ");
-  sentence += number_words(text, miss.begin, miss.position);
+  sentence += text.quote(miss.begin, miss.position);
   sentence += " more was expected: a size goes on with its aspect ratio and rim, as in 205/55 R16.";
   std::string nearest = canonical_if_it_reads(completed(text, miss, "/55 R16"));
   return make("incomplete", text.byte(miss.position), std::move(sentence), nearest);
@@ -200,7 +196,7 @@ Trouble trouble_without_size(const Text& text) {
 
 Trouble trouble_no_family(const Text& text, std::size_t begin, std::size_t end) {
   std::string sentence("The size ");
-  sentence += number_words(text, begin, end);
+  sentence += text.quote(begin, end);
   sentence +=
       " is spelled like one, but no car, truck or motor-cycle tyre goes by these numbers and marks "
       "together. Farm and works tyres are not read.";

@@ -1,5 +1,6 @@
 // From what was gathered to a Reading: values, the parts of the picture, and the plain sentences
 // on what the text leaves unsaid and what was assumed.
+#include "core/quantity/write.hpp"
 #include "core/sidewall/tyre.hpp"
 #include "core/standard/load_index.hpp"
 
@@ -46,16 +47,6 @@ SpeedSymbol symbol_in_size(char letter) {
   return out;
 }
 
-[[gnu::noinline]] std::string join(std::string_view a, std::string_view b,
-                                   std::string_view c = {}) {
-  std::string out;
-  out.reserve(a.size() + b.size() + c.size());
-  out += a;
-  out += b;
-  out += c;
-  return out;
-}
-
 struct Writer {
   const Text& text;
   const Tyre& tyre;
@@ -81,7 +72,7 @@ struct Writer {
     append_scaled(out, scaled, 0);
     if (inches_given) {
       out += " in (";
-      append_fixed(out, number(scaled) * 25.4, 0);
+      out += trimmed(number(scaled) * 25.4, 0);
       out += " mm)";
     } else {
       out += " mm";
@@ -92,7 +83,8 @@ struct Writer {
   static std::string speed_words(SpeedSymbol symbol, bool in_size) {
     const auto& row = standard::speed_row(symbol);
     const bool above = symbol == SpeedSymbol::ZR || symbol == SpeedSymbol::VR;
-    std::string out = join(in_size ? "Speed letter in the size, " : "Speed symbol ", row.letters);
+    std::string out =
+        joined({in_size ? "Speed letter in the size, " : "Speed symbol ", row.letters});
     out += above ? ": above " : ": up to ";
     append(out, static_cast<std::int32_t>(in_kilometres_per_hour(row.speed)));
     out += " km/h";
@@ -252,7 +244,7 @@ struct Writer {
     std::string out = line("Rim diameter code ");
     append_scaled(out, hit.scaled, 0);
     out += " (";
-    append_fixed(out, number(hit.scaled) * 25.4, 1);
+    out += trimmed(number(hit.scaled) * 25.4, 1);
     out += " mm)";
     part({hit.begin, hit.end}, "rim_diameter", std::move(out));
   }
@@ -262,7 +254,7 @@ struct Writer {
     append(out, index);
     if (const auto load = standard::load_of_index(index)) {
       out += ": ";
-      append_fixed(out, in_kilograms(*load), 1);
+      out += trimmed(in_kilograms(*load), 1);
       out += " kg";
     }
     return out;
@@ -462,12 +454,13 @@ struct Writer {
     std::string meaning = date_meaning(value);
     if (meaning.empty()) {
       reading.unsaid.push_back(
-          join("The date code ", value, " has no such week: weeks run from 01 to 53."));
+          joined({"The date code ", value, " has no such week: weeks run from 01 to 53."}));
       return "A date code whose week is none: weeks run from 01 to 53";
     }
     if (reading.date_code.empty()) reading.date_code = value;
     if (!in_code && value.size() == 4) {
-      std::string sentence = join("The four digits ", value, " were taken for the date code: m");
+      std::string sentence =
+          joined({"The four digits ", value, " were taken for the date code: m"});
       sentence.append(meaning, 1, std::string::npos);
       sentence.push_back('.');
       reading.assumed.push_back(std::move(sentence));
@@ -496,9 +489,9 @@ struct Writer {
     auto& unsaid = reading.unsaid;
     if (!facts.has_service()) {
       if (tyre.bare_index.there()) {
-        unsaid.push_back(join("No speed symbol stands after ",
-                              text.quote(tyre.bare_index.begin, tyre.bare_index.end),
-                              ", so it was not taken for the load index."));
+        unsaid.push_back(joined({"No speed symbol stands after ",
+                                 text.quote(tyre.bare_index.begin, tyre.bare_index.end),
+                                 ", so it was not taken for the load index."}));
       }
       if (reading.size_symbol == SpeedSymbol::ZR) {
         say(unsaid,
@@ -561,7 +554,7 @@ struct Writer {
             "about ");
         const double gap = in_millimetres(*reading.stated_outer_diameter) -
                            2.0 * in_millimetres(*reading.section_width);
-        append_fixed(out, gap, 0);
+        out += trimmed(gap, 0);
         out += " mm.";
         unsaid.push_back(std::move(out));
         break;
@@ -585,8 +578,8 @@ struct Writer {
   void say_assumed() {
     auto& assumed = reading.assumed;
     if (dirty()) {
-      assumed.push_back(join("The size was read as ", canonical_size(tyre, reading.family),
-                             ", though it is not spelled that way."));
+      assumed.push_back(joined({"The size was read as ", canonical_size(tyre, reading.family),
+                                ", though it is not spelled that way."}));
     }
     if (tyre.size_twice) say(assumed, "The size stands in the text twice; it was read once.");
     if (facts.service.bracketed && facts.has_service() && !reading.service->above_symbol) {
@@ -664,8 +657,9 @@ struct Writer {
       say(assumed, "Two service descriptions stand in the text; the first was used.");
     }
     if (facts.has_service() && tyre.bare_index.there()) {
-      reading.unsaid.push_back(join("No speed symbol stands after ",
-                                    text.quote(tyre.bare_index.begin, tyre.bare_index.end), "."));
+      reading.unsaid.push_back(
+          joined({"No speed symbol stands after ",
+                  text.quote(tyre.bare_index.begin, tyre.bare_index.end), "."}));
     }
   }
 
@@ -683,9 +677,9 @@ struct Writer {
     }
     if (!any && tyre.fit == Fit::likely) return;
     reading.assumed.push_back(
-        join("Nothing in the text says which kind of tyre this is; taken "
-             "here: ",
-             family_row(tyre.family).name, "."));
+        joined({"Nothing in the text says which kind of tyre this is; taken "
+                "here: ",
+                family_row(tyre.family).name, "."}));
   }
 
   Reading write() {

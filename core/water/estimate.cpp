@@ -3,10 +3,15 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/standard/instrument.hpp"
 #include "core/water/onset.hpp"
 
 namespace treadwater::water {
 namespace {
+
+using standard::pressure_gauge_error;
+using standard::ruler_error;
+using standard::tread_gauge_error;
 
 constexpr Source source{"onset-estimate", "Treadwater's own estimate (docs/method.md, Water)",
                         "fitted under the measured rows; no outside source", "2026",
@@ -18,11 +23,6 @@ constexpr Length flood_depth_of_grooves = millimetres(8.0);
 constexpr Length deepest_measured = millimetres(10.0);
 constexpr Length usual_width = millimetres(205.0);
 constexpr GaugePressure usual_pressure = kilopascals(220.0);
-
-// What people's instruments can be trusted to.
-constexpr Length ruler_error = millimetres(1.0);
-constexpr Length tread_gauge_error = millimetres(0.2);
-constexpr GaugePressure pressure_gauge_error = kilopascals(10.0);
 
 double line(double x, double x0, double y0, double x1, double y1) {
   return y0 + (y1 - y0) * (x - x0) / (x1 - x0);

@@ -5,6 +5,7 @@
 // the grammar, not the tyre.
 #include <string>
 
+#include "core/patch/geometry.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/unit/sidewall_print.hpp"
 
@@ -207,7 +208,7 @@ TEST_CASE("cross-ply sizes in inches leave the height of the sidewall unsaid") {
   check(rows);
   const auto reading = sidewall::read("5.20-13");
   REQUIRE(reading);
-  CHECK_FALSE(sidewall::overall_diameter(*reading));
+  CHECK_FALSE(patch::overall_diameter(*reading));
 }
 
 TEST_CASE("US alphanumeric sizes give load letter, series and rim, no width") {
@@ -312,7 +313,7 @@ TEST_CASE("where two kinds of tyre share a size, both are named") {
 TEST_CASE("the overall diameter of 205/55 R16 is 631.9 mm") {
   const auto reading = sidewall::read("205/55 R16 91V");
   REQUIRE(reading);
-  const auto diameter = sidewall::overall_diameter(*reading);
+  const auto diameter = patch::overall_diameter(*reading);
   REQUIRE(diameter);
   CHECK_THAT(in_millimetres(*diameter), WithinAbs(631.9, 1e-9));
 }
