@@ -28,9 +28,9 @@ void refuse_unknown_fields(const SheetDescription& sheet, const Input& input, An
     if (known) continue;
     std::string ids;
     for (const Field& field : sheet.fields) add_item(ids, field.id);
-    answer.problems.push_back({id, "unknown_field",
-                               joined({"There is no field ", in_quotes(id),
-                                       " on this sheet. Its fields are ", ids, "."})});
+    answer.problems.push_back(
+        {id, "unknown_field",
+         filled("There is no field # on this sheet. Its fields are #.", {in_quotes(id), ids})});
   }
 }
 
@@ -55,8 +55,8 @@ std::optional<std::string_view> choice_of(const SheetDescription& sheet, const I
     add_item(values, choice.value);
   }
   answer.problems.push_back({std::string(id), "unknown_choice",
-                             joined({field.label, ": ", in_quotes(given),
-                                     " is not one of the choices. They are ", values, "."})});
+                             filled("#: # is not one of the choices. They are #.",
+                                    {field.label, in_quotes(given), values})});
   return std::nullopt;
 }
 

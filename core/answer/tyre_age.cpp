@@ -14,7 +14,7 @@ constexpr Source age_advice{
     "the spare included", "2013", Standing::secondary};
 
 ReadProblem problem(std::string_view code, std::string_view text, const std::string& rest) {
-  return {code, joined({"Date code: ", in_quotes(text), rest})};
+  return {code, filled("Date code: ##", {in_quotes(text), rest})};
 }
 
 constexpr std::string_view would_do =
@@ -34,22 +34,22 @@ tl::expected<TyreAge, ReadProblem> read_date_code(std::string_view text, Date to
   if (digits.size() != 4 && digits.size() != 3)
     return tl::unexpected(
         problem("not_a_date_code", text,
-                joined({" does not end in the three or four digits of a date code.", would_do})));
+                filled(" does not end in the three or four digits of a date code.#", {would_do})));
   TyreAge age;
   age.week = (digits[0] - '0') * 10 + (digits[1] - '0');
   age.before_2000 = digits.size() == 3;
   age.year = age.before_2000 ? 1990 + (digits[2] - '0')
                              : 2000 + (digits[2] - '0') * 10 + (digits[3] - '0');
   if (age.week < 1 || age.week > 53)
-    return tl::unexpected(problem("no_such_week", text,
-                                  joined({" gives week ", digits.substr(0, 2),
-                                          ", and a year has weeks 01 to 53.", would_do})));
+    return tl::unexpected(problem(
+        "no_such_week", text,
+        filled(" gives week #, and a year has weeks 01 to 53.#", {digits.substr(0, 2), would_do})));
   const long days = days_since_1970(today) - days_since_1970(monday_of_week(age.year, age.week));
   if (days < 0)
     return tl::unexpected(
         problem("in_the_future", text,
-                joined({" is week ", std::to_string(age.week), " of ", std::to_string(age.year),
-                        ", which is still to come. Check the four digits."})));
+                filled(" is week # of #, which is still to come. Check the four digits.",
+                       {std::to_string(age.week), std::to_string(age.year)})));
   age.least_years = static_cast<double>(days) / 365.2425;
   return age;
 }

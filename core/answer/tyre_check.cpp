@@ -139,7 +139,7 @@ class TyreCheck {
       today_ = *date;
     } else {
       problem("today", "not_a_date",
-              joined({"Today: ", in_quotes(text), " is not a date like 2026-11-25."}));
+              filled("Today: # is not a date like 2026-11-25.", {in_quotes(text)}));
       today_ = today_by_the_clock();
     }
   }
@@ -157,7 +157,7 @@ class TyreCheck {
     }
     std::string text = std::move(reading.error().text);
     if (!reading.error().nearest.empty() && text.find(reading.error().nearest) == std::string::npos)
-      text += joined({" Did you mean ", reading.error().nearest, "?"});
+      text += filled(" Did you mean #?", {reading.error().nearest});
     problem("size", reading.error().code, text);
   }
 
@@ -198,7 +198,7 @@ class TyreCheck {
   std::string speed_text(Speed v) const { return write(v, units_); }
   // "74 km/h (59 to 85 km/h)"
   std::string band_text(Speed central, Speed low, Speed high) const {
-    return joined({speed_text(central), " (", write_speed_range(low, high, units_), ")"});
+    return filled("# (#)", {speed_text(central), write_speed_range(low, high, units_)});
   }
 
   // ---- the sidewall ----
@@ -210,13 +210,13 @@ class TyreCheck {
       std::string others;
       for (const std::string& other : size_->candidates) add_item(others, other, ", or ");
       caution("ambiguous_size", Level::care, "the sidewall text can be read in more than one way",
-              joined({"Read as ", size_->canonical, " (", family_name(size_->family),
-                      "); the same text can also mean ", others, ". Check against the tyre."}));
+              filled("Read as # (#); the same text can also mean #. Check against the tyre.",
+                     {size_->canonical, family_name(size_->family), others}));
     }
     for (const sidewall::Mark& mark : size_->marks)
       if (mark.id == "not_understood")
         caution("not_understood", Level::note, "",
-                joined({"Not understood and left out: ", in_quotes(mark.value), "."}));
+                filled("Not understood and left out: #.", {in_quotes(mark.value)}));
     if (size_->run_flat)
       caution("run_flat", Level::note, "",
               "Run-flat construction: its stiff sidewall hides a loss of pressure, so trust the "
@@ -271,17 +271,20 @@ class TyreCheck {
     if (top) {
       const bool from_size = !size_->service;
       std::string why =
-          joined({"Speed symbol ", top->letters, ": not above ", speed_text(top->speed), "."});
+          filled("Speed symbol #: not above #.", {top->letters, speed_text(top->speed)});
       if (top->symbol == SpeedSymbol::ZR || top->symbol == SpeedSymbol::VR)
-        why = joined({top->letters,
-                      " in the size without a service description promises no more than ",
-                      speed_text(top->speed), " for certain; the tyre maker knows the rest."});
+        why = filled(
+            "# in the size without a service description promises no more than # for certain; the "
+            "tyre maker knows the rest.",
+            {top->letters, speed_text(top->speed)});
       else if (size_->service && size_->service->above_symbol)
-        why = joined({"The brackets mean that it is for more than ", speed_text(top->speed),
-                      "; how much more, only the tyre maker says."});
+        why = filled(
+            "The brackets mean that it is for more than #; how much more, only the tyre maker "
+            "says.",
+            {speed_text(top->speed)});
       else if (from_size)
         why += " The letter stands in the size, as on tyres before about 1990.";
-      fixed_limit("speed_symbol", joined({"Speed symbol ", top->letters}), top->speed, why,
+      fixed_limit("speed_symbol", filled("Speed symbol #", {top->letters}), top->speed, why,
                   {&standard::speed_symbol_source()});
     } else if (!size_->temporary_spare) {
       caution("speed_symbol_unknown", Level::care, "the speed symbol is not given",
@@ -290,8 +293,8 @@ class TyreCheck {
     }
     if (intended_ && top && *intended_ > top->speed)
       caution("speed_above_symbol", Level::unfit, "the speed you intend is above its speed symbol",
-              joined({"You intend ", speed_text(*intended_), ", and ", top->letters, " is for ",
-                      speed_text(top->speed), " at most."}),
+              filled("You intend #, and # is for # at most.",
+                     {speed_text(*intended_), top->letters, speed_text(top->speed)}),
               {&standard::speed_symbol_source()});
   }
 
@@ -334,7 +337,7 @@ class TyreCheck {
       const auto mass = standard::load_of_index(size_->service->load_index);
       if (mass)
         figure("load_rating",
-               joined({"Load rating (index ", std::to_string(size_->service->load_index), ")"}),
+               filled("Load rating (index #)", {std::to_string(size_->service->load_index)}),
                in_kilograms(*mass), "kg", write(*mass, units_), {&standard::load_index_source()});
       return mass;
     }
@@ -346,12 +349,12 @@ class TyreCheck {
       const int index = standard::nearest_load_index(by_equation);
       const Mass mass = *standard::load_of_index(index);
       figure("load_rating",
-             joined({"Load rating worked out from the size (index ", std::to_string(index), ")"}),
+             filled("Load rating worked out from the size (index #)", {std::to_string(index)}),
              in_kilograms(mass), "kg", write(mass, units_), {&patch::p_metric_capacity_source()});
       caution("load_index_assumed", Level::care, "its load index had to be worked out",
-              joined({"No load index was given. A P-metric tyre of this size works out at ",
-                      std::to_string(index), ", ", write(mass, units_),
-                      ", by the equation of its standard: check it against the sidewall."}),
+              filled("No load index was given. A P-metric tyre of this size works out at #, #, by "
+                     "the equation of its standard: check it against the sidewall.",
+                     {std::to_string(index), write(mass, units_)}),
               {&patch::p_metric_capacity_source()});
       return mass;
     }
@@ -407,22 +410,25 @@ class TyreCheck {
     if (basis.stricter) {
       low = in_kilograms(basis.capacity(*cold_));
       high = in_kilograms(capacity);
-      note = joined({"The European law gives ", write(basis.capacity(*cold_), units_),
-                     " here; the lower is what this check goes by."});
+      note = filled("The European law gives # here; the lower is what this check goes by.",
+                    {write(basis.capacity(*cold_), units_)});
     }
     figure("load_capacity", "Load it can carry at this pressure", in_kilograms(capacity), "kg",
            write(capacity, units_), law_of(basis), note, low, high);
   }
 
   void refuse_overload(Mass greatest) {
-    fixed_limit("load_at_pressure", "Load", kilometres_per_hour(0.0),
-                joined({"The wheel carries ", write(*load_, units_), ", and the tyre is rated for ",
-                        write(greatest, units_), ". No pressure makes up for that."}),
-                {&standard::load_index_source()});
-    caution("overload", Level::unfit, "it is overloaded",
-            joined({"Overloaded: ", write(*load_, units_), " on a tyre rated for ",
-                    write(greatest, units_), ". Unload, or fit a tyre with a higher load index."}),
-            {&standard::load_index_source()});
+    fixed_limit(
+        "load_at_pressure", "Load", kilometres_per_hour(0.0),
+        filled("The wheel carries #, and the tyre is rated for #. No pressure makes up for that.",
+               {write(*load_, units_), write(greatest, units_)}),
+        {&standard::load_index_source()});
+    caution(
+        "overload", Level::unfit, "it is overloaded",
+        filled(
+            "Overloaded: # on a tyre rated for #. Unload, or fit a tyre with a higher load index.",
+            {write(*load_, units_), write(greatest, units_)}),
+        {&standard::load_index_source()});
   }
 
   // The greatest whole km/h at which this pressure supports the load; 0 where none does.
@@ -460,9 +466,9 @@ class TyreCheck {
     else
       limit.sources.push_back(&base_pressure);
     const GaugePressure base = basis.needed(*load_, 100.0);
-    limit.why = joined({write(*load_, units_), " needs at least ", write(base, units_),
-                        " cold, and more from ", speed_text(kilometres_per_hour(160.0)),
-                        " up; the tyre has ", write(*cold_, units_), "."});
+    limit.why = filled("# needs at least # cold, and more from # up; the tyre has #.",
+                       {write(*load_, units_), write(base, units_),
+                        speed_text(kilometres_per_hour(160.0)), write(*cold_, units_)});
     limit.text = limit.low == limit.high ? speed_text(limit.central)
                                          : band_text(limit.central, limit.low, limit.high);
     if (limit.high == kilometres_per_hour(0.0)) limit.text = "not at any speed";
@@ -475,38 +481,37 @@ class TyreCheck {
     const Sources law = law_of(basis);
     if (*cold_ < base) {
       caution("pressure_low", Level::unfit, "the pressure is too low for the load",
-              joined({"Pressure too low for the load: ", write(*cold_, units_), ", and ",
-                      write(*load_, units_), " needs at least ", write(base, units_),
-                      " cold. Inflate to the vehicle's placard before driving."}),
+              filled("Pressure too low for the load: #, and # needs at least # cold. Inflate to "
+                     "the vehicle's placard before driving.",
+                     {write(*cold_, units_), write(*load_, units_), write(base, units_)}),
               law);
     } else if (limit.low == kilometres_per_hour(0.0)) {
       caution(
           "pressure_at_least", Level::care, "the pressure is within a gauge's error of too low",
-          joined({"Pressure only just enough: a gauge can be ", write(pressure_gauge_error, units_),
-                  " out, and then it is too low for the load. Inflate to at least ",
-                  write(base + pressure_gauge_error, units_),
-                  ", or to the placard if that is more."}),
+          filled("Pressure only just enough: a gauge can be # out, and then it is too low for the "
+                 "load. Inflate to at least #, or to the placard if that is more.",
+                 {write(pressure_gauge_error, units_), write(base + pressure_gauge_error, units_)}),
           law);
     } else if (*cold_ < needed) {
       caution("pressure_low_for_speed", Level::unfit,
               "the pressure is too low for the speed you intend",
-              joined({"For ", speed_text(*intended_), " this load needs ", write(needed, units_),
-                      " cold; the tyre has ", write(*cold_, units_), "."}),
+              filled("For # this load needs # cold; the tyre has #.",
+                     {speed_text(*intended_), write(needed, units_), write(*cold_, units_)}),
               {&standard::speed_pressure_source()});
     }
     const GaugePressure reference = basis.law.reference;
     if (*cold_ > reference + kilopascals(30.0))
       caution("pressure_high", Level::care, "the pressure is above what its load rating belongs to",
-              joined({"Pressure high: above ", write(reference, units_),
-                      " the tyre carries no more load, its patch gets shorter and it rides and "
-                      "grips worse. Keep to the placard, and never above the pressure moulded on "
-                      "the sidewall."}),
+              filled("Pressure high: above # the tyre carries no more load, its patch gets shorter "
+                     "and it rides and grips worse. Keep to the placard, and never above the "
+                     "pressure moulded on the sidewall.",
+                     {write(reference, units_)}),
               law);
     else if (*cold_ > base * 1.6 && *cold_ > kilopascals(240.0))
       caution("pressure_high_for_load", Level::note, "",
-              joined({"More pressure than this load needs (", write(base, units_),
-                      "). That is right where the placard says so; otherwise the patch is shorter "
-                      "than it could be."}),
+              filled("More pressure than this load needs (#). That is right where the placard says "
+                     "so; otherwise the patch is shorter than it could be.",
+                     {write(base, units_)}),
               law);
   }
 
@@ -514,12 +519,11 @@ class TyreCheck {
 
   void judge_water() {
     if (hot_ && gauge_)
-      caution(
-          "hot_reading", Level::care, "the pressure was read hot",
-          joined({"Read warm or hot: the cold pressure may be as low as ", write(*cold_, units_),
-                  ", and that is what this goes by. Measure again when cold; never let air out of "
-                  "a hot tyre."}),
-          {&hot_reading});
+      caution("hot_reading", Level::care, "the pressure was read hot",
+              filled("Read warm or hot: the cold pressure may be as low as #, and that is what "
+                     "this goes by. Measure again when cold; never let air out of a hot tyre.",
+                     {write(*cold_, units_)}),
+              {&hot_reading});
     if (!kind_) return;
     if (kind_->competition)
       caution("competition_tyre", Level::care, "it is a competition tyre",
@@ -585,7 +589,7 @@ class TyreCheck {
     Sources sources{&water::estimate_source(), &water::film_source(), &water::clearing_source()};
     for (const auto& row : water::measured_onsets()) add_once(sources, row.source);
     sources.push_back(&surface_->source);
-    const std::string about = joined({"about ", band_text(band->central, band->low, band->high)});
+    const std::string about = filled("about #", {band_text(band->central, band->low, band->high)});
     figure("onset_estimate", "Our estimate of the onset", in_kilometres_per_hour(band->central),
            "km/h", about, sources, "Ours: the film formula, worn down as measured tyres are.",
            in_kilometres_per_hour(band->low), in_kilometres_per_hour(band->high));
@@ -611,8 +615,9 @@ class TyreCheck {
           {"Water of ", write_water(do_not_enter, units_), " and more can stall or float a car."});
       limit.sources.push_back(&deep_water);
       caution("deep_water", Level::unfit, "the water is too deep to drive into",
-              joined({"Do not drive into ", write_water(do_not_enter, units_),
-                      " of water or more, nor into any moving water. Stop, turn back, report it."}),
+              filled("Do not drive into # of water or more, nor into any moving water. Stop, turn "
+                     "back, report it.",
+                     {write_water(do_not_enter, units_)}),
               {&deep_water});
     } else if (slick) {
       caution("slick_in_water", Level::unfit, "a slick floats on standing water",
@@ -644,29 +649,31 @@ class TyreCheck {
       if (*tread_ < law_->least) {
         under_the_law = true;
         fixed_limit("tread_law", "Legal tread", kilometres_per_hour(0.0),
-                    joined({"The law (", law_->place, ") asks for ",
-                            write_depth(law_->least, units_), " in ", law_->where_measured, "."}),
+                    filled("The law (#) asks for # in #.",
+                           {law_->place, write_depth(law_->least, units_), law_->where_measured}),
                     {&law_->source});
-        caution("tread_law", Level::unfit, "the tread is under the legal minimum",
-                joined({"Tread ", write_depth(*tread_, units_), ", and the least the law allows (",
-                        law_->place, ") is ", write_depth(law_->least, units_), ". Replace it."}),
-                {&law_->source});
+        caution(
+            "tread_law", Level::unfit, "the tread is under the legal minimum",
+            filled("Tread #, and the least the law allows (#) is #. Replace it.",
+                   {write_depth(*tread_, units_), law_->place, write_depth(law_->least, units_)}),
+            {&law_->source});
       } else if (*tread_ <= law_->least + tread_gauge_error) {
         under_the_law = true;
-        caution("tread_at_law", Level::care, "the tread is at the legal minimum",
-                joined({"Tread ", write_depth(*tread_, units_), " is at the legal minimum of ",
-                        write_depth(law_->least, units_), " (", law_->place,
-                        "), within what a gauge can be trusted to. Replace it now."}),
-                {&law_->source});
+        caution(
+            "tread_at_law", Level::care, "the tread is at the legal minimum",
+            filled("Tread # is at the legal minimum of # (#), within what a gauge can be trusted "
+                   "to. Replace it now.",
+                   {write_depth(*tread_, units_), write_depth(law_->least, units_), law_->place}),
+            {&law_->source});
       }
       judge_winter_tread();
     }
     if (!under_the_law && *tread_ <= three_millimetres)
       caution("tread_low", Level::care,
-              joined({"the tread is at or under ", write_depth(three_millimetres, units_)}),
-              joined({"At or under ", write_depth(three_millimetres, units_),
-                      " wet grip falls away fast: plan to replace it, and leave more room in the "
-                      "wet now."}),
+              filled("the tread is at or under #", {write_depth(three_millimetres, units_)}),
+              filled("At or under # wet grip falls away fast: plan to replace it, and leave more "
+                     "room in the wet now.",
+                     {write_depth(three_millimetres, units_)}),
               {&tread_advice});
   }
 
@@ -678,9 +685,10 @@ class TyreCheck {
       if (*tread_ < least) {
         const bool now = standard::in_season(rule, {today_.month, today_.day});
         if (!now && !kind_->winter) return;
-        std::string text = joined({kind_->winter ? "As a winter tyre (" : "In winter any tyre (",
-                                   law_->place, ") it needs ", write_depth(least, units_), " ",
-                                   rule.words, ", and has ", write_depth(*tread_, units_), "."});
+        std::string text =
+            filled("##) it needs # #, and has #.",
+                   {kind_->winter ? "As a winter tyre (" : "In winter any tyre (", law_->place,
+                    write_depth(least, units_), rule.words, write_depth(*tread_, units_)});
         if (rule.else_counts_as_summer_tyre) text += " Below that it counts only as a summer tyre.";
         caution("winter_tread_law", now ? Level::unfit : Level::care,
                 "the tread is under the minimum for winter", text, {&*law_->winter_source});
@@ -689,10 +697,10 @@ class TyreCheck {
     }
     if (kind_->winter && *tread_ < millimetres(4.0))
       caution("winter_tread", Level::care,
-              joined({"a winter tyre under ", write_depth(millimetres(4.0), units_),
-                      " does little on snow"}),
-              joined({"Under ", write_depth(millimetres(4.0), units_),
-                      " a winter tyre has lost most of what makes it one."}),
+              filled("a winter tyre under # does little on snow",
+                     {write_depth(millimetres(4.0), units_)}),
+              filled("Under # a winter tyre has lost most of what makes it one.",
+                     {write_depth(millimetres(4.0), units_)}),
               {&winter_advice});
   }
 
@@ -700,22 +708,23 @@ class TyreCheck {
     if (!age_) return;
     const int years = static_cast<int>(age_->least_years);
     std::string made =
-        joined({"Made in week ", std::to_string(age_->week), " of ", std::to_string(age_->year),
-                ", ", std::to_string(years), " years ago. "});
+        filled("Made in week # of #, # years ago. ",
+               {std::to_string(age_->week), std::to_string(age_->year), std::to_string(years)});
     if (age_->before_2000)
-      made = joined({"Three digits: made before 2000, in ", std::to_string(age_->year),
-                     " at the latest (the decade is not coded). "});
+      made =
+          filled("Three digits: made before 2000, in # at the latest (the decade is not coded). ",
+                 {std::to_string(age_->year)});
     if (age_->least_years > 10.0)
       caution("over_ten_years", Level::unfit, "it is over ten years old",
-              joined({made,
-                      "Makers' advice is not to use a tyre past ten years whatever its tread, the "
-                      "spare included."}),
+              filled("#Makers' advice is not to use a tyre past ten years whatever its tread, the "
+                     "spare included.",
+                     {made}),
               {&date_code_source(), &age_advice_source()});
     else if (age_->least_years > 6.0)
       caution("over_six_years", Level::care, "it is over six years old",
-              joined({made,
-                      "From six years on have it looked at every year, inside too; some car makers "
-                      "replace it now."}),
+              filled("#From six years on have it looked at every year, inside too; some car makers "
+                     "replace it now.",
+                     {made}),
               {&date_code_source(), &age_advice_source()});
   }
 
@@ -754,22 +763,22 @@ class TyreCheck {
     const auto diameters = patch::overall_diameter_band(*size, cross_ply);
     length("overall_diameter", "Overall diameter", diameters, 1,
            {&patch::overall_diameter_source(), &patch::size_tolerance_source()},
-           joined({"Nominal, unloaded; a real tyre from ", write_size(diameters.low, units_),
-                   " to ", write_size(diameters.high, units_), "."}));
+           filled("Nominal, unloaded; a real tyre from # to #.",
+                  {write_size(diameters.low, units_), write_size(diameters.high, units_)}));
     const auto rolling = patch::rolling_circumference(*size, cross_ply);
     length("rolling_circumference", "Rolling circumference", rolling, 0,
            {&patch::rolling_circumference_source()},
-           joined({"From ", write_size(rolling.low, units_), " to ",
-                   write_size(rolling.high, units_), " by what is printed and measured."}));
+           filled("From # to # by what is printed and measured.",
+                  {write_size(rolling.low, units_), write_size(rolling.high, units_)}));
     const Length rim = patch::theoretical_rim_width(*size);
     const Length wider = rim + inches(0.5);
     figure("theoretical_rim", "Rim width the nominal section belongs to", in_millimetres(rim), "mm",
            write_size(rim, units_),
            {&patch::theoretical_rim_source(), &patch::section_on_rim_source()},
-           joined({"Every half inch of rim more or less is ",
-                   write_size(patch::section_width_on_rim(*size, wider, rim) - size->section_width,
-                              units_, 1),
-                   " of section. The tyre maker's own measuring rim comes first."}));
+           filled("Every half inch of rim more or less is # of section. The tyre maker's own "
+                  "measuring rim comes first.",
+                  {write_size(patch::section_width_on_rim(*size, wider, rim) - size->section_width,
+                              units_, 1)}));
   }
 
   void describe_patch() {
@@ -798,7 +807,7 @@ class TyreCheck {
     figure("patch_width", "Contact width", in_millimetres(p.width), "mm",
            write_size(p.width, units_), {&patch::contact_width_source()});
     figure("patch_area", "Gross contact area", area, "cm²",
-           joined({"about ", write(p.area, units_)}), {&patch::contact_area_source()},
+           filled("about #", {write(p.area, units_)}), {&patch::contact_area_source()},
            "Against two measured tyres it reads up to 31 % large.", area / 1.31, 1.1 * area);
     figure("footprint_aspect", "Footprint width / length", p.aspect_ratio, "",
            significant(p.aspect_ratio, 2), {&patch::contact_length_source()});
@@ -818,10 +827,10 @@ class TyreCheck {
     Drawing drawing;
     drawing.id = "contact_patch";
     drawing.title = "Contact patch, to scale";
-    drawing.text =
-        joined({"All that touches the road is about ", write_size(p.width, units_), " wide and ",
-                write_size(p.length, units_), " long, ", write(p.area, units_),
-                ", drawn beside a payment card. The car moves up the page."});
+    drawing.text = filled(
+        "All that touches the road is about # wide and # long, #, drawn beside a payment card. The "
+        "car moves up the page.",
+        {write_size(p.width, units_), write_size(p.length, units_), write(p.area, units_)});
     drawing.width = width + gap + card_width;
     drawing.height = std::max(length, card_height);
     drawing.boxes = {{0.0, drawing.height - length, width, length, std::min(width, length) * 0.2,
@@ -845,8 +854,8 @@ class TyreCheck {
     Verdict verdict{worst, ""};
     if (worst == Level::note)
       verdict.text = "Fit for this load at this pressure, as far as these readings tell.";
-    if (worst == Level::care) verdict.text = joined({"Fit only with care: ", reasons, "."});
-    if (worst == Level::unfit) verdict.text = joined({"Not fit as it stands: ", reasons, "."});
+    if (worst == Level::care) verdict.text = filled("Fit only with care: #.", {reasons});
+    if (worst == Level::unfit) verdict.text = filled("Not fit as it stands: #.", {reasons});
     answer_.verdict = std::move(verdict);
     speak();
   }
@@ -871,31 +880,31 @@ class TyreCheck {
     if (answer_.hold_to->governed_by == "speed_symbol") return;  // said already, in its own words
     const Limit& governing = answer_.limits.front();
     const bool past_it = *intended_ > governing.central;
-    caution("speed_above_hold_to", past_it ? Level::unfit : Level::care,
-            past_it ? "the speed you intend is past the limit"
-                    : "the speed you intend is above the hold-to speed",
-            joined({"You intend ", speed_text(*intended_), ". ", governing.label, ": ",
-                    governing.text, "."}),
-            governing.sources);
+    caution(
+        "speed_above_hold_to", past_it ? Level::unfit : Level::care,
+        past_it ? "the speed you intend is past the limit"
+                : "the speed you intend is above the hold-to speed",
+        filled("You intend #. #: #.", {speed_text(*intended_), governing.label, governing.text}),
+        governing.sources);
   }
 
   std::string spoken_speed(Speed v) const {
     return units_ == UnitSystem::metric
-               ? joined({fixed(in_kilometres_per_hour(v), 0), " kilometres an hour"})
-               : joined({fixed(in_miles_per_hour(v), 0), " miles an hour"});
+               ? filled("# kilometres an hour", {fixed(in_kilometres_per_hour(v), 0)})
+               : filled("# miles an hour", {fixed(in_miles_per_hour(v), 0)});
   }
 
   void speak() {
     if (!answer_.hold_to || !size_) return;
     std::string text = without_marks(size_->canonical);
-    if (tread_) text += joined({", tread ", write_depth(*tread_, units_)});
+    if (tread_) text += filled(", tread #", {write_depth(*tread_, units_)});
     if (water_ && *water_ > millimetres(0.0))
-      text += joined({", water ", write_water(*water_, units_)});
+      text += filled(", water #", {write_water(*water_, units_)});
     if (answer_.hold_to->speed <= kilometres_per_hour(0.0))
-      text += joined({": ", answer_.hold_to->text, "."});
+      text += filled(": #.", {answer_.hold_to->text});
     else
-      text += joined({": hold to ", spoken_speed(answer_.hold_to->speed), ". The limit is ",
-                      lower_first(answer_.limits.front().label), "."});
+      text += filled(": hold to #. The limit is #.", {spoken_speed(answer_.hold_to->speed),
+                                                      lower_first(answer_.limits.front().label)});
     answer_.spoken.push_back({"radio", "To read out", std::move(text)});
   }
 

@@ -344,9 +344,9 @@ class FieldReader {
   }
   bool enter() {
     if (depth_ == 1)
-      problems.push_back(
-          {name_, "not_a_value",
-           joined({in_quotes(name_), " holds a list or an object; a text or a number would do."})});
+      problems.push_back({name_, "not_a_value",
+                          filled("# holds a list or an object; a text or a number would do.",
+                                 {in_quotes(name_)})});
     ++depth_;
     return is_object;
   }
@@ -365,12 +365,12 @@ a::Answer answer_of(std::string_view sheet_id, std::string_view text) {
     std::string ids;
     for (const a::Sheet& s : a::sheets()) add_item(ids, s.describe().id);
     return refused(in_quotes(sheet_id), "sheet", "unknown_sheet",
-                   joined({"There is no sheet ", in_quotes(sheet_id), ". There is: ", ids, "."}));
+                   filled("There is no sheet #. There is: #.", {in_quotes(sheet_id), ids}));
   }
   if (text.size() > longest_input)
     return refused(sheet_id, "input", "too_long",
-                   joined({"The input is ", std::to_string(text.size()), " bytes long; at most ",
-                           std::to_string(longest_input), " are read."}));
+                   filled("The input is # bytes long; at most # are read.",
+                          {std::to_string(text.size()), std::to_string(longest_input)}));
   FieldReader reader;
   if (!Json::sax_parse(text, &reader) || !reader.is_object)
     return refused(

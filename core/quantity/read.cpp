@@ -178,25 +178,25 @@ class Reader {
 
   tl::expected<double, ReadProblem> read() {
     if (original_.size() > 200)
-      return problem("too_long", joined({" is ", std::to_string(original_.size()),
-                                         " characters long. One number and its unit would do, ",
-                                         example(), "."}));
+      return problem("too_long",
+                     filled(" is # characters long. One number and its unit would do, #.",
+                            {std::to_string(original_.size()), example()}));
     const std::string text = plain_signs(std::string(original_));
     if (text.empty())
       return tl::unexpected(ReadProblem{
-          "missing", joined({request_.label, " is missing. ", capital_example(), " would do."})});
+          "missing", filled("# is missing. # would do.", {request_.label, capital_example()})});
     const auto written = split(text);
     if (!written) return tl::unexpected(written.error());
     return scale(*written);
   }
 
  private:
-  std::string example() const { return joined({"such as ", request_.example}); }
-  std::string capital_example() const { return joined({"Something like ", request_.example}); }
+  std::string example() const { return filled("such as #", {request_.example}); }
+  std::string capital_example() const { return filled("Something like #", {request_.example}); }
 
   tl::unexpected<ReadProblem> problem(std::string_view code, const std::string& rest) const {
     return tl::unexpected(
-        ReadProblem{code, joined({request_.label, ": ", in_quotes(original_), rest})});
+        ReadProblem{code, filled("#: ##", {request_.label, in_quotes(original_), rest})});
   }
 
   tl::expected<Written, ReadProblem> split(const std::string& text) const {
@@ -206,8 +206,8 @@ class Reader {
     const auto first = cursor.digits();
     if (!first)
       return problem("no_number",
-                     joined({" has no number that can be read. A number and its unit would do, ",
-                             example(), "."}));
+                     filled(" has no number that can be read. A number and its unit would do, #.",
+                            {example()}));
     Written written;
     written.number = value_of(*first);
 
@@ -240,18 +240,18 @@ class Reader {
       for (char c : written.unit)
         if (is_digit(c))
           return problem("two_numbers",
-                         joined({" holds more than one number. Give one, ", example(), "."}));
+                         filled(" holds more than one number. Give one, #.", {example()}));
     return written;
   }
 
   tl::expected<double, ReadProblem> scale(const Written& written) const {
     if (!std::isfinite(written.number) || std::fabs(written.number) > 1e12)
-      return problem("too_large", joined({" is larger than any number this can use. ", range()}));
+      return problem("too_large", filled(" is larger than any number this can use. #", {range()}));
     std::string spelling = written.unit;
     if (spelling.empty()) {
       if (written.fraction)
         return problem("unit_needed",
-                       joined({" is a fraction without its unit. Add it, ", example(), "."}));
+                       filled(" is a fraction without its unit. Add it, #.", {example()}));
       for (char c : request_.default_unit)
         if (c != ' ') spelling += lower(c);
     }
@@ -259,21 +259,20 @@ class Reader {
     const auto unit = find_unit(spelling);
     const DimensionWords wanted = words(request_.dimension);
     if (!unit)
-      return problem("unknown_unit",
-                     joined({": the unit ", in_quotes(written.unit), " is not known here. Use ",
-                             wanted.spelled, ", ", example(), "."}));
+      return problem("unknown_unit", filled(": the unit # is not known here. Use #, #.",
+                                            {in_quotes(written.unit), wanted.spelled, example()}));
     if (unit->dimension != request_.dimension)
       return problem("wrong_dimension",
-                     joined({" is ", words(unit->dimension).noun, ", and ", wanted.noun,
-                             " is asked for: use ", wanted.spelled, ", ", example(), "."}));
+                     filled(" is #, and # is asked for: use #, #.",
+                            {words(unit->dimension).noun, wanted.noun, wanted.spelled, example()}));
     const double stored = written.number * unit->scale + unit->offset;
     if (stored < request_.least)
       return problem("below_range",
                      (written.number < 0 && request_.dimension != Dimension::temperature)
-                         ? joined({" is below zero. ", range()})
-                         : joined({" is less than this can use. ", range()}));
+                         ? filled(" is below zero. #", {range()})
+                         : filled(" is less than this can use. #", {range()}));
     if (stored > request_.most)
-      return problem("above_range", joined({" is more than this can use. ", range()}));
+      return problem("above_range", filled(" is more than this can use. #", {range()}));
     return stored;
   }
 

@@ -20,6 +20,18 @@ std::size_t utf8_length(std::string_view text) {
 
 }  // namespace
 
+std::string filled(const char* sentence, std::initializer_list<std::string_view> values) {
+  std::string out;
+  const auto* value = values.begin();
+  for (const char* c = sentence; *c != 0; ++c) {
+    if (*c != '#')
+      out.push_back(*c);
+    else if (value != values.end())
+      out += *value++;
+  }
+  return out;
+}
+
 std::string joined(std::initializer_list<std::string_view> parts) {
   std::size_t size = 0;
   for (std::string_view part : parts) size += part.size();

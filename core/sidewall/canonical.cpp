@@ -24,29 +24,28 @@ const Hit* find_alike(const Size& size, Element element) {
   return nullptr;
 }
 
-void append_index(std::string& out, const Service& service) {
-  append(out, service.load_index);
-  if (service.twin >= 0) {
-    out.push_back('/');
-    append(out, service.twin);
-  }
-  out += standard::speed_row(service.symbol).letters;
+void add_index(Line& out, const Service& service) {
+  out.add_number(service.load_index);
+  if (service.twin >= 0) out.add('/').add_number(service.twin);
+  out.add(standard::speed_row(service.symbol).letters);
 }
 
 }  // namespace
 
 std::string mark_value(const Text& text, const Seen& seen) {
-  if (mark_table().rows[seen.row].effect == Effect::approval) {
-    return text.quote(seen.value.begin, seen.value.end);  // E4 and e4 are different marks
-  }
   std::string out;
   for (std::size_t k = seen.value.begin; k < seen.value.end; ++k) {
     out.push_back(text.at(k) == ',' ? '.' : text.at(k));
   }
+  if (mark_table().rows[seen.row].effect == Effect::approval) {  // E4 and e4 are different marks
+    out.replace(0, 1, text.quote(seen.value.begin, seen.value.begin + 1U));
+  }
   return out;
 }
 
-std::string canonical_size(const Tyre& tyre, Family family) {
+namespace {
+
+Line size_line(const Tyre& tyre, Family family) {
   const ShapeRow& row = shape_row(shape_row(tyre.size.shape).canonical);
   Hits hits{};
   for (std::size_t i = 0; i < row.pattern.size; ++i) {
@@ -64,36 +63,42 @@ std::string canonical_size(const Tyre& tyre, Family family) {
       }
     }
   }
-  std::string out;
-  out.reserve(96);
+  Line out;
   write(row.pattern, hits, out);
   const Facts& facts = tyre.facts;
   if (facts.camper) {
-    out += " CP";
+    out.add(" CP");
   } else if (facts.commercial) {
-    out += " C";
+    out.add(" C");
   }
   const bool light = facts.light_truck || facts.prefix == 'L';
-  if (light && family != Family::lt_metric) out += " LT";
-  if (facts.motorcycle) out += " M/C";
+  if (light && family != Family::lt_metric) out.add(" LT");
+  if (facts.motorcycle) out.add(" M/C");
   return out;
 }
 
+}  // namespace
+
+std::string canonical_size(const Tyre& tyre, Family family) {
+  return size_line(tyre, family).text();
+}
+
 std::string canonical(const Text& text, const Tyre& tyre, Family family) {
-  std::string out = canonical_size(tyre, family);
+  Line line = size_line(tyre, family);
   const Facts& facts = tyre.facts;
   if (facts.has_service()) {
     const bool above =
         facts.service.bracketed && (facts.size_symbol == 'Z' || facts.size_symbol == 'V');
-    out += above ? " (" : " ";
-    append_index(out, facts.service);
-    if (above) out.push_back(')');
+    line.add(above ? " (" : " ");
+    add_index(line, facts.service);
+    if (above) line.add(')');
   }
   if (tyre.second_service.load_index >= 0) {
-    out += " (";
-    append_index(out, tyre.second_service);
-    out.push_back(')');
+    line.add(" (");
+    add_index(line, tyre.second_service);
+    line.add(')');
   }
+  std::string out = line.text();
   for (std::size_t i = 0; i < tyre.mark_count; ++i) {
     const Seen& seen = tyre.marks[i];
     const MarkRow& row = mark_table().rows[seen.row];

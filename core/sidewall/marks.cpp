@@ -265,15 +265,18 @@ std::size_t find_approval(const Text& text, std::size_t i, Span& value) {
   }
   std::size_t end = country.end;
   std::size_t k = text.at(end) == '-' ? end + 1 : text.past_space(end);
+  const auto stands_alone = [&](const Number& number) {
+    return !is_word(text.at(number.end)) && text.at(number.end) != '/';
+  };
   for (int part = 0; part < 2; ++part) {  // 02 123456 or 0212345, sometimes R-
     const Number number = integer_at(text, k);
     if (number.digits < 2 || number.digits > 8 || (part == 0 && number.digits == 3) ||
-        is_word(text.at(number.end)) || text.at(number.end) == '/') {
+        !stands_alone(number)) {
       break;
     }
     if (number.digits < 5 && part == 0) {
       const Number next = integer_at(text, text.past_space(number.end));
-      if (number.digits != 2 || next.digits < 4 || is_word(text.at(next.end))) break;
+      if (number.digits != 2 || next.digits < 4 || next.digits > 8 || !stands_alone(next)) break;
     }
     end = number.end;
     k = text.past_space(end);
@@ -439,7 +442,7 @@ std::string approval_meaning(std::string_view value) {
     }
   }
   out += "country ";
-  append(out, number);
+  out += std::to_string(number);
   return out;
 }
 
@@ -524,7 +527,7 @@ std::string mark_meaning(const MarkRow& row, std::string_view value) {
     const int ply = ply_rating_of(value[0]);
     if (ply > 0) {
       out += ": strength as of ";
-      append(out, ply);
+      out += std::to_string(ply);
       out += " plies of cotton";
     }
   }
@@ -536,7 +539,7 @@ std::string date_meaning(std::string_view digits) {
   std::string out;
   if (week < 1 || week > 53) return out;
   out = "Made in week ";
-  append(out, week);
+  out += std::to_string(week);
   if (digits.size() == 4) {
     out += " of 20";
     out += digits.substr(2);

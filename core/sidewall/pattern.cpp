@@ -315,15 +315,15 @@ struct Matcher {
   }
 };
 
-void write_build(const Hit& hit, std::string& out) {
+void write_build(const Hit& hit, Line& out) {
   if (hit.letter == '-') {
-    out.push_back('-');
-    if (hit.symbol != 0) out.push_back(hit.symbol);
+    out.add('-');
+    if (hit.symbol != 0) out.add(hit.symbol);
     return;
   }
-  if (hit.symbol != 0) out.push_back(hit.symbol);
-  if (hit.letter != 0) out.push_back(hit.letter);
-  if (hit.flat) out.push_back('F');
+  if (hit.symbol != 0) out.add(hit.symbol);
+  if (hit.letter != 0) out.add(hit.letter);
+  if (hit.flat) out.add('F');
 }
 
 }  // namespace
@@ -333,7 +333,7 @@ std::size_t match(const Text& text, const Pattern& pattern, std::size_t begin, H
   return Matcher{text, pattern, hits, miss, begin, shape}.from(0, begin, 0);
 }
 
-void write(const Pattern& pattern, const Hits& hits, std::string& out) {
+void write(const Pattern& pattern, const Hits& hits, Line& out) {
   bool space = false;
   for (std::size_t i = 0; i < pattern.size; ++i) {
     const Step& step = pattern.steps[i];
@@ -343,37 +343,37 @@ void write(const Pattern& pattern, const Hits& hits, std::string& out) {
       continue;
     }
     const bool dash = step.element == Element::build && hit.letter == '-';
-    if (space && !out.empty() && !dash) out.push_back(' ');
+    if (space && !out.empty() && !dash) out.add(' ');
     space = false;
     switch (step.element) {
       case Element::literal:
-        out.push_back(step.character == 'X' ? 'x' : step.character);
+        out.add(step.character == 'X' ? 'x' : step.character);
         break;
       case Element::cross:
-        out.push_back('x');
+        out.add('x');
         break;
       case Element::prefix:
         if (hit.letter == 'H')
-          out.append("HL ");
+          out.add("HL ");
         else if (hit.letter == 'L')
-          out.append("LT");
+          out.add("LT");
         else if (hit.letter == 'S')
-          out.append("ST");
+          out.add("ST");
         else
-          out.push_back(hit.letter);
+          out.add(hit.letter);
         break;
       case Element::width_in:
-        append_scaled(out, hit.scaled, hit.decimals == 0 ? 0 : 2);
+        out.add_scaled(hit.scaled, hit.decimals == 0 ? 0 : 2);
         break;
       case Element::width_dec:
       case Element::second_in:
-        append_scaled(out, hit.scaled, hit.decimals);
+        out.add_scaled(hit.scaled, hit.decimals);
         break;
       case Element::outer_in:
-        append_scaled(out, hit.scaled, hit.decimals == 0 ? 0 : 1);
+        out.add_scaled(hit.scaled, hit.decimals == 0 ? 0 : 1);
         break;
       case Element::width_frac:
-        append_fraction(out, hit.scaled);
+        out.add_fraction(hit.scaled);
         break;
       case Element::width_mm:
       case Element::width_3:
@@ -382,7 +382,7 @@ void write(const Pattern& pattern, const Hits& hits, std::string& out) {
       case Element::outer_mm:
       case Element::rim:
       case Element::rim_mm:
-        append_scaled(out, hit.scaled, 0);
+        out.add_scaled(hit.scaled, 0);
         break;
       case Element::build:
         write_build(hit, out);
@@ -391,7 +391,7 @@ void write(const Pattern& pattern, const Hits& hits, std::string& out) {
       case Element::load_letter:
       case Element::us_build:
       case Element::cycle_letter:
-        out.push_back(hit.letter);
+        out.add(hit.letter);
         break;
       case Element::on_cycle:
       case Element::gap:

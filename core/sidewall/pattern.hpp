@@ -224,6 +224,6 @@ std::size_t match(const Text& text, const Pattern& pattern, std::size_t begin, H
 // A number straight after a rim (R1691V) belongs to a service description if one stands there.
 bool service_stands_at(const Text& text, std::size_t i);
 
-void write(const Pattern& pattern, const Hits& hits, std::string& out);
+void write(const Pattern& pattern, const Hits& hits, Line& out);
 
 }  // namespace treadwater::sidewall

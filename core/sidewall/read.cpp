@@ -517,13 +517,12 @@ tl::expected<Reading, Trouble> read(std::string_view text) {
         0));
   }
   if (text.size() > longest_text) {
-    std::string sentence("This is ");
-    append(sentence,
-           static_cast<std::int32_t>(text.size() < 2000000000U ? text.size() : 2000000000U));
-    sentence +=
-        " bytes long and a sidewall is read up to 400: copy only the line with the size,"
-        " such as 205/55 R16 91V.";
-    return tl::unexpected(plain_trouble("too_long", sentence, longest_text));
+    return tl::unexpected(plain_trouble(
+        "too_long",
+        filled("This is # bytes long and a sidewall is read up to 400: copy only the line with the "
+               "size, such as 205/55 R16 91V.",
+               {std::to_string(text.size())}),
+        longest_text));
   }
   const Text seen(text);
   if (seen.past_space(0) >= seen.size()) {

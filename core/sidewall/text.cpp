@@ -210,7 +210,12 @@ Number fraction_at(const Text& text, std::size_t i) {
   return number;
 }
 
-void append(std::string& out, std::int32_t value) {
+Line& Line::add(std::string_view text) {
+  for (const char c : text) add(c);
+  return *this;
+}
+
+Line& Line::add_number(std::int32_t value) {
   char digits[12];
   std::size_t first = sizeof digits;
   const bool negative = value < 0;
@@ -220,44 +225,37 @@ void append(std::string& out, std::int32_t value) {
     left /= 10U;
   } while (left > 0);
   if (negative) digits[--first] = '-';
-  out.append(digits + first, sizeof digits - first);
+  return add(std::string_view(digits + first, sizeof digits - first));
 }
 
-void append_scaled(std::string& out, std::int32_t scaled, int decimals_min) {
-  append(out, scaled / number_scale);
+Line& Line::add_scaled(std::int32_t scaled, int decimals_min) {
+  add_number(scaled / number_scale);
   std::int32_t rest = scaled % number_scale;
-  if (rest == 0 && decimals_min == 0) return;
-  out.push_back('.');
+  if (rest == 0 && decimals_min == 0) return *this;
+  add('.');
   std::int32_t place = number_scale / 10;
   int written = 0;
   while ((rest > 0 || written < decimals_min) && place > 0) {
-    out.push_back(static_cast<char>('0' + rest / place));
+    add(static_cast<char>('0' + rest / place));
     rest %= place;
     place /= 10;
     ++written;
   }
+  return *this;
 }
 
-void append_fraction(std::string& out, std::int32_t scaled) {
-  append(out, scaled / number_scale);
+Line& Line::add_fraction(std::int32_t scaled) {
   const std::int32_t rest = scaled % number_scale;
-  if (rest == 0) return;
-  std::int32_t bottom = 16;
-  if (rest % (number_scale / 16) != 0) {  // not a sixteenth: decimals say it exactly
-    std::string decimal;
-    append_scaled(decimal, rest, 0);
-    out.append(decimal, 1, std::string::npos);
-    return;
-  }
+  if (rest % (number_scale / 16) != 0) return add_scaled(scaled);  // no sixteenth: exact decimals
+  add_number(scaled / number_scale);
+  if (rest == 0) return *this;
   std::int32_t top = rest / (number_scale / 16);
+  std::int32_t bottom = 16;
   while (top % 2 == 0) {
     top /= 2;
     bottom /= 2;
   }
-  out.push_back(' ');
-  append(out, top);
-  out.push_back('/');
-  append(out, bottom);
+  return add(' ').add_number(top).add('/').add_number(bottom);
 }
 
 }  // namespace treadwater::sidewall

@@ -72,8 +72,25 @@ Number integer_at(const Text& text, std::size_t i);   // the whole run of digits
 Number decimal_at(const Text& text, std::size_t i);   // point or comma, at most 4 decimals
 Number fraction_at(const Text& text, std::size_t i);  // 3, 3.5, 3 1/2, 3-1/2, 3½
 
-void append(std::string& out, std::int32_t value);                            // 205
-void append_scaled(std::string& out, std::int32_t scaled, int decimals_min);  // 10.5, 10.50, 22.5
-void append_fraction(std::string& out, std::int32_t scaled);                  // 3 1/2
+// A short line of text on the stack, copied to the heap once: a size, or what one part of it means.
+// The longest is under 100 bytes; what would not fit is dropped.
+class Line {
+ public:
+  Line& add(char c) {
+    if (size_ < characters_.size()) characters_[size_++] = c;
+    return *this;
+  }
+  Line& add(std::string_view text);
+  Line& add_number(std::int32_t value);                         // 205
+  Line& add_scaled(std::int32_t scaled, int decimals_min = 0);  // 10.5, 10.50, 22.5
+  Line& add_fraction(std::int32_t scaled);                      // 3 1/2
+  bool empty() const { return size_ == 0; }
+  std::string_view view() const { return {characters_.data(), size_}; }
+  std::string text() const { return std::string(characters_.data(), size_); }
+
+ private:
+  std::array<char, 200> characters_;
+  std::size_t size_ = 0;
+};
 
 }  // namespace treadwater::sidewall

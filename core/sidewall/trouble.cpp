@@ -242,7 +242,7 @@ Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& g
     const bool index_known = service.load_index <= standard::greatest_load_index;
     if (index_known) {
       sentence += " The load index ";
-      append(sentence, service.load_index);
+      sentence += std::to_string(service.load_index);
       sentence += " itself is an ordinary one.";
       nearest = size;
       nearest.push_back(' ');
@@ -254,7 +254,7 @@ Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& g
   }
   const bool first = service.load_index > standard::greatest_load_index;
   sentence += " the load index ";
-  append(sentence, first ? service.load_index : service.twin);
+  sentence += std::to_string(first ? service.load_index : service.twin);
   sentence += " does not exist: load indices run from 0 to 279, and a car's lie near 91.";
   const Span span = first ? service.index_span : service.twin_span;
   return make("unknown_load_index", text.byte(span.begin), std::move(sentence),

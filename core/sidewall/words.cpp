@@ -39,14 +39,6 @@ SpeedSymbol symbol_in_size(char letter) {
   return found ? *found : SpeedSymbol::S;
 }
 
-// A line to be written on, with room for what follows.
-[[gnu::noinline]] std::string line(std::string_view lead) {
-  std::string out;
-  out.reserve(lead.size() + 48);
-  out += lead;
-  return out;
-}
-
 struct Writer {
   const Text& text;
   const Tyre& tyre;
@@ -68,27 +60,26 @@ struct Writer {
   }
 
   static std::string length_words(std::string_view lead, std::int32_t scaled, bool inches_given) {
-    std::string out = line(lead);
-    append_scaled(out, scaled, 0);
+    Line out;
+    out.add(lead).add_scaled(scaled);
     if (inches_given) {
-      out += " in (";
-      out += trimmed(number(scaled) * 25.4, 0);
-      out += " mm)";
+      out.add(" in (").add(trimmed(number(scaled) * 25.4, 0)).add(" mm)");
     } else {
-      out += " mm";
+      out.add(" mm");
     }
-    return out;
+    return out.text();
   }
 
   static std::string speed_words(SpeedSymbol symbol, bool in_size) {
     const auto& row = standard::speed_row(symbol);
     const bool above = symbol == SpeedSymbol::ZR || symbol == SpeedSymbol::VR;
-    std::string out =
-        joined({in_size ? "Speed letter in the size, " : "Speed symbol ", row.letters});
-    out += above ? ": above " : ": up to ";
-    append(out, static_cast<std::int32_t>(in_kilometres_per_hour(row.speed)));
-    out += " km/h";
-    return out;
+    return Line()
+        .add(in_size ? "Speed letter in the size, " : "Speed symbol ")
+        .add(row.letters)
+        .add(above ? ": above " : ": up to ")
+        .add_number(static_cast<std::int32_t>(in_kilometres_per_hour(row.speed)))
+        .add(" km/h")
+        .text();
   }
 
   void size_parts() {
@@ -196,12 +187,10 @@ struct Writer {
   }
 
   void series_part(const Hit& hit) {
-    std::string out = line("Aspect ratio ");
-    append_scaled(out, hit.scaled, 0);
-    out += ": the sidewall is ";
-    append_scaled(out, hit.scaled, 0);
-    out += " % of the section width high";
-    part({hit.begin, hit.end}, "aspect_ratio", std::move(out));
+    Line out;
+    out.add("Aspect ratio ").add_scaled(hit.scaled);
+    out.add(": the sidewall is ").add_scaled(hit.scaled).add(" % of the section width high");
+    part({hit.begin, hit.end}, "aspect_ratio", out.text());
   }
 
   void second_part(const Hit& hit) {
@@ -241,23 +230,19 @@ struct Writer {
   }
 
   void rim_part(const Hit& hit) {
-    std::string out = line("Rim diameter code ");
-    append_scaled(out, hit.scaled, 0);
-    out += " (";
-    out += trimmed(number(hit.scaled) * 25.4, 1);
-    out += " mm)";
-    part({hit.begin, hit.end}, "rim_diameter", std::move(out));
+    Line out;
+    out.add("Rim diameter code ").add_scaled(hit.scaled);
+    out.add(" (").add_scaled(hit.scaled / 10 * 254).add(" mm)");
+    part({hit.begin, hit.end}, "rim_diameter", out.text());
   }
 
   static std::string index_words(std::string_view lead, int index) {
-    std::string out = line(lead);
-    append(out, index);
+    Line out;
+    out.add(lead).add_number(index);
     if (const auto load = standard::load_of_index(index)) {
-      out += ": ";
-      out += trimmed(in_kilograms(*load), 1);
-      out += " kg";
+      out.add(": ").add(trimmed(in_kilograms(*load), 1)).add(" kg");
     }
-    return out;
+    return out.text();
   }
 
   void service_parts(const Service& service, bool second) {
@@ -454,13 +439,12 @@ struct Writer {
     std::string meaning = date_meaning(value);
     if (meaning.empty()) {
       reading.unsaid.push_back(
-          joined({"The date code ", value, " has no such week: weeks run from 01 to 53."}));
+          filled("The date code # has no such week: weeks run from 01 to 53.", {value}));
       return "A date code whose week is none: weeks run from 01 to 53";
     }
     if (reading.date_code.empty()) reading.date_code = value;
     if (!in_code && value.size() == 4) {
-      std::string sentence =
-          joined({"The four digits ", value, " were taken for the date code: m"});
+      std::string sentence = filled("The four digits # were taken for the date code: m", {value});
       sentence.append(meaning, 1, std::string::npos);
       sentence.push_back('.');
       reading.assumed.push_back(std::move(sentence));
@@ -489,9 +473,9 @@ struct Writer {
     auto& unsaid = reading.unsaid;
     if (!facts.has_service()) {
       if (tyre.bare_index.there()) {
-        unsaid.push_back(joined({"No speed symbol stands after ",
-                                 text.quote(tyre.bare_index.begin, tyre.bare_index.end),
-                                 ", so it was not taken for the load index."}));
+        unsaid.push_back(
+            filled("No speed symbol stands after #, so it was not taken for the load index.",
+                   {text.quote(tyre.bare_index.begin, tyre.bare_index.end)}));
       }
       if (reading.size_symbol == SpeedSymbol::ZR) {
         say(unsaid,
@@ -578,8 +562,8 @@ struct Writer {
   void say_assumed() {
     auto& assumed = reading.assumed;
     if (dirty()) {
-      assumed.push_back(joined({"The size was read as ", canonical_size(tyre, reading.family),
-                                ", though it is not spelled that way."}));
+      assumed.push_back(filled("The size was read as #, though it is not spelled that way.",
+                               {canonical_size(tyre, reading.family)}));
     }
     if (tyre.size_twice) say(assumed, "The size stands in the text twice; it was read once.");
     if (facts.service.bracketed && facts.has_service() && !reading.service->above_symbol) {
@@ -606,10 +590,10 @@ struct Writer {
     if (reading.family == Family::motorcycle_alpha) {
       if (const int width = cycle_letter_width(facts.letter)) {
         reading.section_width = millimetres(width);
-        std::string out = line("The width letter was taken as a section of about ");
-        append(out, width);
-        out += " mm, from tables of equivalent sizes.";
-        assumed.push_back(std::move(out));
+        assumed.push_back(filled(
+            "The width letter was taken as a section of about # mm, from tables of equivalent "
+            "sizes.",
+            {std::to_string(width)}));
       } else {
         say(reading.unsaid, "The width letter has no agreed width in millimetres.");
       }
@@ -657,9 +641,8 @@ struct Writer {
       say(assumed, "Two service descriptions stand in the text; the first was used.");
     }
     if (facts.has_service() && tyre.bare_index.there()) {
-      reading.unsaid.push_back(
-          joined({"No speed symbol stands after ",
-                  text.quote(tyre.bare_index.begin, tyre.bare_index.end), "."}));
+      reading.unsaid.push_back(filled("No speed symbol stands after #.",
+                                      {text.quote(tyre.bare_index.begin, tyre.bare_index.end)}));
     }
   }
 
@@ -677,9 +660,8 @@ struct Writer {
     }
     if (!any && tyre.fit == Fit::likely) return;
     reading.assumed.push_back(
-        joined({"Nothing in the text says which kind of tyre this is; taken "
-                "here: ",
-                family_row(tyre.family).name, "."}));
+        filled("Nothing in the text says which kind of tyre this is; taken here: #.",
+               {family_row(tyre.family).name}));
   }
 
   Reading write() {

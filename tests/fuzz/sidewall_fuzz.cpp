@@ -1,10 +1,13 @@
 // libFuzzer target for the sidewall reader: any bytes, no crash, and these always hold:
-// parts lie within the text, no mark has an empty place, the canonical text reads back to itself,
-// a suggested size reads.
+// parts lie within the text, every mark stands somewhere in it, the canonical text reads back to
+// itself, a suggested size reads.
 //
-// Build:  clang++ -std=c++20 -O1 -g -fsanitize=fuzzer,address,undefined -I.
+// Build:  clang++ -std=c++20 -O2 -g1 -fsanitize=fuzzer,address,undefined -I.
 //           tests/fuzz/sidewall_fuzz.cpp core/sidewall/*.cpp core/standard/*.cpp
-// Run:    ./a.out -max_len=400 tests/fuzz/corpus/sidewall
+//           core/quantity/*.cpp
+// Run:    ASAN_OPTIONS=quarantine_size_mb=1:malloc_context_size=0
+//           ./a.out -max_len=400 new tests/fuzz/corpus/sidewall     (new: an empty folder)
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
 #include <cstdio>
@@ -46,6 +49,10 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   }
   for (const auto& mark : first->marks) {
     demand(!mark.meaning.empty(), "a mark has a meaning", text, std::string(mark.id));
+    const bool stands_there =
+        std::any_of(first->parts.begin(), first->parts.end(),
+                    [&](const treadwater::sidewall::Part& part) { return part.id == mark.id; });
+    demand(stands_there, "a mark stands in the text", text, std::string(mark.id));
   }
   const auto second = treadwater::sidewall::read(first->canonical);
   demand(bool(second), "the canonical text reads", text, first->canonical);

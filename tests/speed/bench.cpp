@@ -1,5 +1,5 @@
-// The same core, built with the page's own flags, with loops that a page never runs: how fast are its
-// parts in WebAssembly? sidewall.test.mjs holds the clock.
+// The same core, built with the page's own flags, with loops that a page never runs: how fast are
+// its parts in WebAssembly? sidewall.test.mjs holds the clock.
 #include <emscripten/bind.h>
 
 #include <string>
@@ -42,6 +42,11 @@ int read_sidewalls(int rounds) {
   return readings;
 }
 
+bool read_sidewall(const std::string& text) { return treadwater::sidewall::read(text).has_value(); }
+
 }  // namespace
 
-EMSCRIPTEN_BINDINGS(bench) { emscripten::function("readSidewalls", &read_sidewalls); }
+EMSCRIPTEN_BINDINGS(bench) {
+  emscripten::function("readSidewalls", &read_sidewalls);
+  emscripten::function("readSidewall", &read_sidewall);
+}
