@@ -8,56 +8,59 @@ const std::string_view safety_words =
     "An estimate, not a permission. Road law, event rules, the tyre maker and a qualified fitter "
     "come first. If in doubt, go slower or do not go.";
 
-std::string_view Input::text(std::string_view id) const {
+std::string_view Input::text(std::string_view path) const {
   for (auto it = texts_.rbegin(); it != texts_.rend(); ++it)
-    if (it->first == id) return it->second;
+    if (it->first == path) return it->second;
   return {};
 }
 
-const Field& field_of(const SheetDescription& sheet, std::string_view id) {
-  for (const Field& field : sheet.fields)
-    if (field.id == id) return field;
-  return sheet.fields.front();
+std::size_t Input::rows(std::string_view list) const {
+  for (auto it = rows_.rbegin(); it != rows_.rend(); ++it)
+    if (it->first == list) return it->second;
+  return 0;
+}
+
+std::string row_path(std::string_view list, std::size_t row, std::string_view field) {
+  return filled("#.#.#", {list, std::to_string(row), field});
+}
+
+const Field* find_field(const SheetDescription& sheet, std::string_view path) {
+  const std::size_t dot = path.find('.');
+  const std::vector<Field>* fields = &sheet.fields;
+  if (dot != std::string_view::npos) {  // a list's name and a row's number before the field's own
+    const Field* list = find_field(sheet, path.substr(0, dot));
+    if (list == nullptr) return nullptr;
+    fields = &list->fields;
+    path.remove_prefix(path.rfind('.') + 1);
+  }
+  for (const Field& field : *fields)
+    if (field.id == path) return &field;
+  return nullptr;
 }
 
 void refuse_unknown_fields(const SheetDescription& sheet, const Input& input, Answer& answer) {
-  for (const auto& given : input.all()) {
-    const std::string& id = given.first;
-    const bool known = id == "today" || std::any_of(sheet.fields.begin(), sheet.fields.end(),
-                                                    [&](const Field& f) { return f.id == id; });
-    if (known) continue;
+  const auto refuse = [&](const std::string& path) {
     std::string ids;
     for (const Field& field : sheet.fields) add_item(ids, field.id);
     answer.problems.push_back(
-        {id, "unknown_field",
-         filled("There is no field # on this sheet. Its fields are #.", {in_quotes(id), ids})});
+        {path, "unknown_field",
+         filled("There is no field # on this sheet. Its fields are #.", {in_quotes(path), ids})});
+  };
+  for (const auto& given : input.all()) {
+    const Field* field = find_field(sheet, given.first);
+    if (given.first != "today" && (field == nullptr || field->kind == FieldKind::list))
+      refuse(given.first);
   }
-}
-
-std::optional<double> stored_quantity_of(const SheetDescription& sheet, const Input& input,
-                                         std::string_view id, Answer& answer) {
-  const Field& field = field_of(sheet, id);
-  if (!field.required && plain_spaces(input.text(id)).empty()) return std::nullopt;
-  const auto read = read_stored(input.text(id), *field.quantity);
-  if (read) return *read;
-  answer.problems.push_back({std::string(id), std::string(read.error().code), read.error().text});
-  return std::nullopt;
-}
-
-std::optional<std::string_view> choice_of(const SheetDescription& sheet, const Input& input,
-                                          std::string_view id, Answer& answer) {
-  const Field& field = field_of(sheet, id);
-  const std::string given = plain_spaces(input.text(id));
-  const std::string_view wanted = given.empty() ? field.initial : std::string_view(given);
-  std::string values;
-  for (const Choice& choice : field.choices) {
-    if (choice.value == wanted) return choice.value;
-    add_item(values, choice.value);
+  for (const auto& list : input.lists()) {
+    const Field* field = find_field(sheet, list.first);
+    if (field == nullptr) {
+      refuse(list.first);
+    } else if (field->kind != FieldKind::list) {
+      answer.problems.push_back(
+          {list.first, "not_a_value",
+           filled("# holds a list; a text or a number would do.", {in_quotes(list.first)})});
+    }
   }
-  answer.problems.push_back({std::string(id), "unknown_choice",
-                             filled("#: # is not one of the choices. They are #.",
-                                    {field.label, in_quotes(given), values})});
-  return std::nullopt;
 }
 
 void add_limit(Answer& answer, Limit limit) {

@@ -1,8 +1,9 @@
 // The room `answer`: one file per sheet. A sheet describes itself as data (its form) and turns what
 // a person typed into an Answer (what the page draws). Nothing here knows JSON or HTML.
 //
-// To add a sheet: write core/answer/<name>.{hpp,cpp} with a `SheetDescription` and a function
-// `Answer(const Input&)`, and add it to the table in sheets.cpp. The page needs no change.
+// To add a sheet: write core/answer/<name>.{hpp,cpp} (and <name>_form.cpp) with a
+// `SheetDescription` and a function `Answer(const Input&)`, and add it to the table in sheets.cpp.
+// teller.hpp reads fields and says things, form.hpp makes fields. The page needs no change.
 #pragma once
 
 #include <initializer_list>
@@ -19,7 +20,7 @@ namespace treadwater::answer {
 
 // ---- the form ----
 
-enum class FieldKind { text, quantity, choice };
+enum class FieldKind { text, quantity, choice, yes_no, date, list };
 
 struct Choice {
   std::string_view value;
@@ -38,6 +39,7 @@ struct Field {
   std::optional<QuantityRequest> quantity;  // kind quantity
   std::vector<std::string_view> units;      // kind quantity: the first is that of a bare number
   std::vector<std::string_view> preferred;  // kind quantity: for metric, uk, us
+  std::vector<Field> fields;                // kind list: those of one row
 };
 
 struct Preset {
@@ -57,16 +59,24 @@ struct SheetDescription {
 
 // ---- what a person typed ----
 
+// A field of a list has a path: "corners.0.load" is the load in the first row.
 class Input {
  public:
-  void set(std::string_view id, std::string text) { texts_.emplace_back(id, std::move(text)); }
+  void set(std::string_view path, std::string text) { texts_.emplace_back(path, std::move(text)); }
+  void set_rows(std::string_view list, std::size_t count) { rows_.emplace_back(list, count); }
   // The text of a field; empty where it was not given. The last one wins.
-  std::string_view text(std::string_view id) const;
+  std::string_view text(std::string_view path) const;
+  std::size_t rows(std::string_view list) const;
   const std::vector<std::pair<std::string, std::string>>& all() const { return texts_; }
+  const std::vector<std::pair<std::string, std::size_t>>& lists() const { return rows_; }
 
  private:
   std::vector<std::pair<std::string, std::string>> texts_;
+  std::vector<std::pair<std::string, std::size_t>> rows_;
 };
+
+// "corners.0.load"
+std::string row_path(std::string_view list, std::size_t row, std::string_view field);
 
 // ---- the answer ----
 
@@ -179,6 +189,78 @@ struct Spoken {
   std::string text;
 };
 
+// The first cell of a row names it.
+struct Table {
+  std::string id;
+  std::string title;
+  std::string text;
+  std::vector<std::string> columns;
+  std::vector<std::vector<std::string>> rows;
+};
+
+// Charts are in the person's units: their numbers are only drawn.
+struct Axis {
+  std::string label;
+  std::string unit;
+};
+
+// A curve; with `low` and `high` as long as `y` it carries a band.
+struct Series {
+  std::string_view role;  // subject (what was asked about), reference (what it is compared with)
+  std::string label;
+  std::vector<double> x;
+  std::vector<double> y;
+  std::vector<double> low;
+  std::vector<double> high;
+};
+
+struct ChartMark {  // "you are here"
+  double x = 0.0;
+  double y = 0.0;
+  std::string label;
+};
+
+struct Chart {
+  std::string id;
+  std::string title;
+  std::string text;  // what the chart shows, in a sentence
+  Axis x;
+  Axis y;
+  std::vector<Series> series;
+  std::vector<ChartMark> marks;
+  Table table;  // the same as figures, at a few places
+};
+
+// A value over two axes: values[row][column] belongs to y[row] and x[column].
+struct Map {
+  std::string id;
+  std::string title;
+  std::string text;
+  Axis x;
+  Axis y;
+  Axis value;
+  std::vector<double> xs;
+  std::vector<double> ys;
+  std::vector<std::vector<double>> values;
+  std::vector<ChartMark> marks;
+};
+
+// What happens in turn: stages with the set that is on, a leak from full to flat. `share` is how
+// much of the whole length a step takes; `level` and `text` say how it stands there.
+struct Step {
+  std::string label;
+  std::string text;
+  double share = 1.0;
+  Level level = Level::note;
+};
+
+struct Timeline {
+  std::string id;
+  std::string title;
+  std::string text;
+  std::vector<Step> steps;
+};
+
 struct Answer {
   std::string sheet;
   std::vector<Problem> problems;
@@ -190,30 +272,21 @@ struct Answer {
   std::vector<Drawing> drawings;
   std::vector<Marking> markings;
   std::vector<Spoken> spoken;
+  std::vector<Chart> charts;
+  std::vector<Map> maps;
+  std::vector<Timeline> timelines;
+  std::vector<Table> tables;
 
   bool ok() const { return problems.empty(); }
 };
 
 // ---- what every sheet shares ----
 
+// The field at a path; null where the sheet has none.
+const Field* find_field(const SheetDescription& sheet, std::string_view path);
+
 // Fields the sheet does not have, each as a problem that names it. `today` is always allowed.
 void refuse_unknown_fields(const SheetDescription& sheet, const Input& input, Answer& answer);
-
-const Field& field_of(const SheetDescription& sheet, std::string_view id);
-
-// The quantity, or nothing and a problem. A missing optional field is nothing without a problem.
-std::optional<double> stored_quantity_of(const SheetDescription& sheet, const Input& input,
-                                         std::string_view id, Answer& answer);
-template <class Q>
-std::optional<Q> quantity_of(const SheetDescription& sheet, const Input& input, std::string_view id,
-                             Answer& answer) {
-  if (const auto stored = stored_quantity_of(sheet, input, id, answer)) return Q::stored(*stored);
-  return std::nullopt;
-}
-
-// The chosen value, the initial one where nothing was given, or nothing and a problem.
-std::optional<std::string_view> choice_of(const SheetDescription& sheet, const Input& input,
-                                          std::string_view id, Answer& answer);
 
 // Limits are kept ranked, the lowest hold-to speed first; cautions most serious first. Equals stay
 // in the order in which they were said.

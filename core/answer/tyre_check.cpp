@@ -2,12 +2,11 @@
 
 #include <algorithm>
 
+#include "core/answer/teller.hpp"
 #include "core/answer/tyre_age.hpp"
 #include "core/answer/tyre_kind.hpp"
 #include "core/patch/contact.hpp"
 #include "core/patch/load_capacity.hpp"
-#include "core/quantity/write.hpp"
-#include "core/sidewall/sidewall.hpp"
 #include "core/standard/instrument.hpp"
 #include "core/standard/load_index.hpp"
 #include "core/standard/road_surface.hpp"
@@ -77,13 +76,11 @@ struct TopSpeed {
   std::string letters;
 };
 
-class TyreCheck {
+class TyreCheck : Teller {
  public:
-  explicit TyreCheck(const Input& input) : input_(input) {}
+  explicit TyreCheck(const Input& input) : Teller(tyre_check_sheet(), input) {}
 
   Answer run() {
-    answer_.sheet = "tyre-check";
-    refuse_unknown_fields(tyre_check_sheet(), input_, answer_);
     read_form();
     if (size_) {
       explain_sidewall();
@@ -95,28 +92,15 @@ class TyreCheck {
     judge_tread();
     judge_age();
     describe_patch();
-    if (answer_.ok()) conclude();
+    if (answer_.ok()) finish();
     return std::move(answer_);
   }
 
  private:
   // ---- reading the form ----
 
-  template <class Q>
-  std::optional<Q> quantity(std::string_view id) {
-    return quantity_of<Q>(tyre_check_sheet(), input_, id, answer_);
-  }
-  std::optional<std::string_view> choice(std::string_view id) {
-    return choice_of(tyre_check_sheet(), input_, id, answer_);
-  }
-  void problem(std::string_view field, std::string_view code, std::string_view text) {
-    answer_.problems.push_back({std::string(field), std::string(code), std::string(text)});
-  }
-
   void read_form() {
-    if (const auto id = choice("units")) units_ = *find_unit_system(*id);
-    read_today();
-    read_size();
+    size_ = sidewall_text("size");
     load_ = quantity<Mass>("load");
     gauge_ = quantity<GaugePressure>("pressure");
     const auto state = choice("pressure_state");
@@ -131,74 +115,15 @@ class TyreCheck {
     read_age();
   }
 
-  void read_today() {
-    const std::string text = plain_spaces(input_.text("today"));
-    if (text.empty()) {
-      today_ = today_by_the_clock();
-    } else if (const auto date = read_iso_date(text)) {
-      today_ = *date;
-    } else {
-      problem("today", "not_a_date",
-              filled("Today: # is not a date like 2026-11-25.", {in_quotes(text)}));
-      today_ = today_by_the_clock();
-    }
-  }
-
-  void read_size() {
-    if (plain_spaces(input_.text("size")).empty()) {
-      problem("size", "missing",
-              "Sidewall text is missing. Something like 205/55 R16 91V would do.");
-      return;
-    }
-    auto reading = sidewall::read(input_.text("size"));
-    if (reading) {
-      size_ = std::move(*reading);
-      return;
-    }
-    std::string text = std::move(reading.error().text);
-    if (!reading.error().nearest.empty() && text.find(reading.error().nearest) == std::string::npos)
-      text += filled(" Did you mean #?", {reading.error().nearest});
-    problem("size", reading.error().code, text);
-  }
-
   void read_age() {
-    std::string text = plain_spaces(input_.text("date_code"));
-    if (text.empty() && size_) text = size_->date_code;
-    if (text.empty()) return;
-    const auto age = read_date_code(text, today_);
+    std::string code = plain_spaces(text("date_code"));
+    if (code.empty() && size_) code = size_->date_code;
+    if (code.empty()) return;
+    const auto age = read_date_code(code, today_);
     if (age)
       age_ = *age;
     else
       problem("date_code", age.error().code, age.error().text);
-  }
-
-  // ---- saying things ----
-
-  void caution(std::string_view id, Level level, std::string_view reason, std::string_view text,
-               SomeSources sources = {}) {
-    add_caution(answer_,
-                {std::string(id), level, std::string(reason), std::string(text), sources.kept()});
-  }
-
-  void figure(std::string_view id, std::string_view label, double value, std::string_view unit,
-              std::string_view text, SomeSources sources, std::string_view note = {},
-              std::optional<double> low = {}, std::optional<double> high = {}) {
-    answer_.figures.push_back({std::string(id), std::string(label), value, unit, low, high,
-                               std::string(text), std::string(note), sources.kept()});
-  }
-
-  void fixed_limit(std::string_view id, std::string_view label, Speed speed, std::string_view why,
-                   SomeSources sources) {
-    add_limit(answer_,
-              {std::string(id), std::string(label), speed, speed, speed, 1.0,
-               speed > kilometres_per_hour(0.0) ? write(speed, units_) : "not at any speed",
-               std::string(why), sources.kept()});
-  }
-
-  std::string speed_text(Speed v) const { return write(v, units_); }
-  // "74 km/h (59 to 85 km/h)"
-  std::string band_text(Speed central, Speed low, Speed high) const {
-    return filled("# (#)", {speed_text(central), write_speed_range(low, high, units_)});
   }
 
   // ---- the sidewall ----
@@ -226,20 +151,20 @@ class TyreCheck {
 
   // The text as typed, laid out with what each part of it means.
   void explain_sidewall() {
-    const std::string_view text = input_.text("size");
+    const std::string_view typed = text("size");
     Marking marking{"sidewall", "What the sidewall says", size_->canonical, {}};
     std::size_t at = 0;
     const auto stretch = [&](std::size_t end, std::string meaning) {
       if (end > at)
-        marking.stretches.push_back({std::string(text.substr(at, end - at)), std::move(meaning)});
+        marking.stretches.push_back({std::string(typed.substr(at, end - at)), std::move(meaning)});
       at = std::max(at, end);
     };
     for (const sidewall::Part& part : size_->parts) {
-      if (part.begin < at || part.end > text.size()) continue;
+      if (part.begin < at || part.end > typed.size()) continue;
       stretch(part.begin, "");
       stretch(part.end, part.meaning);
     }
-    stretch(text.size(), "");
+    stretch(typed.size(), "");
     answer_.markings.push_back(std::move(marking));
   }
 
@@ -530,7 +455,7 @@ class TyreCheck {
               "A competition tyre is not for the public road unless it is marked and moulded for "
               "it; on a stage the event's rules decide.");
     if (!water_) {
-      if (plain_spaces(input_.text("water")).empty())
+      if (!given("water"))
         caution("water_not_given", Level::note, "",
                 "No depth of water was given, so aquaplaning was not judged. Stand a ruler in the "
                 "deepest place the wheel will cross; 0 for no standing water.");
@@ -559,7 +484,7 @@ class TyreCheck {
 
   void published_onsets() {
     if (!gauge_ || !cold_) return;
-    const auto speed_figure = [&](std::string_view id, std::string_view label, Speed v,
+    const auto speed_figure = [&](const char* id, std::string_view label, Speed v,
                                   SomeSources sources, std::string_view note) {
       figure(id, label, in_kilometres_per_hour(v), "km/h", speed_text(v), sources, note);
     };
@@ -745,9 +670,8 @@ class TyreCheck {
     const auto diameter = patch::overall_diameter(*size_);
     const auto size = patch::nominal_size(*size_);
     if (!diameter) return;
-    const auto length = [&](std::string_view id, std::string_view label,
-                            const patch::LengthBand& band, int decimals, SomeSources sources,
-                            std::string_view note) {
+    const auto length = [&](const char* id, std::string_view label, const patch::LengthBand& band,
+                            int decimals, SomeSources sources, std::string_view note) {
       figure(id, label, in_millimetres(band.nominal), "mm",
              write_size(band.nominal, units_, decimals), sources, note, in_millimetres(band.low),
              in_millimetres(band.high));
@@ -842,37 +766,11 @@ class TyreCheck {
 
   // ---- the conclusion ----
 
-  void conclude() {
-    if (!answer_.limits.empty()) hold_to();
+  void finish() {
+    hold_to();
     judge_intended_speed();
-    Level worst = Level::note;
-    for (const Caution& c : answer_.cautions) worst = std::max(worst, c.level);
-    std::string reasons;
-    int count = 0;
-    for (const Caution& c : answer_.cautions)
-      if (c.level == worst && !c.reason.empty() && count++ < 3) add_item(reasons, c.reason, "; ");
-    Verdict verdict{worst, ""};
-    if (worst == Level::note)
-      verdict.text = "Fit for this load at this pressure, as far as these readings tell.";
-    if (worst == Level::care) verdict.text = filled("Fit only with care: #.", {reasons});
-    if (worst == Level::unfit) verdict.text = filled("Not fit as it stands: #.", {reasons});
-    answer_.verdict = std::move(verdict);
-    speak();
-  }
-
-  void hold_to() {
-    const Limit& governing = answer_.limits.front();
-    const Speed held = floor_to_five(governing.low * governing.share_kept, units_);
-    HoldTo hold;
-    hold.speed = held;
-    hold.governed_by = governing.id;
-    hold.why = governing.why;
-    hold.text = speed_text(held);
-    if (held <= kilometres_per_hour(0.0))
-      hold.text = governing.id == "aquaplaning" ? "Do not drive into it" : "Do not drive on it yet";
-    else if (governing.id == "speed_symbol")
-      hold.why += " Nothing else here bites first; the road's own limit comes before it.";
-    answer_.hold_to = std::move(hold);
+    conclude("Fit for this load at this pressure, as far as these readings tell.");
+    say_it_aloud();
   }
 
   void judge_intended_speed() {
@@ -888,24 +786,18 @@ class TyreCheck {
         governing.sources);
   }
 
-  std::string spoken_speed(Speed v) const {
-    return units_ == UnitSystem::metric
-               ? filled("# kilometres an hour", {fixed(in_kilometres_per_hour(v), 0)})
-               : filled("# miles an hour", {fixed(in_miles_per_hour(v), 0)});
-  }
-
-  void speak() {
+  void say_it_aloud() {
     if (!answer_.hold_to || !size_) return;
-    std::string text = without_marks(size_->canonical);
-    if (tread_) text += filled(", tread #", {write_depth(*tread_, units_)});
+    std::string said = without_marks(size_->canonical);
+    if (tread_) said += filled(", tread #", {write_depth(*tread_, units_)});
     if (water_ && *water_ > millimetres(0.0))
-      text += filled(", water #", {write_water(*water_, units_)});
+      said += filled(", water #", {write_water(*water_, units_)});
     if (answer_.hold_to->speed <= kilometres_per_hour(0.0))
-      text += filled(": #.", {answer_.hold_to->text});
+      said += filled(": #.", {answer_.hold_to->text});
     else
-      text += filled(": hold to #. The limit is #.", {spoken_speed(answer_.hold_to->speed),
+      said += filled(": hold to #. The limit is #.", {spoken_speed(answer_.hold_to->speed),
                                                       lower_first(answer_.limits.front().label)});
-    answer_.spoken.push_back({"radio", "To read out", std::move(text)});
+    speak(said);
   }
 
   // Size and service description come first in the canonical text; for a radio they will do.
@@ -921,10 +813,6 @@ class TyreCheck {
     return text;
   }
 
-  const Input& input_;
-  Answer answer_;
-  UnitSystem units_ = UnitSystem::metric;
-  Date today_;
   std::optional<Reading> size_;
   std::optional<Mass> load_;
   std::optional<GaugePressure> gauge_;  // as read

@@ -1,62 +1,10 @@
 // The form of the sheet `tyre-check`. Field ids are part of every link anybody has kept: do not
 // rename them.
+#include "core/answer/form.hpp"
 #include "core/answer/tyre_check.hpp"
-#include "core/answer/tyre_kind.hpp"
-#include "core/standard/road_surface.hpp"
-#include "core/standard/tread_law.hpp"
 
 namespace treadwater::answer {
 namespace {
-
-Field text_field(std::string_view id, std::string_view label, std::string_view hint, bool required,
-                 std::string_view example) {
-  Field field;
-  field.id = id;
-  field.label = label;
-  field.hint = hint;
-  field.required = required;
-  field.example = example;
-  return field;
-}
-
-Field quantity_field(std::string_view id, std::string_view hint, bool required,
-                     const QuantityRequest& request, std::vector<std::string_view> units,
-                     std::vector<std::string_view> preferred) {
-  Field field = text_field(id, request.label, hint, required, request.example);
-  field.kind = FieldKind::quantity;
-  field.quantity = request;
-  field.units = std::move(units);
-  field.preferred = std::move(preferred);
-  return field;
-}
-
-Field choice_field(std::string_view id, std::string_view label, std::string_view hint,
-                   std::vector<Choice> choices) {
-  Field field = text_field(id, label, hint, false, choices.front().value);
-  field.kind = FieldKind::choice;
-  field.initial = choices.front().value;
-  field.choices = std::move(choices);
-  return field;
-}
-
-std::vector<Choice> surfaces() {
-  std::vector<Choice> choices;
-  for (const auto& surface : standard::road_surfaces())
-    choices.push_back({surface.id, surface.label});
-  return choices;
-}
-
-std::vector<Choice> kinds() {
-  std::vector<Choice> choices;
-  for (const TyreKind& kind : tyre_kinds) choices.push_back({kind.id, kind.label});
-  return choices;
-}
-
-std::vector<Choice> places() {
-  std::vector<Choice> choices;
-  for (const auto& law : standard::tread_laws()) choices.push_back({law.id, law.place});
-  return choices;
-}
 
 constexpr QuantityRequest load{"Load on this wheel",  Dimension::mass, "kg", 20.0, 8000.0, "20 kg",
                                "8000 kg (17 600 lb)", "430 kg"};
@@ -79,9 +27,7 @@ SheetDescription describe() {
       "water, "
       "and how fast before which limit bites?";
   sheet.fields = {
-      choice_field(
-          "units", "Units of the answer", "",
-          {{"metric", "km/h, bar, mm"}, {"uk", "mph, psi, mm"}, {"us", "mph, psi, 32nds"}}),
+      units_field(),
       text_field("size", "Sidewall text",
                  "Copy the size line from the tyre, with the number and letter after it. Any "
                  "spacing will do.",
@@ -104,9 +50,9 @@ SheetDescription describe() {
           false, water, {"mm", "in"}, {"mm", "mm", "in"}),
       quantity_field("speed", "If you want it judged.", false, speed, {"km/h", "mph"},
                      {"km/h", "mph", "mph"}),
-      choice_field("tyre_kind", "Kind of tyre", "", kinds()),
-      choice_field("surface", "Road surface", "", surfaces()),
-      choice_field("place", "Whose tread law", "", places()),
+      choice_field("tyre_kind", "Kind of tyre", "", tyre_kind_choices()),
+      choice_field("surface", "Road surface", "", surface_choices()),
+      choice_field("place", "Whose tread law", "", place_choices()),
       text_field("date_code", "Date code",
                  "The last four digits of the DOT line: week and year of making.", false, "2322"),
   };

@@ -83,18 +83,30 @@ const char* dimension_name(Dimension d) {
       return "temperature";
     case Dimension::force:
       return "force";
+    case Dimension::rain:
+      return "rain";
+    case Dimension::time:
+      return "time";
+    case Dimension::number:
+      break;
   }
   return "number";
 }
 
-const char* kind_name(a::FieldKind kind) {
-  switch (kind) {
+const char* kind_name(const a::Field& field) {
+  switch (field.kind) {
     case a::FieldKind::text:
       return "text";
     case a::FieldKind::quantity:
-      return "quantity";
+      return field.quantity->dimension == Dimension::number ? "number" : "quantity";
     case a::FieldKind::choice:
       return "choice";
+    case a::FieldKind::yes_no:
+      return "yes-no";
+    case a::FieldKind::date:
+      return "date";
+    case a::FieldKind::list:
+      return "list";
   }
   return "text";
 }
@@ -104,7 +116,7 @@ Json field_json(const a::Field& field) {
   put_text(json, "id", field.id);
   put_text(json, "label", field.label);
   put_text(json, "hint", field.hint);
-  put_text(json, "kind", kind_name(field.kind));
+  put_text(json, "kind", kind_name(field));
   put_flag(json, "required", field.required);
   put_text(json, "default", field.initial);
   put_text(json, "example", field.example);
@@ -125,6 +137,7 @@ Json field_json(const a::Field& field) {
                put_text(one, "label", choice.label);
                return one;
              }));
+  if (field.kind == a::FieldKind::list) put_json(json, "fields", list_of(field.fields, field_json));
   return json;
 }
 
@@ -267,6 +280,96 @@ Json marking_json(const a::Marking& marking) {
   return json;
 }
 
+Json text_list(const std::vector<std::string>& texts) {
+  return list_of(texts, [](const std::string& text) { return Json(text); });
+}
+
+Json number_list(const std::vector<double>& numbers) {
+  return list_of(numbers,
+                 [](double number) { return std::isfinite(number) ? Json(number) : Json(); });
+}
+
+void put_table(Json& json, const a::Table& table) {
+  put_json(json, "columns", text_list(table.columns));
+  put_json(json, "rows", list_of(table.rows, text_list));
+}
+
+Json table_json(const a::Table& table) {
+  Json json = block_json("table", table.id, table.title, table.text);
+  put_table(json, table);
+  return json;
+}
+
+Json axis_json(const a::Axis& axis) {
+  Json json;
+  put_text(json, "label", axis.label);
+  put_text(json, "unit", axis.unit);
+  return json;
+}
+
+Json series_json(const a::Series& series) {
+  Json json;
+  put_text(json, "role", series.role);
+  put_text(json, "label", series.label);
+  put_json(json, "x", number_list(series.x));
+  put_json(json, "y", number_list(series.y));
+  if (!series.low.empty()) {
+    put_json(json, "low", number_list(series.low));
+    put_json(json, "high", number_list(series.high));
+  }
+  return json;
+}
+
+Json mark_json(const a::ChartMark& mark) {
+  Json json;
+  put_number(json, "x", mark.x);
+  put_number(json, "y", mark.y);
+  put_text(json, "label", mark.label);
+  return json;
+}
+
+Json chart_json(const a::Chart& chart) {
+  Json json = block_json("chart", chart.id, chart.title, chart.text);
+  put_json(json, "x", axis_json(chart.x));
+  put_json(json, "y", axis_json(chart.y));
+  put_json(json, "series", list_of(chart.series, series_json));
+  put_json(json, "marks", list_of(chart.marks, mark_json));
+  put_table(json, chart.table);
+  return json;
+}
+
+Json map_json(const a::Map& map) {
+  Json json = block_json("map", map.id, map.title, map.text);
+  put_json(json, "x", axis_json(map.x));
+  put_json(json, "y", axis_json(map.y));
+  put_json(json, "value", axis_json(map.value));
+  put_json(json, "xs", number_list(map.xs));
+  put_json(json, "ys", number_list(map.ys));
+  put_json(json, "values", list_of(map.values, number_list));
+  put_json(json, "marks", list_of(map.marks, mark_json));
+  return json;
+}
+
+Json step_json(const a::Step& step) {
+  Json json;
+  put_text(json, "label", step.label);
+  put_text(json, "text", step.text);
+  put_number(json, "share", step.share);
+  put_text(json, "level", level_name(step.level, "note"));
+  return json;
+}
+
+Json timeline_json(const a::Timeline& timeline) {
+  Json json = block_json("timeline", timeline.id, timeline.title, timeline.text);
+  put_json(json, "steps", list_of(timeline.steps, step_json));
+  return json;
+}
+
+template <class Rows, class Make>
+void add_blocks(Json& blocks, const Rows& rows, Make make) {
+  for (const auto& row : rows) blocks.push_back(make(row));
+}
+
 Json answer_json(const a::Answer& answer) {
   Json json;
   put_text(json, "sheet", answer.sheet);
@@ -280,9 +383,13 @@ Json answer_json(const a::Answer& answer) {
   put_json(json, "figures", list_of(answer.figures, figure_json));
   put_json(json, "cautions", list_of(answer.cautions, caution_json));
   Json blocks = list_of(answer.drawings, drawing_json);
-  for (const a::Marking& m : answer.markings) blocks.push_back(marking_json(m));
-  for (const a::Spoken& s : answer.spoken)
-    blocks.push_back(block_json("spoken", s.id, s.title, s.text));
+  add_blocks(blocks, answer.markings, marking_json);
+  add_blocks(blocks, answer.timelines, timeline_json);
+  add_blocks(blocks, answer.charts, chart_json);
+  add_blocks(blocks, answer.maps, map_json);
+  add_blocks(blocks, answer.tables, table_json);
+  add_blocks(blocks, answer.spoken,
+             [](const a::Spoken& s) { return block_json("spoken", s.id, s.title, s.text); });
   put_json(json, "blocks", std::move(blocks));
   put_json(json, "sources", sources_json(a::sources_used(answer)));
   put_text(json, "safety", a::safety_words);
@@ -299,9 +406,9 @@ a::Answer refused(std::string_view sheet, std::string_view field, std::string_vi
   return answer;
 }
 
-// Takes a flat JSON object straight into an Input, each value as the text a person would have
-// typed: no document is built. A list or an object in a field's place is a problem that names the
-// field.
+// Takes a JSON object straight into an Input, each value as the text a person would have typed: no
+// document is built. A field holds a value, or a list of rows, each an object of values; anything
+// else is a problem that names the field.
 class FieldReader {
  public:
   using number_integer_t = Json::number_integer_t;
@@ -322,31 +429,58 @@ class FieldReader {
   bool string(string_t& text) { return value(text); }
   bool binary(binary_t&) { return false; }
   bool key(string_t& name) {
-    if (depth_ == 1) name_ = name;
+    if (depth_ == field_depth) field_ = name;
+    if (depth_ == row_depth) row_field_ = name;
     return true;
   }
   bool start_object(std::size_t) {
-    if (depth_ == 0) is_object = true;
+    if (depth_ == 0)
+      is_object = true;
+    else if (depth_ != list_depth)
+      refuse();
     return enter();
   }
-  bool start_array(std::size_t) { return enter(); }
-  bool end_object() { return leave(); }
-  bool end_array() { return leave(); }
+  bool start_array(std::size_t) {
+    if (depth_ == field_depth)
+      rows_ = 0;
+    else
+      refuse();
+    return enter();
+  }
+  bool end_object() {
+    if (depth_ == row_depth) ++rows_;
+    return leave();
+  }
+  bool end_array() {
+    if (depth_ == list_depth) input.set_rows(field_, rows_);
+    return leave();
+  }
   template <class Error>
   bool parse_error(std::size_t, const std::string&, const Error&) {
     return false;
   }
 
  private:
+  // How many objects and lists are open where a field, a list's row and a row's field stand.
+  static constexpr int field_depth = 1;
+  static constexpr int list_depth = 2;
+  static constexpr int row_depth = 3;
+
   bool value(std::string text) {
-    if (depth_ == 1) input.set(name_, std::move(text));
+    if (depth_ == field_depth) input.set(field_, std::move(text));
+    if (depth_ == list_depth) refuse();
+    if (depth_ == row_depth) input.set(a::row_path(field_, rows_, row_field_), std::move(text));
     return depth_ > 0;  // a bare value is no object
   }
+  void refuse() {
+    if (!problems.empty() && problems.back().field == field_) return;
+    problems.push_back(
+        {field_, "not_a_value",
+         filled("# holds what no field takes: a text or a number would do, or for a list, rows of "
+                "named values.",
+                {in_quotes(field_)})});
+  }
   bool enter() {
-    if (depth_ == 1)
-      problems.push_back({name_, "not_a_value",
-                          filled("# holds a list or an object; a text or a number would do.",
-                                 {in_quotes(name_)})});
     ++depth_;
     return is_object;
   }
@@ -355,7 +489,9 @@ class FieldReader {
     return true;
   }
 
-  std::string name_;
+  std::string field_;
+  std::string row_field_;
+  std::size_t rows_ = 0;
   int depth_ = 0;
 };
 

@@ -50,6 +50,10 @@ constexpr Unit units[] = {
     {"/32nds", Dimension::length, exact::metres_per_inch / 32.0},
     {"32nds", Dimension::length, exact::metres_per_inch / 32.0},
     {"ft", Dimension::length, exact::metres_per_foot},
+    {"yd", Dimension::length, 3.0 * exact::metres_per_foot},
+    {"km", Dimension::length, 1000.0},
+    {"mi", Dimension::length, exact::metres_per_mile},
+    {"miles", Dimension::length, exact::metres_per_mile},
     {"km/h", Dimension::speed, 1.0},
     {"kmh", Dimension::speed, 1.0},
     {"kph", Dimension::speed, 1.0},
@@ -66,6 +70,17 @@ constexpr Unit units[] = {
     {"n", Dimension::force, 1.0},
     {"lbf", Dimension::force, exact::newtons_per_pound_force},
     {"kgf", Dimension::force, exact::standard_gravity},
+    {"mm/h", Dimension::rain, 1.0},
+    {"mm/hr", Dimension::rain, 1.0},
+    {"in/h", Dimension::rain, exact::metres_per_inch * 1000.0},
+    {"in/hr", Dimension::rain, exact::metres_per_inch * 1000.0},
+    {"s", Dimension::time, 1.0},
+    {"min", Dimension::time, 60.0},
+    {"h", Dimension::time, exact::seconds_per_hour},
+    {"d", Dimension::time, 24.0 * exact::seconds_per_hour},
+    {"days", Dimension::time, 24.0 * exact::seconds_per_hour},
+    {"", Dimension::number, 1.0},
+    {"%", Dimension::number, 1.0},
 };
 
 struct DimensionWords {
@@ -87,6 +102,12 @@ constexpr DimensionWords words(Dimension d) {
       return {"a temperature", "°C or °F"};
     case Dimension::force:
       return {"a force", "N"};
+    case Dimension::rain:
+      return {"a rate of rain", "mm/h or in/h"};
+    case Dimension::time:
+      return {"a time", "s, min or h"};
+    case Dimension::number:
+      return {"a number", "no unit"};
   }
   return {"a quantity", "its unit"};
 }

@@ -17,7 +17,17 @@
 
 namespace treadwater {
 
-enum class Dimension { pressure, mass, length, speed, temperature, force };
+enum class Dimension {
+  pressure,
+  mass,
+  length,
+  speed,
+  temperature,
+  force,
+  rain,    // stored in mm/h
+  time,    // stored in seconds
+  number,  // a count or a share; "%" may stand after it
+};
 
 // What is being asked for. Bounds are in the stored unit of the dimension's type (see
 // quantity.hpp); the texts are how the bounds and an example read to a person.
