@@ -12,11 +12,11 @@ build_module() {
   cmake --build "$root/build/wasm" || die "the core did not compile to WebAssembly; see the message above."
 }
 
-# The page imports the module from its own source folder. A copy that is the same stays untouched,
+# The page imports the modules from its own source folder. A copy that is the same stays untouched,
 # so that the page is not built again for nothing.
 place_module() {
   mkdir -p "$root/web/src/generated"
-  for file in treadwater.mjs treadwater.wasm; do
+  for file in treadwater.mjs treadwater.wasm treadwater-first.mjs treadwater-first.wasm; do
     cmp -s "$root/build/wasm/$file" "$root/web/src/generated/$file" ||
       cp "$root/build/wasm/$file" "$root/web/src/generated/$file"
   done

@@ -3,7 +3,8 @@
 //
 // To add a sheet: write core/answer/<name>.{hpp,cpp} (and <name>_form.cpp) with a
 // `SheetDescription` and a function `Answer(const Input&)`, and add it to the table in sheets.cpp.
-// teller.hpp reads fields and says things, form.hpp makes fields. The page needs no change.
+// heads.hpp names it, teller.hpp reads fields and says things, form.hpp makes fields. The page
+// needs no change.
 #pragma once
 
 #include <initializer_list>
@@ -49,10 +50,14 @@ struct Preset {
   std::vector<std::pair<std::string_view, std::string_view>> input;
 };
 
-struct SheetDescription {
-  std::string_view id;
+struct SheetHead {
+  std::string_view id;  // part of every link anybody has kept
   std::string_view title;
   std::string_view purpose;
+};
+
+struct SheetDescription {
+  SheetHead head;
   std::vector<Field> fields;
   Preset example;  // an invented case, answered for a first-time visitor
 };

@@ -1,19 +1,30 @@
 #include "core/answer/sheets.hpp"
 
+#include <iterator>
+
+#include "core/answer/heads.hpp"
 #include "core/answer/tyre_check.hpp"
 
 namespace treadwater::answer {
 
-const std::vector<Sheet>& sheets() {
-  static const std::vector<Sheet> table = {
-      {tyre_check_sheet, tyre_check, tyre_check_sources},
-  };
-  return table;
-}
+namespace {
 
-const Sheet* find_sheet(std::string_view id) {
-  for (const Sheet& sheet : sheets())
-    if (sheet.describe().id == id) return &sheet;
+constexpr Sheet first[] = {
+    {heads::tyre_check, tyre_check_sheet, tyre_check, tyre_check_sources},
+};
+
+constexpr Sheet all[] = {
+    {heads::tyre_check, tyre_check_sheet, tyre_check, tyre_check_sources},
+};
+
+}  // namespace
+
+Sheets all_sheets() { return {all, std::size(all)}; }
+Sheets first_sheets() { return {first, std::size(first)}; }
+
+const Sheet* find_sheet(Sheets sheets, std::string_view id) {
+  for (const Sheet& sheet : sheets)
+    if (sheet.head.id == id) return &sheet;
   return nullptr;
 }
 
@@ -35,9 +46,9 @@ const std::vector<Way>& ways() {
   return table;
 }
 
-Sources all_sources() {
+Sources sources_of(Sheets sheets) {
   Sources all;
-  for (const Sheet& sheet : sheets())
+  for (const Sheet& sheet : sheets)
     for (const Source* source : sheet.sources()) add_once(all, *source);
   return all;
 }

@@ -5,7 +5,7 @@
 namespace treadwater::answer {
 
 Teller::Teller(const SheetDescription& sheet, const Input& input) : sheet_(sheet), input_(input) {
-  answer_.sheet = std::string(sheet.id);
+  answer_.sheet = std::string(sheet.head.id);
   refuse_unknown_fields(sheet, input, answer_);
   if (const auto id = choice("units")) units_ = *find_unit_system(*id);
   read_today();

@@ -1,6 +1,7 @@
 // The form of the sheet `tyre-check`. Field ids are part of every link anybody has kept: do not
 // rename them.
 #include "core/answer/form.hpp"
+#include "core/answer/heads.hpp"
 #include "core/answer/tyre_check.hpp"
 
 namespace treadwater::answer {
@@ -20,12 +21,7 @@ constexpr QuantityRequest speed{"Speed you intend", Dimension::speed,     "km/h"
 
 SheetDescription describe() {
   SheetDescription sheet;
-  sheet.id = "tyre-check";
-  sheet.title = "Check one tyre";
-  sheet.purpose =
-      "From what the sidewall, a gauge and a ruler say: is this tyre fit for its load and the "
-      "water, "
-      "and how fast before which limit bites?";
+  sheet.head = heads::tyre_check;
   sheet.fields = {
       units_field(),
       text_field("size", "Sidewall text",

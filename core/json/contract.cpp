@@ -4,7 +4,7 @@
 #include <iterator>
 #include <nlohmann/json.hpp>
 
-#include "core/answer/sheets.hpp"
+#include "core/answer/heads.hpp"
 
 namespace treadwater::json {
 namespace {
@@ -141,11 +141,18 @@ Json field_json(const a::Field& field) {
   return json;
 }
 
-Json sheet_json(const a::SheetDescription& sheet) {
+Json sheet_json(a::Sheets sheets, const a::SheetHead& head) {
   Json json;
-  put_text(json, "id", sheet.id);
-  put_text(json, "title", sheet.title);
-  put_text(json, "purpose", sheet.purpose);
+  put_text(json, "id", head.id);
+  put_text(json, "title", head.title);
+  put_text(json, "purpose", head.purpose);
+  const a::Sheet* here = a::find_sheet(sheets, head.id);
+  if (here == nullptr) {
+    put_json(json, "fields", Json::array());
+    put_flag(json, "elsewhere", true);
+    return json;
+  }
+  const a::SheetDescription& sheet = here->describe();
   put_json(json, "fields", list_of(sheet.fields, field_json));
   put_text(json["example"], "title", sheet.example.title);
   put_json(json["example"], "input", input_json(sheet.example));
@@ -495,11 +502,11 @@ class FieldReader {
   int depth_ = 0;
 };
 
-a::Answer answer_of(std::string_view sheet_id, std::string_view text) {
-  const a::Sheet* sheet = a::find_sheet(sheet_id);
+a::Answer answer_of(a::Sheets sheets, std::string_view sheet_id, std::string_view text) {
+  const a::Sheet* sheet = a::find_sheet(sheets, sheet_id);
   if (sheet == nullptr) {
     std::string ids;
-    for (const a::Sheet& s : a::sheets()) add_item(ids, s.describe().id);
+    for (const a::Sheet& s : sheets) add_item(ids, s.head.id);
     return refused(in_quotes(sheet_id), "sheet", "unknown_sheet",
                    filled("There is no sheet #. There is: #.", {in_quotes(sheet_id), ids}));
   }
@@ -525,20 +532,27 @@ a::Answer answer_of(std::string_view sheet_id, std::string_view text) {
 
 }  // namespace
 
-std::string describe() {
+std::string describe(a::Sheets sheets) {
   Json json;
   put_text(json, "version", version);
   put_text(json, "name", "Treadwater");
   put_text(json, "safety", a::safety_words);
   put_json(json, "ways", list_of(a::ways(), way_json));
-  put_json(json, "sheets",
-           list_of(a::sheets(), [](const a::Sheet& s) { return sheet_json(s.describe()); }));
-  put_json(json, "sources", sources_json(a::all_sources()));
+  put_json(json, "sheets", list_of(a::heads::all, [&](const a::SheetHead* head) {
+             return sheet_json(sheets, *head);
+           }));
+  put_json(json, "sources", sources_json(a::sources_of(sheets)));
   return written(json);
 }
 
+std::string answer(a::Sheets sheets, std::string_view sheet, std::string_view input) {
+  return written(answer_json(answer_of(sheets, sheet, input)));
+}
+
+std::string describe() { return describe(a::all_sheets()); }
+
 std::string answer(std::string_view sheet, std::string_view input) {
-  return written(answer_json(answer_of(sheet, input)));
+  return answer(a::all_sheets(), sheet, input);
 }
 
 }  // namespace treadwater::json

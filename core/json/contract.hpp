@@ -12,9 +12,16 @@
 #include <string>
 #include <string_view>
 
+#include "core/answer/sheets.hpp"
+
 namespace treadwater::json {
 
 std::string describe();
 std::string answer(std::string_view sheet, std::string_view input);
+
+// The same with some of the sheets. The others are described by their names alone, with
+// "elsewhere": true.
+std::string describe(answer::Sheets sheets);
+std::string answer(answer::Sheets sheets, std::string_view sheet, std::string_view input);
 
 }  // namespace treadwater::json

@@ -34,7 +34,7 @@ inline std::string measured_rows() {
 
 inline std::string source_rows() {
   std::string rows = "| id | source | clause | year | known |\n|---|---|---|---|---|\n";
-  for (const Source* source : answer::all_sources())
+  for (const Source* source : answer::sources_of(answer::all_sheets()))
     rows += cells(
         {source->id, source->title, source->clause, source->year, standing_name(source->standing)});
   return rows;

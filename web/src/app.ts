@@ -13,7 +13,7 @@ const RECOMPUTE = 120; // ms after a keystroke
 const SETTLED = 900; // ms without one: say what is wrong, and announce the answer
 
 export class App {
-  readonly description: Description;
+  description: Description;
   form!: Form;
   answer: Answer | undefined; // undefined: the core itself failed
   summary: Problem[] = []; // what the Check button found, until it is put right
@@ -26,8 +26,10 @@ export class App {
   private checked = false;
   private recompute = 0;
   private settle = 0;
+  private waiting: (() => void) | undefined; // for a sheet that is still on its way
+  private coming = true; // the whole core has come, or is on its way
 
-  constructor(private readonly engine: Engine, private readonly root: HTMLElement) {
+  constructor(private engine: Engine, private readonly root: HTMLElement) {
     this.description = engine.description;
     addEventListener('hashchange', () => this.open());
     addEventListener('pagehide', () => this.save());
@@ -39,6 +41,11 @@ export class App {
     const opened = state.fromFragment(location.hash, this.description);
     const first = this.description.sheets[0]!;
     const named = this.description.sheets.find((sheet) => `#${sheet.id}` === location.hash);
+    if (opened?.form.sheet.elsewhere || named?.elsewhere) {
+      if (!this.form) this.use(this.exampleOf(first));
+      this.waitFor(() => this.open());
+      return;
+    }
     this.notes = [];
     if (opened) {
       this.use(opened.form);
@@ -55,6 +62,30 @@ export class App {
       this.formOnly = false;
       this.draw();
     });
+  }
+
+  // The whole core has come: the same form goes on, with every sheet beside it.
+  widen(engine: Engine): void {
+    this.engine = engine;
+    this.description = engine.description;
+    const sheet = this.description.sheets.find(({ id }) => id === this.form.sheet.id);
+    if (sheet) this.form = { ...this.form, sheet };
+    const wanted = this.waiting;
+    this.waiting = undefined;
+    if (wanted) wanted();
+    else this.draw();
+  }
+
+  stayNarrow(): void {
+    this.coming = false;
+    if (this.waiting) this.waitFor(this.waiting);
+  }
+
+  private waitFor(then: () => void): void {
+    this.waiting = then;
+    this.notes = [this.coming ? 'This sheet is on its way.' : 'The other sheets did not load. Check the connection and load the page again.'];
+    this.formOnly = false;
+    this.draw();
   }
 
   private exampleOf(sheet: Sheet): Form {
@@ -134,6 +165,7 @@ export class App {
     const way = this.description.ways.find((one) => one.id === id);
     const sheet = this.description.sheets.find((one) => one.id === way?.sheet);
     if (!way || !sheet) return;
+    if (sheet.elsewhere) return this.waitFor(() => this.takeWay(id));
     this.flush();
     const fresh = this.untouched(sheet, id, false);
     const same = sheet === this.form.sheet;

@@ -29,6 +29,7 @@ export interface Sheet {
   purpose: string;
   fields: Field[];
   example?: { title: string; input: Input };
+  elsewhere?: boolean; // known by name only, until the whole core is here
 }
 
 export interface Way {

@@ -1,6 +1,8 @@
-// The calculation core: loads the WebAssembly module and offers its two functions with types.
-import createTreadwater from './generated/treadwater.mjs';
-import wasmUrl from './generated/treadwater.wasm?url';
+// The calculation core: loads a WebAssembly module and offers its two functions with types. The
+// first module holds what a first visit needs; the other one, twice its size, holds every sheet.
+import createFirst from './generated/treadwater-first.mjs';
+import firstUrl from './generated/treadwater-first.wasm?url';
+import wholeUrl from './generated/treadwater.wasm?url';
 import type { Answer, Description, Input } from './contract';
 
 export interface Engine {
@@ -8,14 +10,23 @@ export interface Engine {
   answer(sheet: string, input: Input): Answer;
 }
 
+export function loadFirst(): Promise<Engine> {
+  return load(firstUrl, createFirst);
+}
+
+export async function loadWhole(): Promise<Engine> {
+  const { default: create } = await import('./generated/treadwater.mjs');
+  return load(wholeUrl, create);
+}
+
 // Throws an Error whose message is a sentence for the person.
-export async function loadEngine(): Promise<Engine> {
+async function load(url: string, create: typeof createFirst): Promise<Engine> {
   if (typeof WebAssembly === 'undefined') {
     throw new Error('This browser has no WebAssembly, or it is switched off, so nothing can be calculated here. Open the page in a newer browser.');
   }
-  const wasmBinary = await fetchBytes(wasmUrl);
+  const wasmBinary = await fetchBytes(url);
   try {
-    const core = await createTreadwater({ wasmBinary });
+    const core = await create({ wasmBinary });
     return {
       description: JSON.parse(core.describe()),
       answer: (sheet, input) => JSON.parse(core.answer(sheet, JSON.stringify(input))),

@@ -1,10 +1,14 @@
-// The two files that the build of the core lays into src/generated.
-declare module '*/treadwater.mjs' {
+// The files that the build of the core lays into src/generated.
+declare module '*/treadwater-first.mjs' {
   const create: (options: { wasmBinary: Uint8Array }) => Promise<{
     describe(): string;
     answer(sheet: string, input: string): string;
   }>;
   export default create;
+}
+
+declare module '*/treadwater.mjs' {
+  export { default } from '*/treadwater-first.mjs';
 }
 
 declare module '*?url' {

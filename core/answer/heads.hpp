@@ -1,0 +1,16 @@
+// What the sheets are called, in the order in which they are offered. The page's first module holds
+// one sheet and knows the others by these only.
+#pragma once
+
+#include "core/answer/sheet.hpp"
+
+namespace treadwater::answer::heads {
+
+inline constexpr SheetHead tyre_check{
+    "tyre-check", "Check one tyre",
+    "From what the sidewall, a gauge and a ruler say: is this tyre fit for its load and the water, "
+    "and how fast before which limit bites?"};
+
+inline constexpr const SheetHead* all[] = {&tyre_check};
+
+}  // namespace treadwater::answer::heads
