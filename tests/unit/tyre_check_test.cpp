@@ -360,7 +360,7 @@ TEST_CASE("a verdict of fit never rests on what is known from memory alone") {
 }
 
 TEST_CASE("every source an answer uses is in the sheet's list, and ids are unique") {
-  const Sources all = all_sources();
+  const Sources all = sources_of(all_sheets());
   for (std::size_t i = 0; i < all.size(); ++i)
     for (std::size_t j = i + 1; j < all.size(); ++j) CHECK(all[i]->id != all[j]->id);
   const char* sizes[] = {"205/55 R16 91V", "P205/75R15", "195/75 R16C 107/105R 475 kPa",
