@@ -11,6 +11,10 @@ inline constexpr SheetHead tyre_check{
     "From what the sidewall, a gauge and a ruler say: is this tyre fit for its load and the water, "
     "and how fast before which limit bites?"};
 
-inline constexpr const SheetHead* all[] = {&tyre_check};
+inline constexpr SheetHead wear_log{
+    "wear-log", "Keep a wear log",
+    "From tread readings on several days: how fast does each tyre wear, and when is it due?"};
+
+inline constexpr const SheetHead* all[] = {&tyre_check, &wear_log};
 
 }  // namespace treadwater::answer::heads

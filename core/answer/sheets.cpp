@@ -4,6 +4,7 @@
 
 #include "core/answer/heads.hpp"
 #include "core/answer/tyre_check.hpp"
+#include "core/answer/wear_log.hpp"
 
 namespace treadwater::answer {
 
@@ -15,6 +16,7 @@ constexpr Sheet first[] = {
 
 constexpr Sheet all[] = {
     {heads::tyre_check, tyre_check_sheet, tyre_check, tyre_check_sources},
+    {heads::wear_log, wear_log_sheet, wear_log, wear_log_sources},
 };
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
 #include "core/answer/tyre_age.hpp"
 #include "core/answer/tyre_kind.hpp"
@@ -26,24 +27,9 @@ using standard::ruler_error;
 using standard::SpeedSymbol;
 using standard::tread_gauge_error;
 
-constexpr Source hot_reading{"hot-reading",
-                             "Car handbooks and tyre makers: a hot tyre reads 20 to 40 kPa high",
-                             "never let air out of a hot tyre", "", Standing::secondary};
 constexpr Source spare_speed{"spare-speed",
                              "Temporary spares: one at a time, 80 km/h, 420 kPa (UN R64)",
                              "as printed in handbooks and on sidewalls", "", Standing::secondary};
-constexpr Source deep_water{
-    "deep-water", "Motoring club and environment agency advice on flood water",
-    "do not enter more than 10 cm, or moving water", "", Standing::secondary};
-constexpr Source thin_film{"thin-film", "Dunlap et al., Transportation Research Record 584",
-                           "traction falls at depths well below those needed for hydroplaning",
-                           "1976", Standing::published};
-constexpr Source wet_braking{"wet-braking",
-                             "The Highway Code: stopping distances at least double on a wet road",
-                             "rule 126 and its notes, as reported", "", Standing::secondary};
-constexpr Source tread_advice{"tread-3mm", "Comparative wet braking tests of 3 mm and 1.6 mm tread",
-                              "about a quarter longer from 50 mph at 1.6 mm", "2003",
-                              Standing::secondary};
 constexpr Source winter_advice{"tread-winter-4mm", "Advice for winter tyres: 4 mm",
                                "not seen in print", "", Standing::memory};
 constexpr Source base_pressure{"base-speed", "Base pressures hold to 160 km/h",
@@ -448,7 +434,7 @@ class TyreCheck : Teller {
               filled("Read warm or hot: the cold pressure may be as low as #, and that is what "
                      "this goes by. Measure again when cold; never let air out of a hot tyre.",
                      {write(*cold_, units_)}),
-              {&hot_reading});
+              {&hot_reading_advice()});
     if (!kind_) return;
     if (kind_->competition)
       caution("competition_tyre", Level::care, "it is a competition tyre",
@@ -479,7 +465,7 @@ class TyreCheck : Teller {
     caution("thin_film", Level::note, "",
             "Wet roads take grip long before a tyre floats, most of all smooth roads and worn "
             "tyres: expect braking distances to double, at any speed.",
-            {&thin_film, &wet_braking});
+            {&thin_film_advice(), &wet_braking_advice()});
   }
 
   void published_onsets() {
@@ -538,12 +524,12 @@ class TyreCheck : Teller {
       limit.text = "do not enter";
       limit.why = joined(
           {"Water of ", write_water(do_not_enter, units_), " and more can stall or float a car."});
-      limit.sources.push_back(&deep_water);
+      limit.sources.push_back(&deep_water_advice());
       caution("deep_water", Level::unfit, "the water is too deep to drive into",
               filled("Do not drive into # of water or more, nor into any moving water. Stop, turn "
                      "back, report it.",
                      {write_water(do_not_enter, units_)}),
-              {&deep_water});
+              {&deep_water_advice()});
     } else if (slick) {
       caution("slick_in_water", Level::unfit, "a slick floats on standing water",
               "A slick in any standing water is the worst case there is: nothing clears the water, "
@@ -599,7 +585,7 @@ class TyreCheck : Teller {
               filled("At or under # wet grip falls away fast: plan to replace it, and leave more "
                      "room in the wet now.",
                      {write_depth(three_millimetres, units_)}),
-              {&tread_advice});
+              {&tread_advice()});
   }
 
   void judge_winter_tread() {
@@ -857,12 +843,12 @@ Sources tyre_check_sources() {
                  &water::film_source(),
                  &water::clearing_source(),
                  &water::estimate_source(),
-                 &thin_film,
-                 &wet_braking,
-                 &deep_water,
-                 &hot_reading,
+                 &thin_film_advice(),
+                 &wet_braking_advice(),
+                 &deep_water_advice(),
+                 &hot_reading_advice(),
                  &spare_speed,
-                 &tread_advice,
+                 &tread_advice(),
                  &winter_advice,
                  &date_code_source(),
                  &age_advice_source()};

@@ -16,9 +16,39 @@ const char* full =
     R"({"size":"205/55 R16 91V","load":"430 kg","pressure":"220 kPa","tread":"3 mm","water":"5 mm","today":"2026-11-25"})";
 }  // namespace
 
-TEST_CASE("describe() gives the sheet, its fixed field ids, the ways in and the sources") {
+TEST_CASE("describe() gives each sheet with its form, and an example that the sheet answers") {
   const Json d = Json::parse(treadwater::json::describe());
-  REQUIRE(d["sheets"].size() == 1);
+  CHECK(d["sheets"].size() > 1);
+  for (const Json& sheet : d["sheets"]) {
+    CAPTURE(sheet["id"].get<std::string>());
+    CHECK_FALSE(sheet.contains("elsewhere"));
+    CHECK(sheet["fields"].size() > 1);
+    CHECK(sheet["fields"][0]["id"] == "units");
+    Json input = sheet["example"]["input"];
+    input["today"] = "2026-11-25";
+    const Json a = ask(input.dump(), sheet["id"]);
+    CHECK(a["problems"] == Json::array());
+    CHECK(a.contains("verdict"));
+  }
+}
+
+TEST_CASE("a module of the first sheets knows the others by name") {
+  const auto first = treadwater::answer::first_sheets();
+  const Json d = Json::parse(treadwater::json::describe(first));
+  const Json all = Json::parse(treadwater::json::describe());
+  REQUIRE(d["sheets"].size() == all["sheets"].size());
+  CHECK(d["sheets"][0] == all["sheets"][0]);
+  for (std::size_t i = 1; i < d["sheets"].size(); ++i) {
+    CHECK(d["sheets"][i]["title"] == all["sheets"][i]["title"]);
+    CHECK(d["sheets"][i]["elsewhere"] == true);
+  }
+  CHECK(Json::parse(treadwater::json::answer(first, "tyre-check", full)) == ask(full));
+  const Json refused = Json::parse(treadwater::json::answer(first, "wear-log", "{}"));
+  CHECK(refused["problems"][0]["code"] == "unknown_sheet");
+}
+
+TEST_CASE("describe() gives the fixed field ids of tyre-check, the ways in and the sources") {
+  const Json d = Json::parse(treadwater::json::describe());
   CHECK(d["sheets"][0]["id"] == "tyre-check");
   std::vector<std::string> ids;
   for (const Json& field : d["sheets"][0]["fields"]) ids.push_back(field["id"]);

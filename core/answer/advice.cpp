@@ -1,0 +1,31 @@
+#include "core/answer/advice.hpp"
+
+namespace treadwater::answer {
+namespace {
+
+constexpr Source hot_reading_words{
+    "hot-reading", "Car handbooks and tyre makers: a hot tyre reads 20 to 40 kPa high",
+    "never let air out of a hot tyre", "", Standing::secondary};
+constexpr Source deep_water_words{
+    "deep-water", "Motoring club and environment agency advice on flood water",
+    "do not enter more than 10 cm, or moving water", "", Standing::secondary};
+constexpr Source thin_film_words{
+    "thin-film", "Dunlap et al., Transportation Research Record 584",
+    "traction falls at depths well below those needed for hydroplaning", "1976",
+    Standing::published};
+constexpr Source wet_braking_words{
+    "wet-braking", "The Highway Code: stopping distances at least double on a wet road",
+    "rule 126 and its notes, as reported", "", Standing::secondary};
+constexpr Source tread_words{"tread-3mm", "Comparative wet braking tests of 3 mm and 1.6 mm tread",
+                             "about a quarter longer from 50 mph at 1.6 mm", "2003",
+                             Standing::secondary};
+
+}  // namespace
+
+const Source& hot_reading_advice() { return hot_reading_words; }
+const Source& deep_water_advice() { return deep_water_words; }
+const Source& thin_film_advice() { return thin_film_words; }
+const Source& wet_braking_advice() { return wet_braking_words; }
+const Source& tread_advice() { return tread_words; }
+
+}  // namespace treadwater::answer

@@ -1,0 +1,299 @@
+#include "core/answer/wear_log.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/answer/advice.hpp"
+#include "core/answer/teller.hpp"
+#include "core/standard/tread_law.hpp"
+#include "core/wear/rate.hpp"
+
+namespace treadwater::answer {
+namespace {
+
+constexpr std::size_t most_readings = 200;
+constexpr double days_a_year = 365.25;
+constexpr double days_a_month = days_a_year / 12.0;
+constexpr double far_away = 10.0 * days_a_year;  // no date is named beyond this
+
+// A pair of tyres on one axle, or one behind the other, further apart than this is worth a word.
+constexpr Length uneven_pair = millimetres(1.5);
+constexpr Source rotation{"wear-rotation", "Tread of the four tyres: differences worth acting on",
+                          "1.5 mm across an axle, deeper tread to the rear", "",
+                          Standing::common_practice};
+
+struct Reading {
+  long day = 0;
+  Length depth;
+  std::optional<double> kilometres;
+};
+
+struct Log {
+  std::string_view tyre;
+  std::string_view label;
+  std::vector<Reading> readings;
+  std::optional<wear::Rate> by_day;
+  std::optional<wear::Rate> by_distance;
+};
+
+std::string month_text(long day) {
+  constexpr const char* names[] = {"January",   "February", "March",    "April",
+                                   "May",       "June",     "July",     "August",
+                                   "September", "October",  "November", "December"};
+  const Date date = date_of(day);
+  return filled("# #", {names[date.month - 1], std::to_string(date.year)});
+}
+
+class WearLog : Teller {
+ public:
+  explicit WearLog(const Input& input) : Teller(wear_log_sheet(), input) {}
+
+  Answer run() {
+    if (const auto id = choice("place")) law_ = standard::find_tread_law(*id);
+    read_readings();
+    for (Log& log : logs_) describe(log);
+    compare();
+    if (!logs_.empty() && law_ != nullptr) draw();
+    if (answer_.ok())
+      conclude("Nothing here needs a new tyre yet.", "Plan for it: #.", "Not fit as it stands: #.");
+    return std::move(answer_);
+  }
+
+ private:
+  void read_readings() {
+    const std::size_t count = rows("readings", most_readings);
+    if (count == 0 && answer_.ok())
+      problem("readings", "missing",
+              "Readings are missing: two of one tyre, on two days, would do.");
+    for (std::size_t row = 0; row < count; ++row) {
+      const auto tyre = choice(row_path("readings", row, "tyre"));
+      const auto day = date(row_path("readings", row, "date"));
+      const auto depth = quantity<Length>(row_path("readings", row, "depth"));
+      const auto odometer = quantity<Length>(row_path("readings", row, "odometer"));
+      if (!tyre || !day || !depth) continue;
+      if (days_since_1970(*day) > days_since_1970(today_) + 1) {
+        problem(row_path("readings", row, "date"), "in_the_future",
+                "Day: this day has not come yet. The day of the reading would do.");
+        continue;
+      }
+      Reading reading{days_since_1970(*day), *depth, {}};
+      if (odometer) reading.kilometres = in_metres(*odometer) / 1000.0;
+      log_of(*tyre).readings.push_back(reading);
+    }
+    for (Log& log : logs_)
+      std::stable_sort(log.readings.begin(), log.readings.end(),
+                       [](const Reading& a, const Reading& b) { return a.day < b.day; });
+  }
+
+  Log& log_of(std::string_view tyre) {
+    for (Log& log : logs_)
+      if (log.tyre == tyre) return log;
+    std::string_view label = tyre;
+    for (const Choice& choice : find_field(sheet_, "readings.0.tyre")->choices)
+      if (choice.value == tyre) label = choice.label;
+    logs_.push_back({tyre, label, {}, {}, {}});
+    return logs_.back();
+  }
+
+  void describe(Log& log) {
+    std::vector<wear::Depth> days, distances;
+    for (const Reading& r : log.readings) {
+      days.push_back({static_cast<double>(r.day), r.depth});
+      if (r.kilometres) distances.push_back({*r.kilometres, r.depth});
+    }
+    log.by_day = wear::rate_of(days);
+    log.by_distance = wear::rate_of(distances);
+    judge_depth(log);
+    if (!log.by_day) {
+      caution("one_reading", Level::note, "",
+              filled("#: two readings on two days are needed for a rate.", {log.label}));
+      return;
+    }
+    say_odd(log, days);
+    const bool shown = log.by_day->per_unit > millimetres(0.0);
+    const bool certain = log.by_day->low > millimetres(0.0);
+    if (!certain)
+      caution(
+          "no_wear_yet", Level::note, "",
+          filled(shown ? "#: the wear so far is within the gauge's error, so dates are a guess. "
+                         "Measure again in some months."
+                       : "#: no wear can be seen in these readings. Check the gauge, and the "
+                         "groove it stood in.",
+                 {log.label}));
+    rate_figure(log, "rate_by_time", *log.by_day, days_a_year, "a year", "mm/year");
+    if (log.by_distance) {
+      const bool miles = units_ != UnitSystem::metric;
+      rate_figure(log, "rate_by_distance", *log.by_distance,
+                  miles ? 10.0 * exact::metres_per_mile : 10000.0,
+                  miles ? "in 10 000 miles" : "in 10 000 km", "mm/10 000 km");
+    }
+    if (!shown || law_ == nullptr) return;
+    until_figure(log, millimetres(3.0), tread_advice());
+    until_figure(log, law_->least, law_->source);
+  }
+
+  // The latest reading against the law and the 3 mm advice.
+  void judge_depth(const Log& log) {
+    if (law_ == nullptr) return;
+    const Length latest = log.readings.back().depth;
+    const std::string now = write_depth(latest, units_);
+    if (latest < law_->least)
+      caution(
+          "tread_law", Level::unfit, filled("# is under the legal minimum", {log.label}),
+          filled("#: # at the latest reading, and the least the law allows (#) is #. Replace it.",
+                 {log.label, now, law_->place, write_depth(law_->least, units_)}),
+          {&law_->source});
+    else if (latest <= millimetres(3.0))
+      caution("tread_low", Level::care, filled("# is at or under 3 mm", {log.label}),
+              filled("#: # at the latest reading. Wet grip falls away fast from here.",
+                     {log.label, now}),
+              {&tread_advice()});
+  }
+
+  void say_odd(const Log& log, const std::vector<wear::Depth>& days) {
+    if (days.size() < 4) return;  // of fewer, no one can say which is odd
+    for (const wear::Depth& reading : days)
+      if (wear::is_odd(*log.by_day, reading))
+        caution(
+            "odd_reading", Level::note, "",
+            filled("#: the reading of # in # lies well off the others. The rate passes it over; "
+                   "measure again.",
+                   {log.label, write_depth(reading.depth, units_),
+                    month_text(static_cast<long>(reading.at))}));
+  }
+
+  std::string wear_text(Length lost) const {
+    return units_ == UnitSystem::us ? filled("#/32 in", {fixed(in_thirty_seconds(lost), 1)})
+                                    : filled("# mm", {fixed(in_millimetres(lost), 1)});
+  }
+
+  void rate_figure(const Log& log, const char* id, const wear::Rate& rate, double units,
+                   const char* per, const char* unit) {
+    const auto at_least_none = [](Length l) { return std::max(l, millimetres(0.0)); };
+    const Length central = rate.per_unit * units;
+    const Length low = at_least_none(rate.low * units);
+    const Length high = at_least_none(rate.high * units);
+    figure(id, filled("#: wear #", {log.label, per}), in_millimetres(central), unit,
+           filled("# (# to #)", {wear_text(central), wear_text(low), wear_text(high)}),
+           {&wear::slope_source()},
+           "The band is ours: the spread of the readings and the gauge's error.",
+           in_millimetres(low), in_millimetres(high));
+  }
+
+  void until_figure(const Log& log, Length depth, const Source& source) {
+    const wear::Until by_day = wear::until(*log.by_day, depth);
+    const double now = static_cast<double>(days_since_1970(today_));
+    const auto named = [&](const std::optional<double>& at) {
+      return at && *at < now + far_away ? month_text(static_cast<long>(*at)) : "years away";
+    };
+    if (log.by_day->depth_there <= depth) return;
+    std::string text = filled("#, from # on", {named(by_day.central), named(by_day.earliest)});
+    if (log.by_distance) {
+      const wear::Until far = wear::until(*log.by_distance, depth);
+      const bool miles = units_ != UnitSystem::metric;
+      if (far.central && far.earliest) {
+        const double unit = miles ? exact::metres_per_mile / 1000.0 : 1.0;
+        text += filled(
+            "; about # # more, # at least",
+            {significant((*far.central - log.by_distance->zero) / unit, 2), miles ? "miles" : "km",
+             significant((*far.earliest - log.by_distance->zero) / unit, 2)});
+      }
+    }
+    const double months =
+        by_day.central ? (*by_day.central - now) / days_a_month : far_away / days_a_month;
+    figure("until", filled("#: down to #", {log.label, write_depth(depth, units_)}), months,
+           "months", text, {&source, &wear::slope_source()});
+    if (by_day.earliest && *by_day.earliest < now + 3.0 * days_a_month && depth == law_->least)
+      caution("law_soon", Level::care,
+              filled("# may be at the legal minimum within three months", {log.label}),
+              filled("#: may be down to # as soon as #. Measure it every two weeks.",
+                     {log.label, write_depth(depth, units_), named(by_day.earliest)}),
+              {&source});
+  }
+
+  const Log* find_log(std::string_view tyre) const {
+    for (const Log& log : logs_)
+      if (log.tyre == tyre) return &log;
+    return nullptr;
+  }
+
+  // Across an axle and from front to back.
+  void compare() {
+    const auto pair = [&](std::string_view one, std::string_view other, const char* advice) {
+      const Log* a = find_log(one);
+      const Log* b = find_log(other);
+      if (a == nullptr || b == nullptr) return;
+      const Length gap = a->readings.back().depth - b->readings.back().depth;
+      if (std::fabs(in_millimetres(gap)) < in_millimetres(uneven_pair)) return;
+      const Log& deeper = gap > millimetres(0.0) ? *a : *b;
+      const Log& lower = gap > millimetres(0.0) ? *b : *a;
+      caution("uneven_tread", Level::note, "",
+              filled(advice, {lower.label,
+                              wear_text(deeper.readings.back().depth - lower.readings.back().depth),
+                              deeper.label}),
+              {&rotation});
+    };
+    constexpr const char* across =
+        "# has # less tread than #: have pressures and wheel alignment looked at.";
+    constexpr const char* along =
+        "# has # less tread than #. Tyres may change places front to back if the maker and the "
+        "direction arrow allow; the deeper tread belongs on the rear axle.";
+    pair("front-left", "front-right", across);
+    pair("rear-left", "rear-right", across);
+    pair("front-left", "rear-left", along);
+    pair("front-right", "rear-right", along);
+  }
+
+  void draw() {
+    Chart chart;
+    chart.id = "wear";
+    chart.title = "Tread over time";
+    chart.text = "Each tyre's readings, and the line they suggest.";
+    const bool us = units_ == UnitSystem::us;
+    chart.x = {"Months since the first reading", "months"};
+    chart.y = {"Tread depth", us ? "1/32 in" : "mm"};
+    long first = logs_.front().readings.front().day;
+    for (const Log& log : logs_) first = std::min(first, log.readings.front().day);
+    const auto months = [&](double day) {
+      return (day - static_cast<double>(first)) / days_a_month;
+    };
+    const auto shown = [&](Length l) { return us ? in_thirty_seconds(l) : in_millimetres(l); };
+    chart.table.columns = {"Tyre and day", "Read", "Line"};
+    for (const Log& log : logs_) {
+      Series series;
+      series.role = "subject";
+      series.label = std::string(log.label);
+      for (const Reading& r : log.readings) {
+        const auto day = static_cast<double>(r.day);
+        series.x.push_back(months(day));
+        series.y.push_back(shown(r.depth));
+        chart.table.rows.push_back({filled("#, #", {log.label, month_text(r.day)}),
+                                    write_depth(r.depth, units_),
+                                    log.by_day ? wear_text(wear::depth_at(*log.by_day, day)) : ""});
+      }
+      chart.series.push_back(std::move(series));
+    }
+    Series least;
+    least.role = "reference";
+    least.label = filled("Legal minimum, #", {law_->place});
+    least.x = {0.0, months(static_cast<double>(days_since_1970(today_)))};
+    least.y = {shown(law_->least), shown(law_->least)};
+    chart.series.push_back(std::move(least));
+    answer_.charts.push_back(std::move(chart));
+  }
+
+  const standard::TreadLaw* law_ = nullptr;
+  std::vector<Log> logs_;
+};
+
+}  // namespace
+
+Answer wear_log(const Input& input) { return WearLog(input).run(); }
+
+Sources wear_log_sources() {
+  Sources all = {&wear::slope_source(), &tread_advice(), &rotation};
+  for (const auto& law : standard::tread_laws()) add_once(all, law.source);
+  return all;
+}
+
+}  // namespace treadwater::answer

@@ -1,0 +1,135 @@
+// The rate of wear, and the sheet that tells it.
+#include <cmath>
+#include <limits>
+#include <nlohmann/json.hpp>
+
+#include "core/json/contract.hpp"
+#include "core/wear/rate.hpp"
+#include "tests/support/catch.hpp"
+
+using namespace treadwater;
+using Json = nlohmann::json;
+
+namespace {
+
+std::vector<wear::Depth> line(double start, double slope, std::vector<double> at) {
+  std::vector<wear::Depth> readings;
+  for (const double x : at) readings.push_back({x, millimetres(start - slope * x)});
+  return readings;
+}
+
+Json asked(const Json& readings) {
+  const Json input = {{"place", "EU"}, {"today", "2026-11-25"}, {"readings", readings}};
+  return Json::parse(json::answer("wear-log", input.dump()));
+}
+
+const Json* figure(const Json& answer, const std::string& id) {
+  for (const Json& f : answer["figures"])
+    if (f["id"] == id) return &f;
+  return nullptr;
+}
+
+bool cautions(const Json& answer, const std::string& id) {
+  for (const Json& c : answer["cautions"])
+    if (c["id"] == id) return true;
+  return false;
+}
+
+}  // namespace
+
+TEST_CASE("readings on a straight line give its slope and its place") {
+  const auto rate = wear::rate_of(line(8.0, 0.01, {0, 100, 250, 400}));
+  REQUIRE(rate);
+  CHECK(in_millimetres(rate->per_unit) == Approx(0.01));
+  CHECK(in_millimetres(rate->depth_there) == Approx(4.0));
+  const wear::Until until = wear::until(*rate, millimetres(3.0));
+  REQUIRE(until.central);
+  CHECK(*until.central == Approx(500.0));
+  CHECK(*until.earliest < 500.0);
+  CHECK(*until.latest > 500.0);
+}
+
+TEST_CASE("one bad reading in five moves the rate by less than a tenth, and is called odd") {
+  auto readings = line(8.0, 0.01, {0, 100, 200, 300, 400});
+  readings[2].depth = millimetres(2.0);
+  const auto rate = wear::rate_of(readings);
+  REQUIRE(rate);
+  CHECK(in_millimetres(rate->per_unit) == Approx(0.01).epsilon(0.1));
+  CHECK(wear::is_odd(*rate, readings[2]));
+  CHECK_FALSE(wear::is_odd(*rate, readings[1]));
+}
+
+TEST_CASE("the band of two readings is the gauge's error over their span") {
+  const auto rate = wear::rate_of(line(8.0, 0.01, {0, 100}));
+  REQUIRE(rate);
+  CHECK(in_millimetres(rate->high - rate->per_unit) == Approx(std::sqrt(2.0) * 0.2 / 100.0));
+  CHECK(in_millimetres(rate->per_unit - rate->low) == Approx(std::sqrt(2.0) * 0.2 / 100.0));
+}
+
+TEST_CASE("no rate from one reading, from one day, or from what is no number") {
+  CHECK_FALSE(wear::rate_of(line(8.0, 0.01, {5})));
+  CHECK_FALSE(wear::rate_of(line(8.0, 0.01, {5, 5, 5})));
+  CHECK_FALSE(wear::rate_of(line(8.0, 0.01, {0, std::numeric_limits<double>::quiet_NaN()})));
+}
+
+TEST_CASE("a tread that does not wear never comes down to a depth") {
+  const auto rate = wear::rate_of(line(6.0, 0.0, {0, 100, 200}));
+  REQUIRE(rate);
+  const wear::Until until = wear::until(*rate, millimetres(3.0));
+  CHECK_FALSE(until.central);
+  CHECK_FALSE(until.latest);
+  CHECK(until.earliest);  // by what the gauge may hide
+}
+
+TEST_CASE("the log tells rate, distance and date of each tyre") {
+  const Json answer = asked({{{"tyre", "front-left"},
+                              {"date", "2025-11-25"},
+                              {"depth", "6 mm"},
+                              {"odometer", "10000 km"}},
+                             {{"tyre", "front-left"},
+                              {"date", "2026-11-25"},
+                              {"depth", "4 mm"},
+                              {"odometer", "30000 km"}}});
+  REQUIRE(answer["ok"] == true);
+  CHECK(answer["verdict"]["level"] == "fit");
+  REQUIRE(figure(answer, "rate_by_time"));
+  CHECK((*figure(answer, "rate_by_time"))["value"].get<double>() == Approx(2.0).epsilon(0.01));
+  CHECK((*figure(answer, "rate_by_distance"))["value"].get<double>() == Approx(1.0));
+  CHECK((*figure(answer, "until"))["text"].get<std::string>().find("10000 km more") !=
+        std::string::npos);
+  CHECK(answer["blocks"].size() == 1);
+}
+
+TEST_CASE("a tyre under the law is unfit, however slowly it wears") {
+  const Json answer = asked({{{"tyre", "other"}, {"date", "2026-11-01"}, {"depth", "1.5 mm"}}});
+  REQUIRE(answer["ok"] == true);
+  CHECK(answer["verdict"]["level"] == "unfit");
+  CHECK(cautions(answer, "one_reading"));
+}
+
+TEST_CASE("uneven axles are said, and the deeper tread goes to the rear") {
+  const Json answer = asked({{{"tyre", "front-left"}, {"date", "2026-11-01"}, {"depth", "7 mm"}},
+                             {{"tyre", "front-right"}, {"date", "2026-11-01"}, {"depth", "5 mm"}},
+                             {{"tyre", "rear-left"}, {"date", "2026-11-01"}, {"depth", "4 mm"}}});
+  int said = 0;
+  for (const Json& c : answer["cautions"]) said += c["id"] == "uneven_tread" ? 1 : 0;
+  CHECK(said == 2);
+}
+
+TEST_CASE("a wrong row is named by its path, and nothing is concluded from it") {
+  const Json answer = asked({{{"tyre", "front-left"}, {"date", "yesterday"}, {"depth", "6 mm"}},
+                             {{"tyre", "front-left"}, {"date", "2027-11-25"}, {"depth", "6 mm"}},
+                             {{"tyre", "front-left"}, {"date", "2026-11-25"}, {"depth", "6 kg"}}});
+  CHECK(answer["ok"] == false);
+  REQUIRE(answer["problems"].size() == 3);
+  CHECK(answer["problems"][0]["field"] == "readings.0.date");
+  CHECK(answer["problems"][1]["code"] == "in_the_future");
+  CHECK(answer["problems"][2]["field"] == "readings.2.depth");
+  CHECK_FALSE(answer.contains("verdict"));
+}
+
+TEST_CASE("an empty log asks for readings") {
+  const Json answer = asked(Json::array());
+  REQUIRE(answer["problems"].size() == 1);
+  CHECK(answer["problems"][0]["field"] == "readings");
+}
