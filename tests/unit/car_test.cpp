@@ -77,7 +77,8 @@ TEST_CASE("wear across a tread: shoulders, centre, one side, both at once, none"
   CHECK(wear(6.0, 4.0, 6.1).over_inflated);
   CHECK(wear(3.0, 5.0, 5.2).alignment == Side::inner);
   CHECK_FALSE(wear(3.0, 5.0, 5.2).under_inflated);
-  CHECK(wear(6.0, 5.0, 3.0).alignment == Side::outer);
+  CHECK(wear(5.5, 5.2, 5.0).alignment == Side::outer);
+  CHECK(wear(5.0, 5.2, 5.5).alignment == Side::inner);
   const WearPattern both = wear(2.0, 6.0, 4.0);
   CHECK(both.under_inflated);
   CHECK(both.alignment == Side::inner);
