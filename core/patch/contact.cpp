@@ -41,6 +41,10 @@ Length deflection(Force load, Stiffness k) {
   return metres(in_newtons(load) / in_newtons_per_metre(k));
 }
 
+Length static_loaded_radius(const TyreSize& size, Force load, Stiffness k) {
+  return overall_diameter(size) / 2.0 - deflection(load, k);
+}
+
 Length contact_length(Force load, Stiffness k, Length unloaded_radius) {
   constexpr double q1 = 0.6715;
   constexpr double q2 = 0.7308;

@@ -28,6 +28,9 @@ Stiffness vertical_stiffness(const TyreSize& size, GaugePressure pressure);
 
 Length deflection(Force load, Stiffness stiffness);
 
+// Axle height over the road: half the overall diameter less the deflection.
+Length static_loaded_radius(const TyreSize& size, Force load, Stiffness stiffness);
+
 // 2a = 2 R0 (0.7308 F/(Cz R0) + 0.6715 sqrt(F/(Cz R0))).
 Length contact_length(Force load, Stiffness stiffness, Length unloaded_radius);
 

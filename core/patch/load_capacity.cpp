@@ -23,6 +23,9 @@ constexpr Source spare{"load-pressure-spare",
 constexpr Source american{
     "load-pressure-us", "P-metric load and pressure, L = Lmax (p/240 kPa)^0.5",
     "The Tire and Rim Association equation, as given in a public FAQ", "2005", Standing::secondary};
+constexpr Source linear{"load-pressure-linear", "Load in line with pressure, L = Lmax p/pref",
+                        "Daws, Tire Society, 2009; the equation as reported by a reader of it",
+                        "2009", Standing::secondary};
 constexpr Source floor_source{"load-pressure-least",
                               "Least cold pressure of the load laws, 150 kPa", "not seen in print",
                               "", Standing::memory};
@@ -38,6 +41,7 @@ LoadLaw european_at_marked_pressure(GaugePressure marked) { return {marked, 0.8,
 LoadLaw temporary_spare_law() { return {kilopascals(420.0), 0.8, &spare}; }
 LoadLaw p_metric_standard_load() { return {kilopascals(240.0), 0.5, &american}; }
 LoadLaw p_metric_extra_load() { return {kilopascals(280.0), 0.5, &american}; }
+LoadLaw linear_at_marked_pressure(GaugePressure marked) { return {marked, 1.0, &linear}; }
 
 GaugePressure least_pressure() { return kilopascals(150.0); }
 const Source& least_pressure_source() { return floor_source; }

@@ -4,6 +4,8 @@
 //   European:  L = Lmax (p / pref)^0.8, pref 250 kPa (standard) or 290 kPa (extra and high load),
 //              the pressure on the sidewall for C tyres, 420 kPa for a temporary spare.
 //   United States, P-metric:  L = Lmax (p / 240 kPa)^0.5.
+// and, for LT and flotation tyres, whose own exponent was not found, the law that asks for most:
+//   linear:  L = Lmax p / pref, pref the pressure on the sidewall.
 // Sources and standing: see load_capacity.cpp; each LoadLaw carries its own. The European exponent
 // and reference pressures are second-hand, the least pressure of 150 kPa is from memory.
 //
@@ -29,6 +31,7 @@ LoadLaw european_at_marked_pressure(GaugePressure marked);
 LoadLaw temporary_spare_law();
 LoadLaw p_metric_standard_load();
 LoadLaw p_metric_extra_load();
+LoadLaw linear_at_marked_pressure(GaugePressure marked);
 
 // The least cold pressure at which any of the laws is used.
 GaugePressure least_pressure();

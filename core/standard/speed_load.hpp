@@ -25,6 +25,10 @@ std::optional<double> load_percent(SpeedSymbol symbol, Speed speed);
 // for W and Y, so that a remembered number can only ask for more.
 GaugePressure pressure_for_speed(SpeedSymbol symbol, Speed speed);
 
+// The rise at 210 km/h as printed by a tyre maker for H tyres, 5 psi, against the 30 kPa above; a
+// rounding, said beside it.
+inline constexpr GaugePressure printed_higher_at_210 = psi(5.0);
+
 const Source& speed_load_source();
 const Source& speed_pressure_source();
 

@@ -1,0 +1,57 @@
+// Another size of tyre or wheel on the same car: what changes, and whether it is enough.
+//
+// Geometry from the nominal sizes (patch/geometry.hpp); a real tyre departs from them by its
+// tolerance, so clearance must be measured on the car. Offset is from the wheel's middle to its
+// mounting face, positive where the face lies outward (ET on the wheel).
+// Range: tyres with a nominal size; positive sizes. What cannot be met returns nothing.
+#pragma once
+
+#include <optional>
+
+#include "core/car/rules.hpp"
+#include "core/patch/geometry.hpp"
+#include "core/patch/load_capacity.hpp"
+
+namespace treadwater::car {
+
+struct Wheel {
+  patch::TyreSize size;
+  bool cross_ply = false;
+  std::optional<Length> rim_width;  // the theoretical rim where it is not given
+  Length offset;
+};
+
+struct FitmentChange {
+  double circumference;  // new / old, by nominal rolling circumference
+  Length diameter;       // overall, new less old
+  Length ride_height;    // half of that, and so much less room under the arch
+  Length section_width;  // on the rims given
+  Length inward;         // how much nearer the tyre comes to the suspension
+  Length outward;        // how much further it stands out
+  double engine_speed() const { return 1.0 / circumference; }  // at one road speed, new / old
+};
+FitmentChange fitment_change(const Wheel& before, const Wheel& after);
+
+Length section_width(const Wheel& wheel);
+
+double turns_per_kilometre(Length rolling_circumference);
+
+// The pressure at which the new tyre carries what the old one does at its own; nothing where the
+// new one cannot carry that at any pressure.
+std::optional<GaugePressure> pressure_for_equal_load(const patch::LoadLaw& law_before,
+                                                     Mass greatest_before,
+                                                     GaugePressure pressure_before,
+                                                     const patch::LoadLaw& law_after,
+                                                     Mass greatest_after);
+
+// Load and speed of a tyre against what the car asks of it: the load of a wheel, or the mass of the
+// load index that the maker names. For V, W and Y the load is judged at the car's top speed, as far
+// as the symbol goes.
+struct Adequacy {
+  bool load;
+  SymbolFit speed;
+};
+Adequacy adequacy(Mass greatest, standard::SpeedSymbol symbol, bool snowflake, Mass asked,
+                  Speed car_top_speed);
+
+}  // namespace treadwater::car

@@ -1,0 +1,42 @@
+#include "core/patch/pressure_demand.hpp"
+
+#include <algorithm>
+
+#include "core/standard/load_adjustment.hpp"
+#include "core/standard/speed_load.hpp"
+
+namespace treadwater::patch {
+
+tl::expected<PressureDemand, NoPressure> pressure_demand(const RatedTyre& tyre, const Duty& duty) {
+  const auto no = [](NoPressure reason) { return tl::make_unexpected(reason); };
+  if (!(duty.load >= kilograms(0.0)) || !(duty.speed >= kilometres_per_hour(0.0)) ||
+      !(duty.car_top_speed >= kilometres_per_hour(0.0)) || !(tyre.greatest > kilograms(0.0)))
+    return no(NoPressure::not_a_number);
+
+  const auto percent = standard::load_percent(tyre.symbol, duty.speed);
+  if (!percent) return no(NoPressure::above_symbol);
+  const Speed top = std::max(duty.speed, duty.car_top_speed);
+  const auto upright = standard::camber_load_factor(duty.camber_degrees, top);
+  const auto camber = standard::camber_pressure_factor(duty.camber_degrees, top);
+  if (!upright || !camber) return no(NoPressure::too_much_camber);
+
+  const Mass rated = tyre.greatest * (*percent / 100.0);
+  const bool cut = duty.speed > kilometres_per_hour(210.0);
+  const bool above_rating = !(duty.load <= (cut ? rated * *upright : rated));
+  const standard::Allowance tow = standard::towing_rear_tyre();
+  if (above_rating && !(duty.towing_rear && duty.load <= tow.of(tyre.greatest)))
+    return no(NoPressure::overloaded);
+  if (above_rating && duty.speed > tow.at_most) return no(NoPressure::towing_too_fast);
+
+  PressureDemand demand;
+  const Mass load = std::min(duty.load, rated);
+  demand.base = pressure_needed(tyre.law, rated, load);
+  if (tyre.second_law)
+    demand.base = std::max(demand.base, pressure_needed(*tyre.second_law, rated, load));
+  demand.speed = standard::pressure_for_speed(tyre.symbol, duty.speed);
+  demand.camber = demand.base * (*camber - 1.0);
+  if (above_rating) demand.towing = tow.at_least_more;
+  return demand;
+}
+
+}  // namespace treadwater::patch

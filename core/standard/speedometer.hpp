@@ -1,0 +1,27 @@
+// What a speedometer may show.
+//
+// Source: UN R39 5.3, 0 <= V1 - V2 <= 0.1 V2 + 4 km/h, V1 shown and V2 true; quoted with five
+// worked examples (secondary). Range: any speed from 0 up; a NaN is never allowed.
+#pragma once
+
+#include "core/quantity/quantity.hpp"
+#include "core/standard/source.hpp"
+
+namespace treadwater::standard {
+
+// The most a speedometer may show at this true speed; the least is the true speed.
+constexpr Speed most_shown(Speed truth) { return truth * 1.1 + kilometres_per_hour(4.0); }
+
+constexpr bool speedometer_allowed(Speed shown, Speed truth) {
+  return truth <= shown && shown <= most_shown(truth);
+}
+
+// Other tyres: the instrument counts turns as before and shows the same at a true speed that has
+// grown with the circumference.
+constexpr Speed true_speed_after(Speed truth_before, double circumference_ratio) {
+  return truth_before * circumference_ratio;
+}
+
+const Source& speedometer_source();
+
+}  // namespace treadwater::standard
