@@ -8,6 +8,7 @@
 #include "core/answer/tyre_kind.hpp"
 #include "core/patch/contact.hpp"
 #include "core/patch/load_capacity.hpp"
+#include "core/patch/rating.hpp"
 #include "core/standard/instrument.hpp"
 #include "core/standard/load_index.hpp"
 #include "core/standard/road_surface.hpp"
@@ -20,7 +21,6 @@
 namespace treadwater::answer {
 namespace {
 
-using sidewall::Family;
 using sidewall::Reading;
 using standard::pressure_gauge_error;
 using standard::ruler_error;
@@ -44,9 +44,7 @@ constexpr GaugePressure hot_excess = kilopascals(40.0);
 struct LoadBasis {
   Mass greatest;
   patch::LoadLaw law;
-  // P-metric: the European law with the same reference pressure asks for more, and the larger
-  // rules.
-  std::optional<patch::LoadLaw> stricter;
+  std::optional<patch::LoadLaw> stricter;  // P-metric: the European one
 
   Mass capacity(GaugePressure pressure) const {
     return patch::load_capacity(stricter.value_or(law), greatest, pressure);
@@ -157,9 +155,7 @@ class TyreCheck : Teller {
   // ---- speed symbol and temporary spare ----
 
   std::optional<TopSpeed> top_speed() const {
-    if (!size_) return std::nullopt;
-    std::optional<SpeedSymbol> symbol = size_->size_symbol;
-    if (size_->service) symbol = size_->service->symbol;
+    const auto symbol = size_ ? patch::speed_symbol(*size_) : std::optional<SpeedSymbol>();
     if (!symbol) return std::nullopt;
     const auto& row = standard::speed_row(*symbol);
     return TopSpeed{*symbol, row.speed, std::string(row.letters)};
@@ -212,63 +208,38 @@ class TyreCheck : Teller {
   // ---- load and pressure ----
 
   std::optional<LoadBasis> load_basis(Mass greatest) {
-    const bool extra = size_->extra_load || size_->high_load;
-    switch (size_->family) {
-      case Family::temporary_spare:
-        return LoadBasis{greatest, patch::temporary_spare_law(), {}};
-      case Family::p_metric: {
-        const auto law = extra ? patch::p_metric_extra_load() : patch::p_metric_standard_load();
-        auto european = patch::european_standard_load();
-        european.reference = law.reference;
-        return LoadBasis{greatest, law, european};
-      }
-      case Family::metric_car:
-      case Family::metric_no_series:
-      case Family::millimetre_rim:
-        return LoadBasis{
-            greatest, extra ? patch::european_extra_load() : patch::european_standard_load(), {}};
-      default:
-        break;
-    }
-    if (!size_->marked_pressure) {
-      caution("reference_pressure_unknown", Level::care,
-              "the pressure its load rating belongs to is not given",
-              "The load rating of this kind of tyre belongs to the pressure moulded beside it. Add "
-              "that to the sidewall text (for example 475 kPa) to have load against pressure "
-              "judged; until then only the full rating is used, and the vehicle's placard decides "
-              "the pressure.");
-      return std::nullopt;
-    }
-    return LoadBasis{greatest, patch::european_at_marked_pressure(*size_->marked_pressure), {}};
+    if (const auto laws = patch::laws_of(*size_))
+      return LoadBasis{greatest, laws->law, laws->second};
+    caution("reference_pressure_unknown", Level::care,
+            "the pressure its load rating belongs to is not given",
+            "The load rating of this kind of tyre belongs to the pressure moulded beside it. Add "
+            "that to the sidewall text (for example 475 kPa) to have load against pressure "
+            "judged; until then only the full rating is used, and the vehicle's placard decides "
+            "the pressure.");
+    return std::nullopt;
   }
 
   // From the load index; for a P-metric tyre without one, from its dimensions, aloud.
   std::optional<Mass> greatest_load() {
-    if (size_->service) {
-      const auto mass = standard::load_of_index(size_->service->load_index);
-      if (mass)
-        figure("load_rating",
-               filled("Load rating (index #)", {std::to_string(size_->service->load_index)}),
-               in_kilograms(*mass), "kg", write(*mass, units_), {&standard::load_index_source()});
-      return mass;
+    const auto found = patch::greatest_load(*size_);
+    const std::string index = found ? std::to_string(found->index) : "";
+    if (found && !found->worked_out) {
+      figure("load_rating", filled("Load rating (index #)", {index}), in_kilograms(found->mass),
+             "kg", write(found->mass, units_), {&standard::load_index_source()});
+      return found->mass;
     }
-    const auto& s = *size_;
-    if (s.family == Family::p_metric && s.section_width && s.aspect_percent && s.rim_diameter &&
-        *s.aspect_percent >= 50.0 && *s.aspect_percent <= 80.0 && !s.extra_load) {
-      const Mass by_equation = patch::p_metric_capacity(*s.section_width, *s.aspect_percent,
-                                                        *s.rim_diameter, kilopascals(240.0));
-      const int index = standard::nearest_load_index(by_equation);
-      const Mass mass = *standard::load_of_index(index);
-      figure("load_rating",
-             filled("Load rating worked out from the size (index #)", {std::to_string(index)}),
-             in_kilograms(mass), "kg", write(mass, units_), {&patch::p_metric_capacity_source()});
+    if (found) {
+      figure("load_rating", filled("Load rating worked out from the size (index #)", {index}),
+             in_kilograms(found->mass), "kg", write(found->mass, units_),
+             {&patch::p_metric_capacity_source()});
       caution("load_index_assumed", Level::care, "its load index had to be worked out",
               filled("No load index was given. A P-metric tyre of this size works out at #, #, by "
                      "the equation of its standard: check it against the sidewall.",
-                     {std::to_string(index), write(mass, units_)}),
+                     {index, write(found->mass, units_)}),
               {&patch::p_metric_capacity_source()});
-      return mass;
+      return found->mass;
     }
+    if (size_->service) return std::nullopt;
     caution("load_index_unknown", Level::care, "the load index is not given",
             "No load index was given, so the load cannot be judged. It is the number before the "
             "speed symbol, as the 91 in 91V: add it to the sidewall text.");
@@ -825,6 +796,7 @@ Sources tyre_check_sources() {
                  &base_pressure,
                  patch::european_standard_load().source,
                  patch::european_at_marked_pressure(kilopascals(0.0)).source,
+                 patch::linear_at_marked_pressure(kilopascals(0.0)).source,
                  patch::temporary_spare_law().source,
                  patch::p_metric_standard_load().source,
                  &patch::least_pressure_source(),
