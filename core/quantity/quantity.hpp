@@ -72,6 +72,10 @@ using Stiffness = Quantity<struct StiffnessKind>;                          // ne
 using GaugePressure = Quantity<struct GaugePressureKind>;                  // kilopascals
 using AbsolutePressure = Quantity<struct AbsolutePressureKind>;            // kilopascals
 using TemperatureDifference = Quantity<struct TemperatureDifferenceKind>;  // kelvin
+using Duration = Quantity<struct DurationKind>;                            // seconds
+using Volume = Quantity<struct VolumeKind>;                                // cubic metres
+using Density = Quantity<struct DensityKind>;    // kilograms a cubic metre
+using MassFlow = Quantity<struct MassFlowKind>;  // kilograms a second
 
 // A point on the temperature scale, stored in kelvin. Two points differ by a
 // TemperatureDifference; two points do not add.
@@ -101,10 +105,13 @@ class Temperature {
 constexpr Length metres(double v) { return Length::stored(v); }
 constexpr Length millimetres(double v) { return Length::stored(v / 1000.0); }
 constexpr Length inches(double v) { return Length::stored(v * exact::metres_per_inch); }
+constexpr Length kilometres(double v) { return Length::stored(v * 1000.0); }
+constexpr Length miles(double v) { return Length::stored(v * exact::metres_per_mile); }
 constexpr Length thirty_seconds(double v) { return inches(v / 32.0); }
 constexpr double in_metres(Length l) { return l.stored(); }
 constexpr double in_millimetres(Length l) { return l.stored() * 1000.0; }
 constexpr double in_inches(Length l) { return l.stored() / exact::metres_per_inch; }
+constexpr double in_kilometres(Length l) { return l.stored() / 1000.0; }
 constexpr double in_thirty_seconds(Length l) { return 32.0 * in_inches(l); }
 
 // ---- area ----
@@ -116,6 +123,24 @@ constexpr double in_square_inches(Area a) {
   return a.stored() / (exact::metres_per_inch * exact::metres_per_inch);
 }
 constexpr Area rectangle(Length a, Length b) { return square_metres(in_metres(a) * in_metres(b)); }
+
+// ---- volume, density, flow ----
+constexpr Volume cubic_metres(double v) { return Volume::stored(v); }
+constexpr Volume litres(double v) { return Volume::stored(v / 1000.0); }
+constexpr double in_cubic_metres(Volume v) { return v.stored(); }
+constexpr double in_litres(Volume v) { return v.stored() * 1000.0; }
+constexpr Density kilograms_per_cubic_metre(double v) { return Density::stored(v); }
+constexpr double in_kilograms_per_cubic_metre(Density d) { return d.stored(); }
+constexpr MassFlow kilograms_per_second(double v) { return MassFlow::stored(v); }
+constexpr double in_kilograms_per_second(MassFlow m) { return m.stored(); }
+
+// ---- time ----
+constexpr Duration seconds(double v) { return Duration::stored(v); }
+constexpr Duration minutes(double v) { return Duration::stored(v * 60.0); }
+constexpr Duration days(double v) { return Duration::stored(v * 24.0 * exact::seconds_per_hour); }
+// A twelfth of the mean Gregorian year, 365.2425 days.
+constexpr Duration months(double v) { return days(v * 365.2425 / 12.0); }
+constexpr double in_seconds(Duration t) { return t.stored(); }
 
 // ---- speed ----
 inline constexpr double kmh_per_mph = exact::metres_per_mile / 1000.0;

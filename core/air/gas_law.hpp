@@ -1,0 +1,52 @@
+// The room `air`: what is inside the tyre. Temperature and altitude, natural loss, holes, repair,
+// running without air, the odds of a puncture, and what warns of one.
+//
+// This file: the same air read on another day, warmer, colder or higher up. A tyre is a fixed
+// volume of the same air: its absolute pressure follows its absolute temperature, and a gauge shows
+// how far that is above the air outside:
+//
+//   p2 = (p1 + pa1) T2/T1 - pa2      p gauge, pa outside, T of the air inside, kelvin
+//
+// Two pages in circulation apply the ratio to gauge pressure; that under-states the change by a
+// third.
+// Range: a tyre that has neither leaked nor been topped up, 150 to 400 K. A tyre swells a little as
+// it heats, which this leaves out. Temperatures of 0 K are outside it; the caller's bounds keep
+// them out.
+#pragma once
+
+#include "core/quantity/quantity.hpp"
+#include "core/standard/source.hpp"
+
+namespace treadwater::air {
+
+inline constexpr AbsolutePressure standard_atmosphere = kilopascals_absolute(101.325);
+
+// What a reading depends on beside the air that is in the tyre.
+struct Conditions {
+  Temperature inside;
+  AbsolutePressure outside = standard_atmosphere;
+};
+
+struct GaugeReading {
+  GaugePressure pressure;
+  Conditions conditions;
+};
+
+// What the gauge will show of the same air in other conditions: a hot reading carried over to a
+// cold tyre, a garage's setting to the stage, the valley's to the pass; and backwards, what to set
+// cold for a wanted hot pressure. Below zero the tyre is flat.
+GaugePressure carried_over(const GaugeReading& reading, const Conditions& to);
+
+// Pressure of the standard atmosphere. Range: -500 to 9000 m, held at the ends. The weather moves
+// the true one by 3 kPa either way.
+AbsolutePressure outside_at(Length altitude);
+
+// With no thermometer at hand: how far a tyre fresh from the road reads above its cold pressure.
+inline constexpr GaugePressure least_hot_rise = kilopascals(20.0);
+inline constexpr GaugePressure greatest_hot_rise = kilopascals(40.0);
+
+const Source& gas_law_source();
+const Source& atmosphere_source();
+const Source& hot_rise_source();
+
+}  // namespace treadwater::air
