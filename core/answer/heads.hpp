@@ -11,10 +11,15 @@ inline constexpr SheetHead tyre_check{
     "From what the sidewall, a gauge and a ruler say: is this tyre fit for its load and the water, "
     "and how fast before which limit bites?"};
 
+inline constexpr SheetHead cold_pressure{
+    "cold-pressure", "Set the pressure",
+    "What pressure do this load and speed need, and what is a reading worth that was taken hot, in "
+    "another place or on another day?"};
+
 inline constexpr SheetHead wear_log{
     "wear-log", "Keep a wear log",
     "From tread readings on several days: how fast does each tyre wear, and when is it due?"};
 
-inline constexpr const SheetHead* all[] = {&tyre_check, &wear_log};
+inline constexpr const SheetHead* all[] = {&tyre_check, &cold_pressure, &wear_log};
 
 }  // namespace treadwater::answer::heads

@@ -1,0 +1,422 @@
+#include "core/answer/cold_pressure.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/air/gas_law.hpp"
+#include "core/air/natural_loss.hpp"
+#include "core/air/warning.hpp"
+#include "core/answer/advice.hpp"
+#include "core/answer/teller.hpp"
+#include "core/patch/pressure_demand.hpp"
+#include "core/patch/rating.hpp"
+#include "core/standard/instrument.hpp"
+#include "core/standard/load_adjustment.hpp"
+#include "core/standard/load_index.hpp"
+#include "core/standard/speed_load.hpp"
+
+namespace treadwater::answer {
+namespace {
+
+using patch::NoPressure;
+using patch::PressureDemand;
+using standard::pressure_gauge_error;
+
+constexpr Temperature room = celsius(20.0);
+
+constexpr Source placard_first{"placard-first", "The pressure on the vehicle's placard comes first",
+                               "handbooks and tyre makers' advice", "", Standing::common_practice};
+
+class ColdPressure : Teller {
+ public:
+  explicit ColdPressure(const Input& input) : Teller(cold_pressure_sheet(), input) {}
+
+  Answer run() {
+    read_form();
+    if (size_ && load_) find_need();
+    if (gauge_) judge_reading();
+    if (target_) judge_target();
+    carry_to_stage();
+    say_warnings();
+    if (answer_.ok()) finish();
+    return std::move(answer_);
+  }
+
+ private:
+  void read_form() {
+    size_ = sidewall_text("size");
+    load_ = quantity<Mass>("load");
+    speed_ = quantity<Speed>("speed");
+    placard_ = quantity<GaugePressure>("placard");
+    camber_ = number("camber").value_or(0.0);
+    towing_ = choice("towing") == "rear";
+    gauge_ = quantity<GaugePressure>("gauge");
+    cold_day_ = quantity<Temperature>("cold_day").value_or(room);
+    tyre_now_ = quantity<Temperature>("tyre_now");
+    stage_day_ = quantity<Temperature>("stage_day");
+    height_here_ = quantity<Length>("height_here");
+    height_there_ = quantity<Length>("height_there");
+    target_ = quantity<GaugePressure>("hot_target");
+    hot_tyre_ = quantity<Temperature>("hot_tyre");
+  }
+
+  // ---- what the load needs ----
+
+  void find_need() {
+    const auto greatest = patch::greatest_load(*size_);
+    const auto symbol = patch::speed_symbol(*size_);
+    const auto laws = patch::laws_of(*size_);
+    if (!greatest || !symbol || !laws) {
+      caution("need_unknown", Level::care, "the sidewall text does not say enough",
+              !laws ? "The load rating of this kind of tyre belongs to the pressure moulded beside "
+                      "it: add that to the sidewall text, for example 475 kPa."
+                    : "The load index and the speed symbol, such as 91V, are needed to work out a "
+                      "pressure: add them to the sidewall text.");
+      return;
+    }
+    figure("load_rating", filled("Load rating (index #)", {std::to_string(greatest->index)}),
+           in_kilograms(greatest->mass), "kg", write(greatest->mass, units_),
+           {greatest->worked_out ? &patch::p_metric_capacity_source()
+                                 : &standard::load_index_source()});
+    const patch::RatedTyre tyre{greatest->mass, *symbol, laws->law, laws->second};
+    patch::Duty duty;
+    duty.load = *load_;
+    duty.speed = speed_.value_or(kilometres_per_hour(0.0));
+    duty.camber_degrees = camber_;
+    duty.car_top_speed = duty.speed;
+    duty.towing_rear = towing_;
+    const auto demand = patch::pressure_demand(tyre, duty);
+    if (!demand) return refuse(demand.error(), greatest->mass, *symbol);
+    need_ = demand->total();
+    describe_need(*demand, tyre);
+    draw_capacity(tyre);
+  }
+
+  void refuse(NoPressure reason, Mass greatest, standard::SpeedSymbol symbol) {
+    switch (reason) {
+      case NoPressure::overloaded:
+        return caution("overload", Level::unfit, "it is overloaded",
+                       filled("Overloaded: # on a tyre rated for #. No pressure makes up for that.",
+                              {write(*load_, units_), write(greatest, units_)}),
+                       {&standard::load_index_source()});
+      case NoPressure::above_symbol:
+        return caution("speed_above_symbol", Level::unfit,
+                       "the speed you intend is above its speed symbol",
+                       filled("# is above what its speed symbol # allows.",
+                              {speed_text(*speed_), standard::speed_row(symbol).letters}),
+                       {&standard::speed_symbol_source()});
+      case NoPressure::too_much_camber:
+        return caution("too_much_camber", Level::unfit, "there is too much camber",
+                       "No pressure is given for this much camber at this speed: the tables end at "
+                       "4 degrees, and at 3 above 270 km/h.",
+                       {&standard::camber_source()});
+      case NoPressure::towing_too_fast:
+        return caution("towing_too_fast", Level::unfit, "it is too fast for that load",
+                       filled("With that load on the rear wheels no more than # is allowed.",
+                              {speed_text(standard::towing_rear_tyre().at_most)}),
+                       {standard::towing_rear_tyre().source});
+      case NoPressure::not_a_number:
+        break;
+    }
+  }
+
+  void describe_need(const PressureDemand& demand, const patch::RatedTyre& tyre) {
+    const auto part = [&](const char* id, const char* label, GaugePressure p, SomeSources sources) {
+      if (p > kilopascals(0.0))
+        figure(id, label, in_kilopascals(p), "kPa", write(p, units_), sources);
+    };
+    Sources laws{tyre.law.source, &patch::least_pressure_source()};
+    const Mass rated = tyre.greatest;
+    if (tyre.second_law) {
+      part("need_first_law", "Needed by the US law",
+           patch::pressure_needed(tyre.law, rated, *load_), {tyre.law.source});
+      part("need_second_law", "Needed by the European law",
+           patch::pressure_needed(*tyre.second_law, rated, *load_), {tyre.second_law->source});
+      laws.push_back(tyre.second_law->source);
+    }
+    part("need_load", "For the load", demand.base, laws);
+    part("need_speed", "More for the speed", demand.speed, {&standard::speed_pressure_source()});
+    part("need_camber", "More for the camber", demand.camber,
+         {&standard::camber_pressure_source()});
+    part("need_towing", "More for towing", demand.towing, {standard::towing_rear_tyre().source});
+    part("pressure_needed", "Least cold pressure in all", demand.total(), laws);
+    if (demand.total() > tyre.law.reference + pressure_gauge_error)
+      caution("above_reference", Level::care,
+              "it needs more than the pressure its load rating belongs to",
+              filled("This asks for more than #, the pressure that its load rating belongs to. "
+                     "Never set more than the sidewall allows: ask the tyre maker.",
+                     {write(tyre.law.reference, units_)}),
+              laws);
+  }
+
+  // The cold pressure to set: the larger of what the load needs and the placard.
+  std::optional<GaugePressure> to_set() const {
+    if (need_ && placard_) return std::max(*need_, *placard_);
+    return placard_ ? placard_ : need_;
+  }
+
+  // ---- readings ----
+
+  AbsolutePressure air_at(const std::optional<Length>& height) const {
+    return height ? air::outside_at(*height) : air::standard_atmosphere;
+  }
+
+  // The reading as it would be at rest where it stands cold.
+  void judge_reading() {
+    const Temperature now = tyre_now_.value_or(cold_day_);
+    const AbsolutePressure outside = air_at(height_here_);
+    cold_ = std::max(kilopascals(0.0),
+                     air::carried_over({*gauge_, {now, outside}}, {cold_day_, outside}));
+    const bool warm = now > cold_day_ + kelvin_difference(3.0);
+    if (warm) {
+      figure("cold_equivalent", "The reading, once it is cold", in_kilopascals(*cold_), "kPa",
+             write(*cold_, units_), {&air::gas_law_source()},
+             filled("The same air at #.", {temperature_text(cold_day_)}));
+      caution("hot_reading", Level::note, "",
+              "Read warm. Never let air out of a hot tyre: cold it would be short, and it heats up "
+              "the more for it.",
+              {&hot_reading_advice(), &air::gas_law_source()});
+    }
+    const auto set = to_set();
+    if (!set) return;
+    if (*cold_ < (need_ ? *need_ : *set))
+      caution("pressure_low", Level::unfit, "the pressure is too low for the load",
+              filled("Cold it has #, and # are needed. Inflate before driving.",
+                     {write(*cold_, units_), write(need_.value_or(*set), units_)}),
+              {&air::gas_law_source()});
+    else if (*cold_ < *set - pressure_gauge_error)
+      caution("under_placard", Level::care, "it is under the placard",
+              filled("Cold it has #, and the placard says #: the placard comes first.",
+                     {write(*cold_, units_), write(*set, units_)}),
+              {&placard_first});
+    else if (need_ && *cold_ < *need_ + pressure_gauge_error)
+      caution(
+          "pressure_at_least", Level::care, "the pressure is within a gauge's error of too low",
+          filled("Only just enough: a gauge can be # out.", {write(pressure_gauge_error, units_)}),
+          {});
+  }
+
+  // A hot pressure wanted at work: what to set cold for it.
+  void judge_target() {
+    if (!hot_tyre_) {
+      problem(
+          "hot_tyre", "missing",
+          "Tyre's temperature at work is missing: without it no cold setting can be worked out. "
+          "Something like 80 °C would do.");
+      return;
+    }
+    const AbsolutePressure there = air_at(height_there_ ? height_there_ : height_here_);
+    const AbsolutePressure here = air_at(height_here_);
+    const GaugePressure cold =
+        air::carried_over({*target_, {*hot_tyre_, there}}, {cold_day_, here});
+    figure("cold_setting", "Set cold for that hot pressure", in_kilopascals(cold), "kPa",
+           write(cold, units_), {&air::gas_law_source()},
+           filled("At # here, to be # at #.", {temperature_text(cold_day_), write(*target_, units_),
+                                               temperature_text(*hot_tyre_)}));
+    if (need_ && cold < *need_)
+      caution("target_too_low", Level::unfit, "that hot pressure starts from too little",
+              filled("Set to # cold it could not carry its load (# needed). Do not go under that.",
+                     {write(cold, units_), write(*need_, units_)}),
+              {&air::gas_law_source()});
+  }
+
+  // What the gauge will show of the same air where it will be driven.
+  void carry_to_stage() {
+    const auto set = cold_ ? cold_ : to_set();
+    if (!set || (!stage_day_ && !height_there_)) return;
+    const Temperature there = stage_day_.value_or(cold_day_);
+    const AbsolutePressure here = air_at(height_here_);
+    const AbsolutePressure above = air_at(height_there_ ? height_there_ : height_here_);
+    const GaugePressure shown = air::carried_over({*set, {cold_day_, here}}, {there, above});
+    figure("at_stage", "The same air there, cold", in_kilopascals(shown), "kPa",
+           write(shown, units_), {&air::gas_law_source(), &air::atmosphere_source()},
+           filled("# here at #.", {write(*set, units_), temperature_text(cold_day_)}));
+    const auto wanted = to_set();
+    if (!wanted || shown >= *wanted - kilopascals(5.0)) return;
+    const GaugePressure more = air::carried_over({*wanted, {there, above}}, {cold_day_, here});
+    figure("set_here", "Set here to have the right pressure there", in_kilopascals(more), "kPa",
+           write(more, units_), {&air::gas_law_source(), &air::atmosphere_source()});
+    const bool short_of_need = need_ && shown < *need_;
+    caution("short_at_stage", short_of_need ? Level::unfit : Level::care,
+            short_of_need ? "it will be too low for the load there" : "it will be low there",
+            filled("There it will show #. Set # here, or set # there once it has cooled.",
+                   {write(shown, units_), write(more, units_), write(*wanted, units_)}),
+            {&air::gas_law_source()});
+  }
+
+  // ---- warnings and what time does ----
+
+  // Of the US rule's floors, the one for this kind of tyre; UN R141 for one tyre.
+  bool concerns_this_tyre(const air::WarningRule& rule) const {
+    if (rule.id == "un") return true;
+    if (!size_) return false;
+    const std::string_view mine = size_->light_truck  ? "us-truck"
+                                  : size_->extra_load ? "us-extra"
+                                                      : "us";
+    return rule.id == mine;
+  }
+
+  void say_warnings() {
+    const auto set = to_set();
+    if (!set) return;
+    for (const air::WarningRule& rule : air::warning_rules()) {
+      if (!concerns_this_tyre(rule)) continue;
+      const GaugePressure lamp = air::warning_pressure(rule, *set);
+      figure("warning_lamp", filled("Warning lamp by #", {rule.title}), in_kilopascals(lamp), "kPa",
+             write(lamp, units_), {rule.source, rule.floor_from});
+    }
+    const GaugePressure stop = air::do_not_drive_below(*set);
+    figure("do_not_drive", "Do not drive under", in_kilopascals(stop), "kPa", write(stop, units_),
+           {&air::do_not_drive_source()});
+    const GaugePressure colder =
+        air::carried_over({*set, {cold_day_, air::standard_atmosphere}},
+                          {cold_day_ - kelvin_difference(10.0), air::standard_atmosphere});
+    const GaugePressure drop = *set - colder;
+    figure("ten_kelvins", "Lost with every 10 °C colder", in_kilopascals(drop), "kPa",
+           write(drop, units_), {&air::gas_law_source()});
+    const air::LossBand month = air::natural_loss(air::AirHolder::tubeless, cold_day_, days(30.0));
+    figure("natural_loss", "Lost through the rubber in a month", in_kilopascals(month.high), "kPa",
+           filled("# to #", {write(month.low, units_), write(month.high, units_)}),
+           {&air::natural_loss_source()}, "", in_kilopascals(month.low),
+           in_kilopascals(month.high));
+    draw_temperature(*set);
+  }
+
+  // ---- charts ----
+
+  double shown(GaugePressure p) const {
+    return units_ == UnitSystem::metric ? in_bars(p) : in_psi(p);
+  }
+  const char* pressure_unit() const { return units_ == UnitSystem::metric ? "bar" : "psi"; }
+  double shown(Temperature t) const {
+    return units_ == UnitSystem::us ? in_celsius(t) * 1.8 + 32.0 : in_celsius(t);
+  }
+  std::string temperature_text(Temperature t) const {
+    return filled(units_ == UnitSystem::us ? "# °F" : "# °C", {fixed(shown(t), 0)});
+  }
+
+  void draw_temperature(GaugePressure set) {
+    Chart chart;
+    chart.id = "temperature";
+    chart.title = "The same air, colder and hotter";
+    chart.text = filled("Set to # at #, this is what the gauge shows as the tyre cools and heats.",
+                        {write(set, units_), temperature_text(cold_day_)});
+    chart.x = {"Temperature of the tyre", units_ == UnitSystem::us ? "°F" : "°C"};
+    chart.y = {"Gauge pressure", pressure_unit()};
+    Series air_in_it{"subject", "The air in it", {}, {}, {}, {}};
+    chart.table.columns = {"Tyre", "Gauge"};
+    for (int celsius_now = -20; celsius_now <= 100; celsius_now += 10) {
+      const Temperature t = celsius(celsius_now);
+      const GaugePressure p = air::carried_over({set, {cold_day_, air::standard_atmosphere}},
+                                                {t, air::standard_atmosphere});
+      air_in_it.x.push_back(shown(t));
+      air_in_it.y.push_back(shown(p));
+      chart.table.rows.push_back({temperature_text(t), write(p, units_)});
+    }
+    if (need_) {
+      Series least{"reference",
+                   "Needed cold for the load",
+                   {air_in_it.x.front(), air_in_it.x.back()},
+                   {shown(*need_), shown(*need_)},
+                   {},
+                   {}};
+      chart.series = {air_in_it, std::move(least)};
+    } else {
+      chart.series = {air_in_it};
+    }
+    chart.marks = {{shown(cold_day_), shown(set), "Set"}};
+    answer_.charts.push_back(std::move(chart));
+  }
+
+  void draw_capacity(const patch::RatedTyre& tyre) {
+    Chart chart;
+    chart.id = "capacity";
+    chart.title = "Load it can carry";
+    chart.text = filled("What this tyre carries at each cold pressure, up to its rating of #.",
+                        {write(tyre.greatest, units_)});
+    const bool us = units_ == UnitSystem::us;
+    const auto mass = [&](Mass m) { return us ? in_pounds(m) : in_kilograms(m); };
+    chart.x = {"Cold pressure", pressure_unit()};
+    chart.y = {"Load", us ? "lb" : "kg"};
+    chart.table.columns = {"Cold pressure", "Load"};
+    Series carried{"subject", "Carries", {}, {}, {}, {}};
+    for (int step = 0; step <= 12; ++step) {
+      const double share = static_cast<double>(step) / 12.0;
+      const GaugePressure p =
+          patch::least_pressure() + (tyre.law.reference - patch::least_pressure()) * share;
+      const Mass m = patch::load_capacity(tyre.second_law.value_or(tyre.law), tyre.greatest, p);
+      carried.x.push_back(shown(p));
+      carried.y.push_back(mass(m));
+      if (step % 3 == 0) chart.table.rows.push_back({write(p, units_), write(m, units_)});
+    }
+    chart.series = {std::move(carried)};
+    if (need_) chart.marks = {{shown(*need_), mass(*load_), "This load"}};
+    answer_.charts.push_back(std::move(chart));
+  }
+
+  void finish() {
+    const auto set = to_set();
+    if (!placard_ && set)
+      caution(
+          "placard_first", Level::note, "",
+          "The vehicle's placard comes before this figure; it is often higher, for handling and "
+          "speed.",
+          {&placard_first});
+    const std::string fit = set ? filled("Set # cold.", {write(*set, units_)})
+                                : std::string("No pressure can be named.");
+    conclude(fit,
+             set ? filled("Set # cold, with care: ", {write(*set, units_)}).append("#.").c_str()
+                 : "No pressure can be named yet: #.");
+    if (set) speak(filled("#: set # cold.", {size_->canonical, write(*set, units_)}));
+  }
+
+  std::optional<sidewall::Reading> size_;
+  std::optional<Mass> load_;
+  std::optional<Speed> speed_;
+  std::optional<GaugePressure> placard_;
+  double camber_ = 0.0;
+  bool towing_ = false;
+  std::optional<GaugePressure> gauge_;
+  Temperature cold_day_ = room;
+  std::optional<Temperature> tyre_now_;
+  std::optional<Temperature> stage_day_;
+  std::optional<Length> height_here_;
+  std::optional<Length> height_there_;
+  std::optional<GaugePressure> target_;
+  std::optional<Temperature> hot_tyre_;
+  std::optional<GaugePressure> need_;
+  std::optional<GaugePressure> cold_;  // the reading, cold
+};
+
+}  // namespace
+
+Answer cold_pressure(const Input& input) { return ColdPressure(input).run(); }
+
+Sources cold_pressure_sources() {
+  Sources all = {&standard::load_index_source(),
+                 &standard::speed_symbol_source(),
+                 &standard::speed_pressure_source(),
+                 &standard::camber_source(),
+                 &standard::camber_pressure_source(),
+                 standard::towing_rear_tyre().source,
+                 patch::european_standard_load().source,
+                 patch::european_at_marked_pressure(kilopascals(0.0)).source,
+                 patch::linear_at_marked_pressure(kilopascals(0.0)).source,
+                 patch::temporary_spare_law().source,
+                 patch::p_metric_standard_load().source,
+                 &patch::least_pressure_source(),
+                 &patch::p_metric_capacity_source(),
+                 &air::gas_law_source(),
+                 &air::atmosphere_source(),
+                 &air::natural_loss_source(),
+                 &air::do_not_drive_source(),
+                 &hot_reading_advice(),
+                 &placard_first};
+  for (const air::WarningRule& rule : air::warning_rules()) {
+    add_once(all, *rule.source);
+    add_once(all, *rule.floor_from);
+  }
+  return all;
+}
+
+}  // namespace treadwater::answer
