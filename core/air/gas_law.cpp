@@ -13,8 +13,9 @@ constexpr Source gas_law{
 constexpr Source atmosphere{"standard-atmosphere",
                             "ISO 2533, standard atmosphere: 101.325 kPa, 288.15 K, 6.5 K/km",
                             "not seen in print", "1975", Standing::memory};
-constexpr Source hot_rise{"hot-rise", "Car and tyre handbooks: hot tyres read 20 to 40 kPa high",
-                          "do not let air out of a hot tyre", "", Standing::secondary};
+constexpr Source hot_handbooks{"hot-rise",
+                               "Car and tyre handbooks: hot tyres read 20 to 40 kPa high",
+                               "do not let air out of a hot tyre", "", Standing::secondary};
 
 }  // namespace
 
@@ -33,6 +34,6 @@ AbsolutePressure outside_at(Length altitude) {
 
 const Source& gas_law_source() { return gas_law; }
 const Source& atmosphere_source() { return atmosphere; }
-const Source& hot_rise_source() { return hot_rise; }
+const Source& hot_rise_source() { return hot_handbooks; }
 
 }  // namespace treadwater::air

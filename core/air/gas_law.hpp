@@ -27,6 +27,11 @@ struct Conditions {
   AbsolutePressure outside = standard_atmosphere;
 };
 
+struct PressureBand {
+  GaugePressure low;
+  GaugePressure high;
+};
+
 struct GaugeReading {
   GaugePressure pressure;
   Conditions conditions;
@@ -42,8 +47,7 @@ GaugePressure carried_over(const GaugeReading& reading, const Conditions& to);
 AbsolutePressure outside_at(Length altitude);
 
 // With no thermometer at hand: how far a tyre fresh from the road reads above its cold pressure.
-inline constexpr GaugePressure least_hot_rise = kilopascals(20.0);
-inline constexpr GaugePressure greatest_hot_rise = kilopascals(40.0);
+inline constexpr PressureBand hot_rise{kilopascals(20.0), kilopascals(40.0)};
 
 const Source& gas_law_source();
 const Source& atmosphere_source();

@@ -1,9 +1,9 @@
 // How far, and how fast, without the tyre one set out on.
 //
-// Each way keeps the lower of what is printed; the maker's handbook, the sidewall of the spare and
-// the label of the kit come first, where they say less. Sources and standing: see get_home.cpp.
-// Range: cars and light vans. Bends, potholes, heat and load all shorten these distances; only the
-// load is reckoned with.
+// Each way keeps the lower of what is printed, and half of what is only said; the maker's handbook,
+// the sidewall of the spare and the label of the kit come first, where they say less. Sources and
+// standing: see get_home.cpp. Range: cars and light vans. Bends, potholes, heat and load all
+// shorten these distances; only the load is reckoned with.
 #pragma once
 
 #include <optional>
@@ -25,7 +25,8 @@ enum class Way {
 struct GetHome {
   std::string_view id;
   Speed speed;                            // hold to it; zero: stop now
-  std::optional<Length> distance;         // not limited in print for a temporary spare
+  std::optional<Length> distance;         // to count on; a temporary spare has no limit in print
+  std::optional<Length> claimed;          // the furthest that anybody prints or says
   std::optional<GaugePressure> pressure;  // to be set, or kept up by itself
   int at_once;                            // how many wheels of a car may be so
   std::string_view words;
@@ -33,24 +34,13 @@ struct GetHome {
 };
 
 // Load on that wheel against the tyre's rating. Self-supporting tyres are proved at 65 % of it:
-// from there up the distance shrinks in proportion (ours). Not above 1; no number counts as
-// overload, and there is no distance in an overloaded one.
+// from there up the distance shrinks in proportion (ours). Above 1, or where it is no number,
+// the tyre is overloaded: speed and distance are zero.
 GetHome get_home(Way way, double share_of_rated_load);
 
 // The largest hole a kit is said to close.
 inline constexpr Length sealable_hole = millimetres(6.0);
 
-// What a lubricated run-flat was said to do, against the 35 km of the best one in a contest of 1941
-// that `get_home` holds to.
-struct ClaimedRange {
-  Speed speed;
-  Length distance;
-  GaugePressure vapour_low;
-  GaugePressure vapour_high;
-};
-inline constexpr ClaimedRange lubricated_claim{miles_per_hour(50.0), miles(100.0), psi(4.0),
-                                               psi(5.0)};
-const Source& lubricated_claim_source();
 const Source& run_flat_load_source();
 
 }  // namespace treadwater::air

@@ -94,11 +94,6 @@ struct TimeBand {
 std::optional<TimeBand> time_between(const Leak& leak, GaugePressure from, GaugePressure to,
                                      AbsolutePressure outside = standard_atmosphere);
 
-struct PressureBand {
-  GaugePressure low;
-  GaugePressure high;
-};
-
 // What is left after a time.
 std::optional<PressureBand> pressure_after(const Leak& leak, GaugePressure from, Duration elapsed,
                                            AbsolutePressure outside = standard_atmosphere);

@@ -27,7 +27,7 @@ double warmth(Temperature t) {
 
 }  // namespace
 
-LossBand natural_loss(AirHolder holder, Temperature temperature, Duration time) {
+PressureBand natural_loss(AirHolder holder, Temperature temperature, Duration time) {
   const bool tubed = holder == AirHolder::natural_rubber_tube;
   const double periods = warmth(temperature) * (time / (tubed ? days(7.0) : months(1.0)));
   return {psi(tubed ? 1.0 : 0.5) * periods, psi(tubed ? 3.0 : 1.0) * periods};
@@ -40,7 +40,7 @@ GaugePressure after_months(GaugePressure now, double percent_a_month, double mon
 LossJudgement judge_loss(AirHolder holder, const GaugeReading& first, const GaugeReading& second,
                          Duration apart, GaugePressure error) {
   const GaugePressure lost = first.pressure - carried_over(second, first.conditions);
-  const LossBand natural =
+  const PressureBand natural =
       natural_loss(holder, std::max(first.conditions.inside, second.conditions.inside), apart);
   const LossKind kind = !(apart > seconds(0.0))       ? LossKind::doubtful
                         : lost > natural.high + error ? LossKind::leak

@@ -16,13 +16,8 @@ namespace treadwater::air {
 
 enum class AirHolder { tubeless, natural_rubber_tube };
 
-struct LossBand {
-  GaugePressure low;
-  GaugePressure high;
-};
-
 // Lost over a time at a steady temperature.
-LossBand natural_loss(AirHolder holder, Temperature temperature, Duration time);
+PressureBand natural_loss(AirHolder holder, Temperature temperature, Duration time);
 
 // Where a loss is told in per cent a month: of the gauge pressure, by simple convention, month upon
 // month.
@@ -36,8 +31,8 @@ enum class LossKind {
 
 struct LossJudgement {
   LossKind kind;
-  GaugePressure lost;  // with both readings in the conditions of the first
-  LossBand natural;    // at the warmer of the two readings
+  GaugePressure lost;    // with both readings in the conditions of the first
+  PressureBand natural;  // at the warmer of the two readings
 };
 
 // Two readings of the same gauge, some time apart. A reading or time that is no number, or a time

@@ -176,7 +176,7 @@ TEST_CASE("natural loss grows with warmth and with time; a greater drop is judge
     const AirHolder holder = *rc::gen::element(AirHolder::tubeless, AirHolder::natural_rubber_tube);
     const Temperature t = celsius(between(-30.0, 60.0));
     const Duration time = days(between(0.01, 400.0));
-    const LossBand loss = natural_loss(holder, t, time);
+    const PressureBand loss = natural_loss(holder, t, time);
     RC_ASSERT(loss.low < loss.high);
     RC_ASSERT(natural_loss(holder, t + kelvin_difference(between(0.0, 30.0)), time).high >=
               loss.high);
