@@ -318,12 +318,9 @@ class Puncture : Teller {
     if (home.pressure)
       figure("get_home_pressure", "At a pressure of", in_kilopascals(*home.pressure), "kPa",
              write(*home.pressure, units_), sources);
-    if (way == air::Way::lubricated)
-      figure("claimed_distance", "What was claimed for it",
-             in_kilometres(air::lubricated_claim.distance), "km",
-             filled("# at #", {distance_text(air::lubricated_claim.distance),
-                               speed_text(air::lubricated_claim.speed)}),
-             {&air::lubricated_claim_source()}, "Not to be relied on.");
+    if (home.claimed)
+      figure("claimed_distance", "The furthest anybody claims", in_kilometres(*home.claimed), "km",
+             distance_text(*home.claimed), sources, "Not to be relied on.");
     if (home.speed <= kilometres_per_hour(0.0))
       caution("stop_now", Level::unfit, "nothing here carries the car on",
               "Stop where it is safe. On a flat tyre the tyre and then the wheel are lost within a "
@@ -412,19 +409,13 @@ class Puncture : Teller {
 Answer puncture(const Input& input) { return Puncture(input).run(); }
 
 Sources puncture_sources() {
-  Sources all = {&air::leak_down_source(),
-                 &air::orifice_source(),
-                 &air::discharge_source(),
-                 &air::cavity_source(),
-                 &air::cavity_fill_source(),
-                 &air::do_not_drive_source(),
-                 &air::natural_loss_source(),
-                 &air::repair_source(),
-                 &air::american_repair_source(),
-                 &air::run_flat_load_source(),
-                 &air::lubricated_claim_source(),
-                 &air::puncture_rate_source(),
-                 &roadside};
+  Sources all = {&air::leak_down_source(),       &air::orifice_source(),
+                 &air::discharge_source(),       &air::cavity_source(),
+                 &air::cavity_fill_source(),     &air::do_not_drive_source(),
+                 &air::natural_loss_source(),    &air::repair_source(),
+                 &air::american_repair_source(), &air::run_flat_load_source(),
+
+                 &air::puncture_rate_source(),   &roadside};
   // Every reason against a repair, and every way home, brings its own.
   for (int way = 0; way <= static_cast<int>(air::Way::plain_flat); ++way)
     add_once(all, *air::get_home(static_cast<air::Way>(way), 0.0).source);

@@ -1,0 +1,108 @@
+// The sheet `puncture`. The physics under it is checked in tests/published.
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "core/json/contract.hpp"
+#include "tests/support/catch.hpp"
+
+using Json = nlohmann::json;
+
+namespace {
+
+Json ask(const Json& change) {
+  Json input = {{"size", "205/55 R16 91V"}, {"today", "2026-11-25"}};
+  input.update(change);
+  return Json::parse(treadwater::json::answer("puncture", input.dump()));
+}
+
+const Json* with_id(const Json& rows, const std::string& id) {
+  for (const Json& row : rows)
+    if (row["id"] == id) return &row;
+  return nullptr;
+}
+
+double value(const Json& answer, const std::string& id) {
+  const Json* figure = with_id(answer["figures"], id);
+  REQUIRE(figure);
+  return (*figure)["value"];
+}
+
+const Json leaking = {{"first", "210 kPa"}, {"second", "180 kPa"}, {"apart", "20 min"}};
+
+Json with(const Json& base, const Json& change) {
+  Json both = base;
+  both.update(change);
+  return both;
+}
+
+}  // namespace
+
+TEST_CASE("two readings and a clock tell how long it lasts, in the order of the marks") {
+  const Json answer = ask(leaking);
+  REQUIRE(answer["ok"] == true);
+  CHECK(value(answer, "time_to_stop") < value(answer, "time_to_flat"));
+  CHECK(with_id(answer["cautions"], "leaking"));
+  CHECK(answer["verdict"]["level"] == "care");
+  CHECK(answer["blocks"][0]["kind"] == "chart");
+}
+
+TEST_CASE("half the time between the same readings means half the time left") {
+  const Json slow = ask(leaking);
+  const Json fast = ask(with(leaking, {{"apart", "10 min"}}));
+  CHECK(value(fast, "time_to_flat") == Approx(value(slow, "time_to_flat") / 2.0));
+}
+
+TEST_CASE("a wider hole empties it with the square of its width") {
+  const Json narrow = ask({{"hole", "1 mm"}});
+  const Json wide = ask({{"hole", "2 mm"}});
+  CHECK(value(narrow, "time_to_flat") == Approx(4.0 * value(wide, "time_to_flat")));
+  CHECK(with_id(narrow["cautions"], "open_hole"));
+}
+
+TEST_CASE("what a sound tyre loses is no leak; a drop inside the gauge's error is not sure") {
+  CHECK(
+      with_id(ask({{"first", "230 kPa"}, {"second", "226 kPa"}, {"apart", "30 days"}})["cautions"],
+              "natural_loss"));
+  const Json unsure = ask({{"first", "230 kPa"}, {"second", "226 kPa"}, {"apart", "20 min"}});
+  CHECK(with_id(unsure["cautions"], "leak_not_sure"));
+  CHECK_FALSE(with_id(unsure["figures"], "time_to_flat"));
+}
+
+TEST_CASE("too soft to drive on, and nothing else on board: stop") {
+  const Json answer = ask({{"first", "130 kPa"}, {"second", "90 kPa"}, {"apart", "5 min"}});
+  CHECK(with_id(answer["cautions"], "too_soft"));
+  CHECK(with_id(answer["cautions"], "stop_now"));
+  CHECK(answer["verdict"]["level"] == "unfit");
+  CHECK(answer["hold_to"]["kmh"] == 0.0);
+}
+
+TEST_CASE("a temporary spare and a run-flat hold to 80 km/h; a way too long for it is refused") {
+  CHECK(ask({{"help", "temporary_spare"}})["hold_to"]["kmh"] == 80.0);
+  const Json answer = ask({{"help", "self_supporting"}, {"way", "100 km"}});
+  CHECK(answer["hold_to"]["kmh"] == 80.0);
+  CHECK(with_id(answer["cautions"], "too_far"));
+  CHECK(answer["verdict"]["level"] == "unfit");
+  const Json laden = ask({{"help", "self_supporting"}, {"load", "615 kg"}});
+  CHECK(value(laden, "get_home_distance") == Approx(80.0 * 0.65));
+}
+
+TEST_CASE("repair: the middle of the tread may be, the sidewall never") {
+  const Json hole = {
+      {"hole", "3 mm"}, {"from_centre", "20 mm"}, {"tread", "5 mm"}, {"between_grooves", "yes"}};
+  CHECK(with_id(ask(hole)["cautions"], "repair"));
+  CHECK(with_id(ask(with(hole, {{"where", "sidewall"}}))["cautions"], "no_repair"));
+  CHECK(with_id(ask(with(hole, {{"hole", "7 mm"}}))["cautions"], "no_repair"));
+  CHECK(with_id(ask(with(hole, {{"driven_flat", "yes"}}))["cautions"], "no_repair"));
+  CHECK(with_id(ask(with(hole, {{"from_centre", "80 mm"}}))["cautions"], "no_repair"));
+  CHECK(with_id(ask({{"hole", "3 mm"}})["cautions"], "repair_not_judged"));
+}
+
+TEST_CASE("the odds grow with the way and fall with spares") {
+  const double short_way = value(ask({{"way", "100 km"}}), "chance_of_one");
+  const double long_way = value(ask({{"way", "1000 km"}}), "chance_of_one");
+  CHECK(short_way < long_way);
+  const Json answer = ask({{"way", "1000 km"}, {"spares", "1"}});
+  CHECK(value(answer, "chance_stranded") < value(answer, "chance_of_one"));
+  // 1000 of 18 000 km between punctures
+  CHECK(long_way == Approx(1.0 - std::exp(-1000.0 / 18000.0)));
+}
