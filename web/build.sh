@@ -1,5 +1,6 @@
 #!/bin/sh
-# Builds the page into web/dist: the C++ core to WebAssembly, then the page around it.
+# Builds the page into web/dist: the C++ core to WebAssembly, then the page around it; and the core
+# alone, for other programs, into build/npm/treadwater.
 set -eu
 root=$(cd "$(dirname "$0")/.." && pwd)
 . "$root/web/setup.sh"
@@ -22,6 +23,13 @@ place_module() {
   done
 }
 
+# The same core for other people's programs, in the shape of an npm package.
+place_library() {
+  mkdir -p "$root/build/npm/treadwater"
+  cp "$root"/web/npm/* "$root/build/wasm/treadwater.mjs" "$root/build/wasm/treadwater.wasm" "$root/LICENSE" \
+    "$root/build/npm/treadwater"
+}
+
 # Folders count too: a file taken away changes only its folder's time.
 page_is_up_to_date() {
   [ -f "$root/web/dist/index.html" ] && [ -f "$root/build/page.stamp" ] &&
@@ -42,4 +50,5 @@ need_node
 need_modules web
 build_module
 place_module
+place_library
 build_page

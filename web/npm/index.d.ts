@@ -1,0 +1,58 @@
+export type Level = 'fit' | 'care' | 'unfit' | 'note';
+export type Value = string | number | boolean | null;
+/** A field's id to what a person would write ("33 psi"), or for a list to its rows. */
+export type Input = { [field: string]: Value | { [field: string]: Value }[] };
+
+export interface Field {
+  id: string;
+  label: string;
+  hint: string;
+  kind: 'text' | 'quantity' | 'choice' | 'number' | 'date' | 'list' | 'yes-no';
+  required: boolean;
+  default: string;
+  example: string;
+  dimension?: string;
+  min?: string;
+  max?: string;
+  units?: string[];
+  choices?: { value: string; label: string }[];
+  fields?: Field[];
+}
+
+export interface Source {
+  title: string;
+  clause: string;
+  year: string;
+  standing: 'published' | 'secondary' | 'memory' | 'common practice';
+}
+
+export interface Description {
+  version: string;
+  name: string;
+  safety: string;
+  sheets: { id: string; title: string; purpose: string; fields: Field[]; example: { title: string; input: Input } }[];
+  sources: { [id: string]: Source };
+}
+
+export interface Answer {
+  sheet: string;
+  ok: boolean;
+  problems: { field: string; code: string; text: string }[];
+  verdict?: { level: Level; text: string };
+  /** 0 km/h: do not drive. */
+  hold_to?: { kmh: number; text: string; governed_by: string; why: string };
+  limits: { id: string; label: string; kmh: number; low_kmh: number; high_kmh: number; text: string; governs: boolean; why: string; sources: string[] }[];
+  figures: { id: string; label: string; value: number; unit: string; low?: number; high?: number; text: string; note: string; sources: string[] }[];
+  cautions: { id: string; level: Level; text: string; sources: string[] }[];
+  blocks: { kind: string; id: string; title: string; text: string; [more: string]: unknown }[];
+  sources: { [id: string]: Source };
+  safety: string;
+}
+
+export interface Core {
+  describe(): Description;
+  answer(sheet: string, input: Input): Answer;
+}
+
+/** Loads the core; the bytes of treadwater.wasm are fetched from beside this file if none are given. */
+export function load(wasmBinary?: Uint8Array): Promise<Core>;
