@@ -72,6 +72,7 @@ using Stiffness = Quantity<struct StiffnessKind>;                          // ne
 using GaugePressure = Quantity<struct GaugePressureKind>;                  // kilopascals
 using AbsolutePressure = Quantity<struct AbsolutePressureKind>;            // kilopascals
 using TemperatureDifference = Quantity<struct TemperatureDifferenceKind>;  // kelvin
+using Duration = Quantity<struct DurationKind>;                            // seconds
 
 // A point on the temperature scale, stored in kelvin. Two points differ by a
 // TemperatureDifference; two points do not add.
@@ -101,10 +102,12 @@ class Temperature {
 constexpr Length metres(double v) { return Length::stored(v); }
 constexpr Length millimetres(double v) { return Length::stored(v / 1000.0); }
 constexpr Length inches(double v) { return Length::stored(v * exact::metres_per_inch); }
+constexpr Length feet(double v) { return Length::stored(v * exact::metres_per_foot); }
 constexpr Length thirty_seconds(double v) { return inches(v / 32.0); }
 constexpr double in_metres(Length l) { return l.stored(); }
 constexpr double in_millimetres(Length l) { return l.stored() * 1000.0; }
 constexpr double in_inches(Length l) { return l.stored() / exact::metres_per_inch; }
+constexpr double in_feet(Length l) { return l.stored() / exact::metres_per_foot; }
 constexpr double in_thirty_seconds(Length l) { return 32.0 * in_inches(l); }
 
 // ---- area ----
@@ -117,6 +120,10 @@ constexpr double in_square_inches(Area a) {
 }
 constexpr Area rectangle(Length a, Length b) { return square_metres(in_metres(a) * in_metres(b)); }
 
+// ---- time ----
+constexpr Duration seconds(double v) { return Duration::stored(v); }
+constexpr double in_seconds(Duration t) { return t.stored(); }
+
 // ---- speed ----
 inline constexpr double kmh_per_mph = exact::metres_per_mile / 1000.0;
 constexpr Speed kilometres_per_hour(double v) { return Speed::stored(v); }
@@ -125,7 +132,12 @@ constexpr Speed knots(double v) {
   return Speed::stored(v * exact::metres_per_nautical_mile / 1000.0);
 }
 constexpr double in_kilometres_per_hour(Speed s) { return s.stored(); }
+constexpr Speed metres_per_second(double v) { return Speed::stored(v * 3.6); }
 constexpr double in_miles_per_hour(Speed s) { return s.stored() / kmh_per_mph; }
+constexpr double in_metres_per_second(Speed s) { return s.stored() / 3.6; }
+constexpr Length travelled(Speed s, Duration t) {
+  return metres(in_metres_per_second(s) * in_seconds(t));
+}
 
 // ---- mass and force ----
 constexpr Mass kilograms(double v) { return Mass::stored(v); }
