@@ -107,11 +107,13 @@ constexpr Length millimetres(double v) { return Length::stored(v / 1000.0); }
 constexpr Length inches(double v) { return Length::stored(v * exact::metres_per_inch); }
 constexpr Length kilometres(double v) { return Length::stored(v * 1000.0); }
 constexpr Length miles(double v) { return Length::stored(v * exact::metres_per_mile); }
+constexpr Length feet(double v) { return Length::stored(v * exact::metres_per_foot); }
 constexpr Length thirty_seconds(double v) { return inches(v / 32.0); }
 constexpr double in_metres(Length l) { return l.stored(); }
 constexpr double in_millimetres(Length l) { return l.stored() * 1000.0; }
 constexpr double in_inches(Length l) { return l.stored() / exact::metres_per_inch; }
 constexpr double in_kilometres(Length l) { return l.stored() / 1000.0; }
+constexpr double in_feet(Length l) { return l.stored() / exact::metres_per_foot; }
 constexpr double in_thirty_seconds(Length l) { return 32.0 * in_inches(l); }
 
 // ---- area ----
@@ -150,7 +152,12 @@ constexpr Speed knots(double v) {
   return Speed::stored(v * exact::metres_per_nautical_mile / 1000.0);
 }
 constexpr double in_kilometres_per_hour(Speed s) { return s.stored(); }
+constexpr Speed metres_per_second(double v) { return Speed::stored(v * 3.6); }
 constexpr double in_miles_per_hour(Speed s) { return s.stored() / kmh_per_mph; }
+constexpr double in_metres_per_second(Speed s) { return s.stored() / 3.6; }
+constexpr Length travelled(Speed s, Duration t) {
+  return metres(in_metres_per_second(s) * in_seconds(t));
+}
 
 // ---- mass and force ----
 constexpr Mass kilograms(double v) { return Mass::stored(v); }

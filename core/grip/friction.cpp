@@ -1,0 +1,185 @@
+#include "core/grip/friction.hpp"
+
+#include <algorithm>
+
+#include "core/grip/skid.hpp"
+#include "core/standard/road_surface.hpp"
+
+namespace treadwater::grip {
+namespace {
+
+using standard::FrictionRow;
+using standard::Ground;
+
+constexpr double dry_low = 0.6;
+constexpr double dry_high = 1.2;
+constexpr double handbook_share = 0.9;
+constexpr double wet_from_mm = 0.2;
+constexpr double flooded_mm = 2.0;
+constexpr double studded_ice_high = 0.3;  // memory
+constexpr double gravel_tyre_high = 0.8;  // memory
+constexpr Length new_tread = millimetres(8.0);
+
+constexpr TyreGrip tyres[] = {
+    {"road", "synthetic", 1.0, 1.0, 1.0, 0.7},    {"winter", "synthetic", 1.0, 0.85, 1.0, 1.0},
+    {"studded", "synthetic", 1.0, 0.8, 1.0, 1.0}, {"gravel", "synthetic", 1.0, 0.85, 1.0, 0.7},
+    {"wet", "high-grip", 1.0, 1.0, 1.0, 0.7},     {"cut-slick", "soft-race", 0.5, 1.0, 0.7, 0.5},
+    {"slick", "soft-race", 0.0, 1.0, 0.5, 0.5},
+};
+
+constexpr double blend(double dry, double wet, double wetness) {
+  return dry + (wet - dry) * wetness;
+}
+
+double wetness_of(Length film) { return std::min(1.0, in_millimetres(film) / wet_from_mm); }
+
+bool is(const TyreGrip& tyre, std::string_view id) { return tyre.id == id; }
+
+void widen(ShareRange& range, const FrictionRow& row) {
+  range = {std::min(range.low, row.low), std::max(range.high, row.high)};
+}
+
+constexpr ShareRange nothing{1e9, 0.0};
+
+// What counts for and against: no rubber is credited in the low figure, none blamed in the high
+// one.
+ShareRange cautious(ShareRange rubber, bool warm) {
+  return {std::min(1.0, rubber.low) * (warm ? 1.0 : share_outside_window),
+          std::max(1.0, rubber.high)};
+}
+
+}  // namespace
+
+const TyreGrip* find_tyre_grip(std::string_view id) {
+  for (const TyreGrip& tyre : tyres)
+    if (tyre.id == id) return &tyre;
+  return nullptr;
+}
+
+Length film_of(Wetness wetness) {
+  constexpr double mm[] = {0.0, 0.1, 0.5, 2.5};
+  return millimetres(mm[static_cast<int>(wetness)]);
+}
+
+Grip::Grip(const GripCase& given) : case_(given), tread_(given.tread * given.tyre->groove_credit) {
+  if (case_.rubber == nullptr) case_.rubber = find_rubber(case_.tyre->rubber);
+  const Rubber& rubber = *case_.rubber;
+  const Heat heat = heat_of(rubber, case_.tread_heat);
+  const bool outside = heat == Heat::cold || heat == Heat::too_hot;
+  const bool sure = !outside && !(heat == Heat::unknown && rubber.needs_heat);
+  dry_rubber_ = cautious(rubber.dry, sure);
+  wet_rubber_ = cautious(rubber.wet, sure);
+  wet_rubber_.low = std::min(wet_rubber_.low, dry_rubber_.low);
+  if (outside) dry_rubber_.high = wet_rubber_.high = 1.0;
+
+  if (case_.surface->ground == Ground::paved) {
+    texture_ = standard::find_road_surface(case_.surface->road_surface)->texture;
+    return;
+  }
+  // Dry ground is no worse than wet: a figure printed for the wet raises the dry one's high end,
+  // and one printed for the dry lowers the wet one's low end.
+  ShareRange in_dry = nothing, in_wet = nothing, all = nothing;
+  for (const FrictionRow& row : standard::friction_rows()) {
+    if (row.surface != case_.surface->id) continue;
+    widen(row.wet ? in_wet : in_dry, row);
+    widen(all, row);
+  }
+  dry_ = {in_dry.low, all.high};
+  wet_ = {all.low, in_wet.high > 0.0 ? in_wet.high : all.high};
+}
+
+FrictionBand Grip::on_pavement(Speed speed) const {
+  const double share = case_.surface->share;
+  const FrictionBand kept = share_kept(speed, tread_, case_.film);
+  const double wet = wetness_of(case_.film);
+  const double at_speed = handbook_friction(speed, new_tread, Length());
+
+  double low = dry_low * at_speed / handbook_friction(Speed(), new_tread, Length());
+  double low_texture = 1.0, high_texture = 1.0;
+  if (wet > 0.0) {
+    low = std::min(low, handbook_share * at_speed * kept.low);
+    const TextureShare texture = texture_share(texture_, speed);
+    low_texture = blend(1.0, texture.low, wet);
+    high_texture = blend(1.0, texture.high, wet);
+  }
+  low *= share * case_.tyre->paved * blend(dry_rubber_.low, wet_rubber_.low, wet);
+
+  // Rubber that is at its best in the wet still grips no better there than in the dry.
+  const double high =
+      dry_high * share *
+      std::min(dry_rubber_.high, kept.high * blend(dry_rubber_.high, wet_rubber_.high, wet));
+  return {low * low_texture, half_way(low * high_texture, high), high};
+}
+
+FrictionBand Grip::off_pavement() const {
+  const TyreGrip& tyre = *case_.tyre;
+  const Ground ground = case_.surface->ground;
+  const double share = ground == Ground::loose ? tyre.loose : tyre.winter;
+  const double film = in_millimetres(case_.film);
+  const double flooded = std::clamp((film - wet_from_mm) / (flooded_mm - wet_from_mm), 0.0, 1.0);
+  double low = share * blend(dry_.low, wet_.low, std::min(1.0, 2.0 * wetness_of(case_.film))) *
+               blend(1.0, 0.5, flooded);
+  double high = share * blend(dry_.high, wet_.high, wetness_of(case_.film));
+  if (ground == Ground::ice && is(tyre, "studded")) {
+    low /= studless_on_ice.high;
+    high = studded_ice_high;
+  }
+  if (case_.surface->id.substr(0, 6) == "gravel" && is(tyre, "gravel"))
+    high = std::max(high, gravel_tyre_high);
+  return {low, half_way(low, high), high};
+}
+
+FrictionBand Grip::at(Speed speed) const {
+  if (!(speed >= Speed()) || !(case_.film >= Length()) || !(case_.tread >= Length())) return {};
+  return case_.surface->ground == Ground::paved ? on_pavement(speed) : off_pavement();
+}
+
+Friction friction(const GripCase& given, Speed speed) {
+  Friction answer{Grip(given).at(speed), {}, {}};
+  const auto cite = [&answer](const Source& source) { answer.sources.push_back(&source); };
+  const auto say = [&answer](std::string_view text) {
+    if (!text.empty()) answer.unknown.push_back(text);
+  };
+  const bool paved = given.surface->ground == Ground::paved;
+  const bool wet = given.film > Length();
+  const Rubber& rubber = given.rubber ? *given.rubber : *find_rubber(given.tyre->rubber);
+
+  for (const FrictionRow& row : standard::friction_rows())
+    if (row.surface == given.surface->id &&
+        std::find(answer.sources.begin(), answer.sources.end(), row.source) == answer.sources.end())
+      cite(*row.source);
+  if (paved) {
+    cite(handbook_source);
+    if (wet) {
+      cite(film_share_source);
+      cite(braking_test_source);
+      cite(skid_source);
+      cite(friction_index_source);
+    }
+    cite(rubber_order_source);
+    cite(rubber_range_source);
+    say("How worn or dirty this stretch of road is: fuel, leaves, mud, or the first rain after a "
+        "dry spell can take away far more grip.");
+    if (wet)
+      say("Whether the tyre floats: above its onset of aquaplaning it has next to no grip. Tests "
+          "of "
+          "new and worn tyres disagree on what the first millimetre of water costs.");
+    say(heat_caution(rubber, heat_of(rubber, given.tread_heat)));
+  } else {
+    say("How this ground changes with speed, tread and depth: the printed figures are for slow "
+        "tests, they disagree, and none names the tyre.");
+    if (given.surface->ground == Ground::ice)
+      say("How cold the ice is: near 0 °C water lies on it and grip is least.");
+    if (given.surface->ground != Ground::ice)
+      say("What lies underneath: on deep loose ground a locked wheel may even stop sooner.");
+  }
+  if (!is(*given.tyre, "road")) cite(tyre_kind_source);
+  if (is(*given.tyre, "studded")) {
+    cite(studs_source);
+    cite(stud_report_source);
+  }
+  say("How the car brakes: a locked wheel on a hard road has about 0.85 of the best grip.");
+  return answer;
+}
+
+}  // namespace treadwater::grip

@@ -1,0 +1,158 @@
+#include "core/grip/limits.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/grip/cornering.hpp"
+#include "core/grip/stopping.hpp"
+
+namespace treadwater::grip {
+namespace {
+
+using Side = double FrictionBand::*;
+
+constexpr int fastest = 400;  // km/h
+constexpr double ratio_widening = 1.2;
+
+constexpr double to_ms(double kmh) { return kmh / 3.6; }
+
+// The deceleration on one side of the band, by steps of 1 km/h; zero or less where the car does not
+// slow, or does not hold the bend.
+class Slowing {
+ public:
+  Slowing(const Grip& grip, Side side, const Road& road) : grip_(grip), side_(side), road_(road) {}
+
+  double in_step(int kmh) const {
+    const Speed top = kilometres_per_hour(kmh + 1.0);
+    double friction = grip_.at(top).*side_;
+    if (road_.radius) {
+      friction = braking_left(friction, friction * side_share,
+                              side_demand(top, *road_.radius, road_.bank));
+      if (!(friction > 0.0)) return 0.0;
+    }
+    return deceleration(friction, road_.grade);
+  }
+
+ private:
+  const Grip& grip_;
+  Side side_;
+  const Road& road_;
+};
+
+bool sensible(Speed speed) { return speed >= Speed() && speed <= kilometres_per_hour(fastest); }
+
+std::optional<Length> braking(const Slowing& slowing, Speed from, Speed to) {
+  if (!sensible(from) || !sensible(to)) return std::nullopt;
+  const double top = in_kilometres_per_hour(from);
+  const double bottom = in_kilometres_per_hour(to);
+  double distance = 0.0;
+  for (int step = static_cast<int>(bottom); step < top; ++step) {
+    const double a = slowing.in_step(step);
+    if (!(a > 0.0)) return std::nullopt;
+    const double v1 = to_ms(std::min(step + 1.0, top));
+    const double v0 = to_ms(std::max<double>(step, bottom));
+    distance += std::max(0.0, v1 * v1 - v0 * v0) / (2.0 * a);
+  }
+  return metres(distance);
+}
+
+Speed seen_speed(const Slowing& slowing, Length seen, Duration reaction) {
+  const double t = in_seconds(reaction);
+  double room = in_metres(seen);
+  if (!(room > 0.0) || !(t >= 0.0)) return Speed();
+  // `room` is what is left of the seen distance after braking from `step`; reaction comes on top.
+  for (int step = 0; step < fastest; ++step) {
+    const double a = slowing.in_step(step);
+    const double v0 = to_ms(step);
+    if (!(a > 0.0)) return kilometres_per_hour(step);
+    const double v1 = to_ms(step + 1.0);
+    const double braked = (v1 * v1 - v0 * v0) / (2.0 * a);
+    if (braked + v1 * t > room) {
+      const double v = std::sqrt(a * a * t * t + v0 * v0 + 2.0 * a * room) - a * t;
+      return kilometres_per_hour(std::clamp<double>(v * 3.6, step, step + 1.0));
+    }
+    room -= braked;
+  }
+  return kilometres_per_hour(fastest);
+}
+
+Speed left_over(const Slowing& slowing, Speed speed, Length given) {
+  if (!sensible(speed) || !(given >= Length())) return speed;
+  double room = in_metres(given);
+  double top = in_kilometres_per_hour(speed);
+  while (top > 0.0) {
+    const int step = static_cast<int>(std::ceil(top)) - 1;
+    const double a = slowing.in_step(step);
+    const double v1 = to_ms(top), v0 = to_ms(step);
+    const double needed = (v1 * v1 - v0 * v0) / (2.0 * a);
+    if (!(a > 0.0) || needed > room)
+      return metres_per_second(std::sqrt(std::max(0.0, v1 * v1 - 2.0 * a * room)));
+    room -= needed;
+    top = step;
+  }
+  return Speed();
+}
+
+Speed corner(const Grip& grip, Side side, Length radius, double bank) {
+  double low = 0.0, high = fastest;
+  for (int i = 0; i < 30; ++i) {
+    const double middle = (low + high) / 2.0;
+    const Speed speed = kilometres_per_hour(middle);
+    (side_demand(speed, radius, bank) <= grip.at(speed).*side * side_share ? low : high) = middle;
+  }
+  return kilometres_per_hour(low);
+}
+
+}  // namespace
+
+DistanceBand braking_band(const GripCase& given, Speed from, Speed to, const Road& road) {
+  const Grip grip(given);
+  return {braking({grip, &FrictionBand::high, road}, from, to),
+          braking({grip, &FrictionBand::central, road}, from, to),
+          braking({grip, &FrictionBand::low, road}, from, to)};
+}
+
+DistanceBand stopping_band(const GripCase& given, Speed speed, Duration reaction,
+                           const Road& road) {
+  if (!(reaction >= Duration())) return {};
+  DistanceBand band = braking_band(given, speed, Speed(), road);
+  for (std::optional<Length>* side : {&band.shortest, &band.central, &band.longest})
+    if (*side) **side = **side + travelled(speed, reaction);
+  return band;
+}
+
+SpeedBand seen_distance_speed(const GripCase& given, Length seen, Duration reaction,
+                              const Road& road) {
+  const Grip grip(given);
+  return {seen_speed({grip, &FrictionBand::low, road}, seen, reaction),
+          seen_speed({grip, &FrictionBand::central, road}, seen, reaction),
+          seen_speed({grip, &FrictionBand::high, road}, seen, reaction)};
+}
+
+SpeedBand speed_left_band(const GripCase& given, Speed speed, Length room, const Road& road) {
+  const Grip grip(given);
+  return {left_over({grip, &FrictionBand::high, road}, speed, room),
+          left_over({grip, &FrictionBand::central, road}, speed, room),
+          left_over({grip, &FrictionBand::low, road}, speed, room)};
+}
+
+SpeedBand corner_speed_band(const GripCase& given, Length radius, double bank) {
+  const Grip grip(given);
+  return {corner(grip, &FrictionBand::low, radius, bank),
+          corner(grip, &FrictionBand::central, radius, bank),
+          corner(grip, &FrictionBand::high, radius, bank)};
+}
+
+std::optional<Ratio> worn_stop_ratio(const GripCase& given, Speed speed) {
+  GripCase unworn = given;
+  unworn.tread = millimetres(8.0);
+  const DistanceBand worn = braking_band(given, speed, Speed(), {});
+  const DistanceBand fresh = braking_band(unworn, speed, Speed(), {});
+  if (!worn.longest || !fresh.longest || !(*fresh.shortest > Length())) return std::nullopt;
+  const double low = *worn.shortest / *fresh.shortest;
+  const double high = *worn.longest / *fresh.longest;
+  return Ratio{std::min(low, high), *worn.central / *fresh.central,
+               ratio_widening * std::max(low, high)};
+}
+
+}  // namespace treadwater::grip

@@ -1,0 +1,77 @@
+// What a case (surface, water, tyre, tread) means in metres and km/h, as a band: the friction of
+// the case is followed down through every speed of the stop, since wet friction rises as a car
+// slows.
+//
+// In steps of 1 km/h, each with the friction of its top. Range: as friction.hpp; speeds up to
+// 400 km/h. Distances: `shortest` belongs to the high friction and `longest` to the low one; an
+// empty one means "will not stop" (or, in a bend, "will not hold the road"), which is an answer.
+// Numbers that are none, or negative, give empty distances and zero speeds.
+//
+// Checked against published wet braking tests (tests/published/grip_braking_test.cpp): every stop
+// lies inside its band. The central one is 30 to 45 % longer than the tests' from 80 km/h: those
+// were good tyres, fresh brakes and known roads.
+#pragma once
+
+#include <optional>
+
+#include "core/grip/friction.hpp"
+#include "core/quantity/quantity.hpp"
+#include "core/standard/source.hpp"
+
+namespace treadwater::grip {
+
+struct Road {
+  double grade = 0.0;            // rise over run, uphill positive
+  std::optional<Length> radius;  // of a bend; empty for a straight
+  double bank = 0.0;             // of the bend, see cornering.hpp
+};
+
+struct DistanceBand {
+  std::optional<Length> shortest;
+  std::optional<Length> central;
+  std::optional<Length> longest;
+};
+
+struct SpeedBand {
+  Speed low;
+  Speed central;
+  Speed high;
+};
+
+// From one speed down to another (zero: to a standstill).
+DistanceBand braking_band(const GripCase& grip_case, Speed from, Speed to, const Road& road);
+
+// Reaction and braking to a standstill.
+DistanceBand stopping_band(const GripCase& grip_case, Speed speed, Duration reaction,
+                           const Road& road);
+
+// The highest speed from which the car stops within what the driver can see. Zero: not at all.
+SpeedBand seen_distance_speed(const GripCase& grip_case, Length seen, Duration reaction,
+                              const Road& road);
+
+// Speed still left after braking over `room`; zero where it has stopped. `low` is that of the high
+// friction here: the better the grip, the less is left. A downhill grade that the friction does not
+// hold leaves more than there was; a bend that it does not hold leaves all of it.
+SpeedBand speed_left_band(const GripCase& grip_case, Speed speed, Length room, const Road& road);
+
+// The highest speed a bend holds without braking, by the side share of cornering.hpp. 400 km/h
+// where none is too high.
+SpeedBand corner_speed_band(const GripCase& grip_case, Length radius, double bank);
+
+// How many times longer a stop is on this tread than on a new one of 8 mm, straight and level. The
+// band runs from the ratio of the high frictions to that of the low ones, widened upwards by 1.2:
+// at 120 km/h on 1 mm of water a test of modern tyres found more (2.62 at 1.6 mm) than the
+// handbook's own ratio. Empty where one of the two stops is none.
+struct Ratio {
+  double low;
+  double central;
+  double high;
+};
+std::optional<Ratio> worn_stop_ratio(const GripCase& grip_case, Speed speed);
+
+inline constexpr Source limits_source{
+    "grip-limits", "Treadwater's own stops, with friction followed down through the speeds",
+    "docs/method.md; inside its band lie the published wet braking tests", "2026",
+    Standing::common_practice};
+
+}  // namespace treadwater::grip

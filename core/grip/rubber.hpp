@@ -1,0 +1,55 @@
+// Tread rubber: how its grip compares with that of ordinary synthetic rubber, and how warm it wants
+// to be.
+//
+// Ranges are relative to ordinary synthetic rubber, dry and wet. The order in the wet (natural
+// lowest, high-hysteresis highest, small differences in the dry) is printed; the figures are from
+// memory or common practice. A rule of thumb holds with them: a good high-grip synthetic in the wet
+// comes close to natural rubber in the dry. Temperatures are those of the tread. Stage and race
+// rubber must be warmed: it works after a lap or two, a soft race compound near 110 °C (230 °F).
+#pragma once
+
+#include <optional>
+#include <string_view>
+
+#include "core/quantity/quantity.hpp"
+#include "core/standard/friction.hpp"
+#include "core/standard/source.hpp"
+
+namespace treadwater::grip {
+
+struct ShareRange {
+  double low;
+  double high;
+};
+
+struct Rubber {
+  std::string_view id;
+  std::string_view label;
+  ShareRange dry;
+  ShareRange wet;
+  Temperature works_from;
+  Temperature works_to;
+  bool needs_heat;  // cold when the car sets off: no credit until it is known to be warm
+};
+
+standard::Rows<Rubber> rubbers();
+const Rubber* find_rubber(std::string_view id);  // null where there is none
+
+enum class Heat { unknown, cold, working, too_hot };
+Heat heat_of(const Rubber& rubber, std::optional<Temperature> tread);
+
+// What to say about it; empty where there is nothing to say.
+std::string_view heat_caution(const Rubber& rubber, Heat heat);
+
+// The share of its grip that rubber outside its window is sure to keep. Our choice, no source.
+inline constexpr double share_outside_window = 0.8;
+
+inline constexpr Source rubber_order_source{
+    "grip-rubber", "R. A. Moyer, Highway Research Record 28; Tire Science and Technology 2(4)",
+    "abstracts: butyl brakes best in the wet, SBR between, butadiene least", "1963",
+    Standing::published};
+inline constexpr Source rubber_range_source{
+    "grip-rubber-range", "Ranges of grip by rubber, and the temperatures it works at",
+    "rough figures, no source", "", Standing::common_practice};
+
+}  // namespace treadwater::grip
