@@ -24,7 +24,7 @@ std::optional<Speed> corner_speed(Length radius, double side_friction, double ba
 std::optional<Speed> corner_speed_simple(Length radius, double side_friction, double bank);
 
 inline constexpr Source cornering_source{
-    "grip-cornering", "Mechanics: v^2 = g R (mu + e) / (1 - mu e)", "", "", Standing::published};
+    "grip-cornering", "Mechanics: v^2 = g R (mu + e) / (1 - mu e)", "", "", Standing::secondary};
 
 // Radius that road designers give a bend: V^2 / (15 (e + f)) ft, mph; V^2 / (127 (e + f)) m, km/h.
 Length design_radius_us(Speed speed, double side_friction, double bank);

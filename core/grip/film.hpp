@@ -52,6 +52,6 @@ inline constexpr Source braking_test_source{
     "grip-braking-test", "A tyre maker's press release of 30 September 2019 on a magazine's test",
     "stops from 80 and 120 km/h in the wet, new, 3 mm and 1.6 mm; depth of water from a second "
     "text",
-    "2019", Standing::published};
+    "2019", Standing::secondary};
 
 }  // namespace treadwater::grip

@@ -158,6 +158,7 @@ Friction friction(const GripCase& given, Speed speed) {
     }
     cite(rubber_order_source);
     cite(rubber_range_source);
+    if (rubber.needs_heat || given.tread_heat) cite(rubber_heat_source);
     say("How worn or dirty this stretch of road is: fuel, leaves, mud, or the first rain after a "
         "dry spell can take away far more grip.");
     if (wet)

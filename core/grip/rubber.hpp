@@ -1,11 +1,14 @@
 // Tread rubber: how its grip compares with that of ordinary synthetic rubber, and how warm it wants
 // to be.
 //
-// Ranges are relative to ordinary synthetic rubber, dry and wet. The order in the wet (natural
-// lowest, high-hysteresis highest, small differences in the dry) is printed; the figures are from
-// memory or common practice. A rule of thumb holds with them: a good high-grip synthetic in the wet
-// comes close to natural rubber in the dry. Temperatures are those of the tread. Stage and race
-// rubber must be warmed: it works after a lap or two, a soft race compound near 110 °C (230 °F).
+// Ranges are relative to ordinary synthetic rubber, dry and wet. Printed is only that rubber of
+// high hysteresis brakes best in the wet; that natural rubber comes last there, that the
+// differences are small in the dry, and the figures are from memory, those of stage and race rubber
+// common practice. A rule of thumb holds with them: a good high-grip synthetic in the wet comes
+// close to natural rubber in the dry.
+//
+// Temperatures are those of the tread, common practice. Stage and race rubber must be warmed: it
+// works after a lap or two, a soft race compound near 110 °C (230 °F).
 #pragma once
 
 #include <optional>
@@ -48,8 +51,11 @@ inline constexpr Source rubber_order_source{
     "grip-rubber", "R. A. Moyer, Highway Research Record 28; Tire Science and Technology 2(4)",
     "abstracts: butyl brakes best in the wet, SBR between, butadiene least", "1963",
     Standing::published};
-inline constexpr Source rubber_range_source{
-    "grip-rubber-range", "Ranges of grip by rubber, and the temperatures it works at",
-    "rough figures, no source", "", Standing::common_practice};
+inline constexpr Source rubber_range_source{"grip-rubber-range",
+                                            "Grip of natural and high-hysteresis rubber, wet",
+                                            "rough multipliers", "", Standing::memory};
+inline constexpr Source rubber_heat_source{
+    "grip-rubber-heat", "Stage and race rubber: ranges of grip, and temperatures to work at",
+    "no source", "", Standing::common_practice};
 
 }  // namespace treadwater::grip

@@ -33,7 +33,7 @@ std::optional<Speed> speed_to_stop_within(Length seen, Duration reaction, double
                                           double grade);
 
 inline constexpr Source stopping_source{"grip-stopping", "Mechanics: d = v^2 / (2 g (mu + grade))",
-                                        "exact in the angle of the road", "", Standing::published};
+                                        "exact in the angle of the road", "", Standing::secondary};
 
 // Reaction to something unexpected: the median driver, and what nine drivers in ten keep within.
 // Slow ones take up to 2.7 s.

@@ -124,6 +124,105 @@ TEST_CASE("friction index: F(20) and F(100) at F60 = 0.4") {
   }
 }
 
+namespace {
+
+struct Printed {
+  std::string_view surface;
+  bool wet;
+  double low, high;
+};
+
+// Every row of the table that names this source is printed, and every printed one is in the table.
+void same_rows(std::string_view source, std::initializer_list<Printed> printed) {
+  std::size_t rows = 0;
+  for (const standard::FrictionRow& row : standard::friction_rows())
+    rows += row.source->id == source;
+  CHECK(rows == printed.size());
+  for (const Printed& p : printed) {
+    INFO(source << ": " << p.surface << (p.wet ? " wet " : " dry ") << p.low << " to " << p.high);
+    bool found = false;
+    for (const standard::FrictionRow& row : standard::friction_rows())
+      found |= row.source->id == source && row.surface == p.surface && row.wet == p.wet &&
+               row.low == p.low && row.high == p.high;
+    CHECK(found);
+  }
+}
+
+constexpr bool dry = false;
+constexpr bool wet = true;
+
+}  // namespace
+
+TEST_CASE("Noon 1994 (secondary): average friction by surface") {
+  same_rows("friction-noon", {{"asphalt", dry, 0.65, 0.65},
+                              {"asphalt", wet, 0.50, 0.50},
+                              {"concrete", dry, 0.75, 0.75},
+                              {"concrete", wet, 0.60, 0.60},
+                              {"gravel-loose", dry, 0.35, 0.35},
+                              {"earth", dry, 0.35, 0.35},
+                              {"earth", wet, 0.60, 0.65},
+                              {"grass", wet, 0.20, 0.20},
+                              {"snow", dry, 0.20, 0.25},
+                              {"ice-cold", dry, 0.10, 0.15}});
+}
+
+TEST_CASE("a tyre wholesaler's article (secondary): dry and wet by surface") {
+  same_rows("friction-trade", {{"concrete", dry, 0.80, 0.90},
+                               {"concrete", wet, 0.50, 0.60},
+                               {"asphalt", dry, 0.70, 0.80},
+                               {"asphalt", wet, 0.45, 0.55},
+                               {"gravel-packed", dry, 0.60, 0.70},
+                               {"gravel-packed", wet, 0.40, 0.50},
+                               {"earth", dry, 0.50, 0.60},
+                               {"earth", wet, 0.15, 0.25},
+                               {"snow", dry, 0.25, 0.35},
+                               {"ice-cold", dry, 0.05, 0.15}});
+}
+
+TEST_CASE("Kentucky report 178 (published): clean dry pavement 0.6 to 0.8") {
+  same_rows("friction-kentucky", {{"asphalt", dry, 0.6, 0.8}, {"concrete", dry, 0.6, 0.8}});
+}
+
+TEST_CASE("Wong, table 1.3: peak values (secondary), sliding and loose ones (memory)") {
+  same_rows("friction-wong", {{"asphalt", dry, 0.8, 0.9},
+                              {"concrete", dry, 0.8, 0.9},
+                              {"asphalt", wet, 0.5, 0.7},
+                              {"concrete", wet, 0.8, 0.8},
+                              {"earth", dry, 0.68, 0.68},
+                              {"earth", wet, 0.55, 0.55}});
+  same_rows("friction-wong-more", {{"asphalt", dry, 0.75, 0.75},
+                                   {"concrete", dry, 0.75, 0.75},
+                                   {"asphalt", wet, 0.45, 0.6},
+                                   {"concrete", wet, 0.7, 0.7},
+                                   {"gravel-packed", dry, 0.55, 0.6},
+                                   {"earth", dry, 0.65, 0.65},
+                                   {"earth", wet, 0.4, 0.5},
+                                   {"snow", dry, 0.15, 0.2},
+                                   {"ice-cold", dry, 0.07, 0.1}});
+}
+
+TEST_CASE("Traffic Accident Investigation Manual, topic 862 (memory): sliding, under 30 mph") {
+  same_rows("friction-fricke", {{"asphalt", dry, 0.80, 1.20},
+                                {"asphalt", wet, 0.50, 0.80},
+                                {"asphalt", dry, 0.60, 0.80},
+                                {"asphalt", wet, 0.45, 0.70},
+                                {"smooth", dry, 0.55, 0.75},
+                                {"smooth", wet, 0.45, 0.65},
+                                {"gravel-packed", dry, 0.55, 0.85},
+                                {"gravel-packed", wet, 0.40, 0.80},
+                                {"gravel-loose", dry, 0.40, 0.70},
+                                {"gravel-loose", wet, 0.45, 0.75},
+                                {"ice-cold", dry, 0.10, 0.25},
+                                {"ice", wet, 0.05, 0.10},
+                                {"snow", dry, 0.30, 0.55},
+                                {"snow", wet, 0.30, 0.60}});
+}
+
+TEST_CASE("ice near 0 °C and at -20 °C, polished snow (memory)") {
+  same_rows("friction-ice-cold",
+            {{"ice", dry, 0.05, 0.10}, {"ice-cold", dry, 0.15, 0.25}, {"snow", dry, 0.20, 0.35}});
+}
+
 // Every printed row by surface, for a winter tyre on snow and ice and a road tyre elsewhere. None
 // names its tread or its water: a legal worn tread in 0.4 mm of water (which one text counts as
 // wet) at 50 km/h must take them in.
