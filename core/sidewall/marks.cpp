@@ -23,8 +23,6 @@ constexpr MarkRow rows[] = {
     // --- numbers that stand where a service description would (found by read.cpp) ---
     {"load_index_alone", "", "#", "Perhaps the load index #; its speed symbol is missing",
      Effect::by_place, common},
-    {"second_load_index", "", "#", "A further load index #; its speed symbol is missing",
-     Effect::by_place, common},
 
     // --- what the tyre carries ---
     {"xl", "XL|EXTRA LOAD", "XL",

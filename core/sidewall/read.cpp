@@ -476,10 +476,12 @@ Reader::Outcome Reader::run() {
   settle_strength();
   if (second_size.found()) return Outcome::two_sizes;
   if (!tyre.facts.has_service() && bad_service_at != nowhere) return Outcome::bad_service;
-  if (tyre.bare_index.there()) {
-    const bool second = tyre.facts.has_service();
-    add({mark_row(second ? "second_load_index" : "load_index_alone"), tyre.bare_index,
-         tyre.bare_index, false});
+  // Beside a whole service description a lone number says nothing.
+  if (tyre.bare_index.there() && tyre.facts.has_service()) {
+    leave_over(tyre.bare_index.begin, tyre.bare_index.end);
+    close_leftover();
+  } else if (tyre.bare_index.there()) {
+    add({mark_row("load_index_alone"), tyre.bare_index, tyre.bare_index, false});
   }
   choose_family();
   return tyre.fit == Fit::no ? Outcome::no_family : Outcome::read;
