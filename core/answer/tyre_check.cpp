@@ -468,7 +468,8 @@ class TyreCheck : Teller {
         {*cold_, *tread_, kind_->groove_credit,
          size_ ? size_->section_width : std::optional<Length>(), *water_, surface_->texture});
     if (!band) return;
-    Sources sources{&water::estimate_source(), &water::film_source(), &water::clearing_source()};
+    Sources sources{&water::estimate_source(), &water::film_source(),
+                    &water::pressure_only_source(), &water::clearing_source()};
     for (const auto& row : water::measured_onsets()) add_once(sources, row.source);
     sources.push_back(&surface_->source);
     const std::string about = filled("about #", {band_text(band->central, band->low, band->high)});

@@ -71,6 +71,7 @@ using Force = Quantity<struct ForceKind>;                                  // ne
 using Stiffness = Quantity<struct StiffnessKind>;                          // newtons a metre
 using GaugePressure = Quantity<struct GaugePressureKind>;                  // kilopascals
 using AbsolutePressure = Quantity<struct AbsolutePressureKind>;            // kilopascals
+using RainIntensity = Quantity<struct RainIntensityKind>;                  // millimetres an hour
 using TemperatureDifference = Quantity<struct TemperatureDifferenceKind>;  // kelvin
 using Duration = Quantity<struct DurationKind>;                            // seconds
 using Volume = Quantity<struct VolumeKind>;                                // cubic metres
@@ -196,6 +197,16 @@ constexpr AbsolutePressure absolute(GaugePressure p, AbsolutePressure ambient) {
 }
 constexpr GaugePressure gauge(AbsolutePressure p, AbsolutePressure ambient) {
   return kilopascals(in_kilopascals_absolute(p) - in_kilopascals_absolute(ambient));
+}
+
+// ---- rain ----
+constexpr RainIntensity millimetres_per_hour(double v) { return RainIntensity::stored(v); }
+constexpr RainIntensity inches_per_hour(double v) {
+  return RainIntensity::stored(v * exact::metres_per_inch * 1000.0);
+}
+constexpr double in_millimetres_per_hour(RainIntensity i) { return i.stored(); }
+constexpr double in_inches_per_hour(RainIntensity i) {
+  return i.stored() / (exact::metres_per_inch * 1000.0);
 }
 
 // ---- temperature ----

@@ -1,10 +1,16 @@
+// Every power belongs to one reading, so it is taken once for each of that reading's 256 steps; a
+// draw is then four steps looked up and multiplied.
 #include "core/water/estimate.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 
 #include "core/standard/instrument.hpp"
+#include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
+#include "core/water/power.hpp"
+#include "core/water/splitmix.hpp"
 
 namespace treadwater::water {
 namespace {
@@ -19,85 +25,231 @@ constexpr Source source{"onset-estimate", "Treadwater's own estimate (docs/metho
 
 constexpr Length new_tread = millimetres(8.0);
 constexpr Length worn_tread = millimetres(1.6);
-constexpr Length flood_depth_of_grooves = millimetres(8.0);
+constexpr Length flood_depth = millimetres(8.0);
 constexpr Length deepest_measured = millimetres(10.0);
+constexpr Length longest = metres(1.0);
 constexpr Length usual_width = millimetres(205.0);
+constexpr Length cautious_texture = millimetres(0.7);
+constexpr GaugePressure softest = kilopascals(10.0);
 constexpr GaugePressure usual_pressure = kilopascals(220.0);
+constexpr GaugePressure hardest_measured = kilopascals(250.0);
+constexpr double tyre_spread = 0.11;  // measured row H1: 74 to 92 km/h in one test
+constexpr std::uint64_t start_of_stream = 20260101;
 
-double line(double x, double x0, double y0, double x1, double y1) {
-  return y0 + (y1 - y0) * (x - x0) / (x1 - x0);
-}
+// ---- readings, rounded so that two different ones differ by far more than a power's error ----
 
-// c: water cleared against a new tread.
-double clearing(Length tread, double bare) {
-  const double mm = std::clamp(in_millimetres(tread), 0.0, 8.0);
-  if (mm < 1.6) return line(mm, 0.0, bare, 1.6, 0.55);
-  if (mm < 3.0) return line(mm, 1.6, 0.55, 3.0, 0.80);
-  return line(mm, 3.0, 0.80, 8.0, 1.0);
+double rounded(double value, double steps_per_unit) {
+  return std::floor(value * steps_per_unit + 0.5) / steps_per_unit;
 }
+Length rounded(Length l) { return metres(rounded(in_metres(l), 1073741824.0)); }  // 2^30 to a metre
+GaugePressure rounded(GaugePressure p) { return kilopascals(rounded(in_kilopascals(p), 1024.0)); }
 
-// s: how far a film floods grooves of this flood depth.
-double flooding(Length film, Length flood_depth) {
-  if (film >= flood_depth) return 1.0;
-  return std::pow(film / flood_depth, 2.0 / 3.0);
-}
+// What is not a number counts as the worst.
+Length held_tread(Length t) { return t > metres(0.0) ? std::min(t, longest) : metres(0.0); }
+Length held_film(Length w) { return w < longest ? std::max(w, thinnest_film()) : longest; }
+GaugePressure held_pressure(GaugePressure p) { return p > softest ? p : softest; }
 
-Length flood_depth(Length tread) {
-  return flood_depth_of_grooves * std::min(1.0, tread / worn_tread);
-}
+// ---- the parts of V, each of one reading ----
 
-Speed new_tread_onset(GaugePressure pressure, Length film, Length texture) {
-  return film_onset({pressure, new_tread, film, texture});
-}
+double root(double share) { return std::sqrt(std::min(1.0, share)); }
+
+double flooding(Length film) { return power(film / flood_depth, 2.0 / 3.0); }
 
 double width_factor(Length section_width) { return std::sqrt(usual_width / section_width); }
 
-double worn_factor(double clears, double flooded) { return 1.0 - (1.0 - clears) * flooded; }
+double pressure_factor(GaugePressure p) { return power(p / usual_pressure, 0.3); }
 
-// Bare-tread clearing. Low: the line from 3 to 1.6 mm carried on to nothing. High: no further loss
-// below 1.6 mm. Central: half way.
-constexpr double bare_low = 0.55 - 1.6 * (0.80 - 0.55) / (3.0 - 1.6);
-constexpr double bare_high = 0.55;
-constexpr double bare_central = (bare_low + bare_high) / 2.0;
-
-Speed low_onset(const WetTyre& tyre, Length tread_credit) {
-  constexpr double scale = 0.88;
-  const Length film = std::max(tyre.film, thinnest_film()) + ruler_error;
-  const Length tread =
-      std::max(millimetres(0.0), std::min(tread_credit, new_tread) - tread_gauge_error);
-  const GaugePressure pressure = std::max(kilopascals(10.0), tyre.pressure - pressure_gauge_error);
-  const double softness = std::sqrt(std::min(1.0, pressure / usual_pressure));
-  const double depth = std::sqrt(std::min(1.0, deepest_measured / film));
-  const double width = std::min(1.0, width_factor(tyre.section_width.value_or(millimetres(255.0))));
-  const Length texture = std::min(tyre.texture, millimetres(0.7));
-  return new_tread_onset(usual_pressure, film, texture) *
-         (scale * softness * depth * width *
-          worn_factor(clearing(tread, bare_low), flooding(film, flood_depth(tread))));
+Speed new_tyre_film_law(Length texture, Length film) {
+  return film_onset({usual_pressure, new_tread, film, texture});
 }
 
-Speed central_onset(const WetTyre& tyre, Length tread) {
-  const Length film = std::max(tyre.film, thinnest_film());
-  return new_tread_onset(tyre.pressure, film, tyre.texture) *
-         (width_factor(tyre.section_width.value_or(usual_width)) *
-          worn_factor(clearing(tread, bare_central), flooding(film, flood_depth(tread))));
+// How a tread falls away below 1.6 mm.
+struct Wear {
+  double bare;     // clearing with no tread
+  double shrinks;  // flood depth as this power of (tread / 1.6 mm); 0 for no shrinking
+};
+
+// The line from 3 to 1.6 mm carried on to nothing.
+constexpr double bare_by_line =
+    clearing_at_1_6_mm - 1.6 * (0.80 - clearing_at_1_6_mm) / (3.0 - 1.6);
+constexpr Wear by_line{bare_by_line, 2.0};
+constexpr Wear half_way{(bare_by_line + clearing_at_1_6_mm) / 2.0, 1.0};
+constexpr Wear no_further{clearing_at_1_6_mm, 0.0};
+
+struct TreadPart {
+  double loss;   // 1 - c
+  double flood;  // (8 mm / flood depth)^(2/3)
+};
+
+TreadPart tread_part(const Wear& wear, Length grooves) {
+  const double left = std::min(1.0, grooves / worn_tread);
+  double flood = 1.0;
+  if (wear.shrinks > 0.0)
+    flood = std::min(1e9, left > 0.0 ? power(left, -2.0 / 3.0 * wear.shrinks) : 1e9);
+  return {1.0 - clearing(grooves, wear.bare), flood};
 }
 
-Speed high_onset(const WetTyre& tyre, Length tread_credit) {
-  constexpr double scale = 1.10;
-  const Length film = std::max(tyre.film - ruler_error, thinnest_film());
-  const Length tread = tread_credit + tread_gauge_error;
-  const double width = std::max(1.0, width_factor(tyre.section_width.value_or(millimetres(155.0))));
-  return new_tread_onset(tyre.pressure + pressure_gauge_error, film, tyre.texture) *
-         (scale * width *
-          worn_factor(clearing(tread, bare_high), flooding(film, flood_depth_of_grooves)));
+double worn(const TreadPart& tread, double flooded) {
+  return 1.0 - tread.loss * std::min(1.0, tread.flood * flooded);
+}
+
+Length grooves_of(const WetTyre& tyre, Length tread) {
+  return held_tread(tread) * tyre.groove_credit;
+}
+
+// ---- the distribution ----
+
+constexpr int steps = 256;
+
+// The middles of 256 equal parts of -1 to 1.
+double error_at(int step) { return (2.0 * step + 1.0 - steps) / steps; }
+
+template <class Q>
+Q reading_at(Q read, Q half_width, int step) {
+  return rounded(read) + rounded(half_width * error_at(step));
+}
+
+// V of a new tyre = by_pressure x by_film.
+struct Law {
+  double by_pressure[steps];
+  double by_film[steps];
+};
+
+class Cases {
+ public:
+  explicit Cases(const WetTyre& tyre) : tyre_(tyre) {
+    for (int i = 0; i < steps; ++i) {
+      set_pressure(i, held_pressure(reading_at(tyre.pressure, pressure_gauge_error, i)));
+      set_film(i, held_film(reading_at(tyre.film, ruler_error, i)));
+      const Length grooves = grooves_of(tyre, reading_at(tyre.tread, tread_gauge_error, i));
+      by_line_[i] = tread_part(by_line, grooves);
+      half_way_[i] = tread_part(half_way, grooves);
+      no_further_[i] = tread_part(no_further, grooves);
+      spread_[i] = 1.0 + tyre_spread * error_at(i);
+    }
+  }
+
+  std::vector<double> draw() const {
+    std::vector<double> kmh(OnsetDraws::count);
+    double* next = kmh.data();
+    SplitMix64 stream(start_of_stream);
+    for (const Law* law : {&cautious_, &film_, &pressure_})
+      for (const TreadPart* wear : {by_line_, by_line_, half_way_, no_further_})
+        for (int i = 0; i < OnsetDraws::draws_of_a_case; ++i)
+          *next++ = speed(*law, wear, stream.next());
+    return kmh;
+  }
+
+ private:
+  void set_pressure(int i, GaugePressure p) {
+    cautious_.by_pressure[i] = root(p / usual_pressure);
+    film_.by_pressure[i] = pressure_factor(p);
+    pressure_.by_pressure[i] =
+        in_kilometres_per_hour(pressure_only_onset(std::min(p, hardest_measured)));
+  }
+
+  void set_film(int i, Length film) {
+    const auto width = [&](double unknown) {
+      return width_factor(tyre_.section_width.value_or(millimetres(unknown)));
+    };
+    const Speed designers = film_onset(
+        {psi(24.0), thirty_seconds(3.0), film, std::min(tyre_.texture, cautious_texture)});
+    cautious_.by_film[i] = in_kilometres_per_hour(designers) * std::min(1.0, width(255.0)) *
+                           root(deepest_measured / film);
+    film_.by_film[i] =
+        in_kilometres_per_hour(new_tyre_film_law(tyre_.texture, film)) * width(205.0);
+    pressure_.by_film[i] = std::max(1.0, width(155.0));
+    flooding_[i] = flooding(film);
+  }
+
+  // One random number is one draw: a byte for each reading and one for the spread between tyres.
+  double speed(const Law& law, const TreadPart* wear, std::uint64_t random) const {
+    const auto pressure = static_cast<std::uint8_t>(random);
+    const auto film = static_cast<std::uint8_t>(random >> 8);
+    const auto tread = static_cast<std::uint8_t>(random >> 16);
+    const auto spread = static_cast<std::uint8_t>(random >> 24);
+    return law.by_pressure[pressure] * law.by_film[film] * worn(wear[tread], flooding_[film]) *
+           spread_[spread];
+  }
+
+  const WetTyre& tyre_;
+  Law cautious_;
+  Law film_;
+  Law pressure_;
+  TreadPart by_line_[steps];
+  TreadPart half_way_[steps];
+  TreadPart no_further_[steps];
+  double flooding_[steps];
+  double spread_[steps];
+};
+
+// Deals the values into buckets of equal width, then straightens out the few in each by insertion:
+// several times as fast in WebAssembly as std::sort.
+std::vector<double> sorted(const std::vector<double>& values) {
+  constexpr int buckets = 8192;
+  const auto ends = std::minmax_element(values.begin(), values.end());
+  const double least = *ends.first;
+  const double per_width = (buckets - 1) / std::max(1e-9, *ends.second - least);
+  const auto bucket_of = [&](double value) {
+    return static_cast<std::size_t>((value - least) * per_width);
+  };
+  std::vector<int> begin(buckets + 1);
+  for (const double value : values) ++begin[bucket_of(value) + 1];
+  for (std::size_t i = 1; i < begin.size(); ++i) begin[i] += begin[i - 1];
+  std::vector<double> result(values.size());
+  for (const double value : values)
+    result[static_cast<std::size_t>(begin[bucket_of(value)]++)] = value;
+  for (std::size_t i = 1; i < result.size(); ++i) {
+    const double value = result[i];
+    std::size_t at = i;
+    for (; at > 0 && result[at - 1] > value; --at) result[at] = result[at - 1];
+    result[at] = value;
+  }
+  return result;
 }
 
 }  // namespace
 
+OnsetDraws::OnsetDraws(const WetTyre& tyre) : sorted_kmh_(sorted(Cases(tyre).draw())) {}
+
+Speed OnsetDraws::at_share(double share) const {
+  const double at = std::clamp(share, 0.0, 1.0) * (count - 1);
+  return kilometres_per_hour(sorted_kmh_[static_cast<std::size_t>(at)]);
+}
+
+double OnsetDraws::chance_of_floating(Speed speed) const {
+  const auto above = std::upper_bound(sorted_kmh_.begin(), sorted_kmh_.end(), speed.stored());
+  return static_cast<double>(above - sorted_kmh_.begin()) / count;
+}
+
 std::optional<SpeedBand> aquaplaning_onset(const WetTyre& tyre) {
-  if (tyre.film <= millimetres(0.0)) return std::nullopt;
-  const Length tread = tyre.tread * tyre.groove_credit;
-  return SpeedBand{low_onset(tyre, tread), central_onset(tyre, tread), high_onset(tyre, tread)};
+  if (tyre.film <= metres(0.0)) return std::nullopt;
+  const OnsetDraws draws(tyre);
+  return SpeedBand{draws.at_share(0.05), onset_map(tyre, {tyre.tread}, {tyre.film}).front(),
+                   draws.at_share(0.95)};
+}
+
+std::vector<Speed> onset_map(const WetTyre& tyre, const std::vector<Length>& treads,
+                             const std::vector<Length>& films) {
+  struct FilmPart {
+    Speed onset;
+    double flooded;
+  };
+  const double of_tyre = pressure_factor(held_pressure(rounded(tyre.pressure))) *
+                         width_factor(tyre.section_width.value_or(usual_width));
+  std::vector<FilmPart> columns;
+  columns.reserve(films.size());
+  for (const Length film : films) {
+    const Length held = held_film(rounded(film));
+    columns.push_back({new_tyre_film_law(tyre.texture, held) * of_tyre, flooding(held)});
+  }
+  std::vector<Speed> map;
+  map.reserve(treads.size() * films.size());
+  for (const Length tread : treads) {
+    const TreadPart row = tread_part(half_way, grooves_of(tyre, rounded(tread)));
+    for (const FilmPart& column : columns) map.push_back(column.onset * worn(row, column.flooded));
+  }
+  return map;
 }
 
 const Source& estimate_source() { return source; }

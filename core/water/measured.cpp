@@ -14,7 +14,7 @@ constexpr Source inspectorate{"measured-g", "DEKRA road safety, advice on aquapl
                               Standing::published};
 constexpr Source consumers{"measured-h", "Consumer Reports, light-truck tyres",
                            "9.5 mm (3/8 in) of water", "2011", Standing::published};
-constexpr Source clearing{
+constexpr Source clearing_test{
     "groove-clearing", "A tyre maker's measurement of water cleared, reported by reifenpresse.de",
     "205/55 R16, 9 mm of water, 80 km/h: 1, 0.80, 0.55 at 8, 3, 1.6 mm", "2017",
     Standing::secondary};
@@ -43,10 +43,23 @@ constexpr MeasuredOnset rows[] = {
     row("H1", 8.0, 9.525, 74.0, 92.0, "46 to 57 mph, full tread", consumers),
 };
 
+double line(double x, double x0, double y0, double x1, double y1) {
+  return y0 + (y1 - y0) * (x - x0) / (x1 - x0);
+}
+
 }  // namespace
 
 MeasuredOnsets measured_onsets() { return {std::begin(rows), std::end(rows)}; }
 
-const Source& clearing_source() { return clearing; }
+double clearing(Length grooves, double bare) {
+  const double mm = in_millimetres(grooves);
+  if (!(mm > 0.0)) return bare;
+  if (mm < 1.6) return line(mm, 0.0, bare, 1.6, clearing_at_1_6_mm);
+  if (mm < 3.0) return line(mm, 1.6, clearing_at_1_6_mm, 3.0, 0.80);
+  if (mm < 8.0) return line(mm, 3.0, 0.80, 8.0, 1.0);
+  return 1.0;
+}
+
+const Source& clearing_source() { return clearing_test; }
 
 }  // namespace treadwater::water

@@ -34,7 +34,11 @@ struct MeasuredOnsets {
 MeasuredOnsets measured_onsets();
 
 // How much water grooves of this depth clear, against those of a new 8 mm tread: a published test
-// (205/55 R16, 9 mm of water, 80 km/h) found 1, 0.80 and 0.55 at 8, 3 and 1.6 mm.
+// (205/55 R16, 9 mm of water, 80 km/h) found 1, 0.80 and 0.55 at 8, 3 and 1.6 mm. Straight lines
+// between, 1 above 8 mm. Below 1.6 mm nobody measured: a straight line to `bare`, the caller's own
+// figure for no grooves at all. Never falls with depth.
+double clearing(Length grooves, double bare);
+inline constexpr double clearing_at_1_6_mm = 0.55;
 const Source& clearing_source();
 
 }  // namespace treadwater::water

@@ -3,8 +3,6 @@
 #include "core/patch/contact.hpp"
 #include "core/patch/load_capacity.hpp"
 #include "core/quantity/write.hpp"
-#include "core/water/estimate.hpp"
-#include "core/water/onset.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/property.hpp"
 
@@ -16,23 +14,6 @@ namespace {
 // A number from low to high in steps of a ten-thousandth of the span.
 double between(double low, double high) {
   return low + (high - low) * *rc::gen::inRange(0, 10001) / 10000.0;
-}
-
-water::WetTyre any_wet_tyre() {
-  water::WetTyre tyre;
-  tyre.pressure = kilopascals(between(50.0, 500.0));
-  tyre.tread = millimetres(between(0.0, 12.0));
-  tyre.groove_credit = *rc::gen::element(1.0, 0.5, 0.0);
-  if (*rc::gen::inRange(0, 4) != 0) tyre.section_width = millimetres(between(125.0, 355.0));
-  tyre.film = millimetres(*rc::gen::inRange(0, 2) == 0 ? between(0.01, 3.0) : between(0.01, 99.0));
-  tyre.texture = millimetres(between(0.0, 2.0));
-  return tyre;
-}
-
-void never_above(const water::SpeedBand& a, const water::SpeedBand& b) {
-  RC_ASSERT(a.low <= b.low);
-  RC_ASSERT(a.central <= b.central);
-  RC_ASSERT(a.high <= b.high);
 }
 
 std::string text(double value, const char* unit) { return fixed(value, 4) + unit; }
@@ -59,52 +40,6 @@ Speed limit_of(const answer::Answer& answer, std::string_view id, Speed answer::
 }
 
 }  // namespace
-
-TEST_CASE("low, central and high stand in that order") {
-  CHECK(holds("low <= central <= high", [] {
-    const auto band = *water::aquaplaning_onset(any_wet_tyre());
-    RC_ASSERT(band.low > kilometres_per_hour(0.0));
-    RC_ASSERT(band.low <= band.central);
-    RC_ASSERT(band.central <= band.high);
-  }));
-}
-
-TEST_CASE("more tread never lowers the onset") {
-  CHECK(holds("tread", [] {
-    water::WetTyre tyre = any_wet_tyre();
-    const auto less = *water::aquaplaning_onset(tyre);
-    tyre.tread = tyre.tread + millimetres(between(0.0, 4.0));
-    never_above(less, *water::aquaplaning_onset(tyre));
-  }));
-}
-
-TEST_CASE("more water never raises the onset") {
-  CHECK(holds("water", [] {
-    water::WetTyre tyre = any_wet_tyre();
-    const auto shallow = *water::aquaplaning_onset(tyre);
-    tyre.film = tyre.film + millimetres(between(0.0, 20.0));
-    never_above(*water::aquaplaning_onset(tyre), shallow);
-  }));
-}
-
-TEST_CASE("more pressure never lowers the onset") {
-  CHECK(holds("pressure", [] {
-    water::WetTyre tyre = any_wet_tyre();
-    const auto soft = *water::aquaplaning_onset(tyre);
-    tyre.pressure = tyre.pressure + kilopascals(between(0.0, 200.0));
-    never_above(soft, *water::aquaplaning_onset(tyre));
-  }));
-}
-
-TEST_CASE("a wider tyre never floats later") {
-  CHECK(holds("width", [] {
-    water::WetTyre tyre = any_wet_tyre();
-    tyre.section_width = millimetres(between(125.0, 355.0));
-    const auto narrow = *water::aquaplaning_onset(tyre);
-    tyre.section_width = *tyre.section_width + millimetres(between(0.0, 100.0));
-    never_above(*water::aquaplaning_onset(tyre), narrow);
-  }));
-}
 
 TEST_CASE("more load needs more pressure, and that pressure carries it") {
   CHECK(holds("load law", [] {

@@ -1,11 +1,14 @@
 // The same core, built with the page's own flags, with loops that a page never runs: how fast are
-// its parts in WebAssembly? sidewall.test.mjs holds the clock.
+// its parts in WebAssembly? sidewall.test.mjs and water.test.mjs hold the clock.
 #include <emscripten/bind.h>
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "core/sidewall/sidewall.hpp"
+#include "core/water/estimate.hpp"
+#include "tests/support/fingerprint.hpp"
 
 namespace {
 
@@ -44,9 +47,54 @@ int read_sidewalls(int rounds) {
 
 bool read_sidewall(const std::string& text) { return treadwater::sidewall::read(text).has_value(); }
 
+treadwater::water::WetTyre wet_tyre(double kpa, double tread_mm, double film_mm) {
+  using namespace treadwater;
+  return {kilopascals(kpa),   millimetres(tread_mm), 1.0,
+          millimetres(205.0), millimetres(film_mm),  millimetres(0.7)};
+}
+
+// The band of the onset, km/h: "low", "central" or "high".
+double onset_band(double kpa, double tread_mm, double film_mm, const std::string& side) {
+  const auto band = *aquaplaning_onset(wet_tyre(kpa, tread_mm, film_mm));
+  return (side == "low" ? band.low : side == "high" ? band.high : band.central).stored();
+}
+
+// All its draws, as the native unit test has them.
+std::string onset_fingerprint(double kpa, double tread_mm, double film_mm) {
+  const treadwater::water::OnsetDraws draws(wet_tyre(kpa, tread_mm, film_mm));
+  return treadwater::testing::fingerprint(draws.sorted_kmh());
+}
+
+// The chance of floating at every km/h from 1 to 120; gives the sum.
+double onset_curve(double kpa, double tread_mm, double film_mm) {
+  const treadwater::water::OnsetDraws draws(wet_tyre(kpa, tread_mm, film_mm));
+  double sum = 0.0;
+  for (int kmh = 1; kmh <= 120; ++kmh)
+    sum += draws.chance_of_floating(treadwater::kilometres_per_hour(kmh));
+  return sum;
+}
+
+// A map of so many treads and films, 0 to 8 mm and 0.5 to 10 mm; gives the sum of its km/h.
+double onset_map(int side) {
+  using namespace treadwater;
+  std::vector<Length> treads, films;
+  for (int i = 0; i < side; ++i) {
+    treads.push_back(millimetres(8.0 * i / (side - 1)));
+    films.push_back(millimetres(0.5 + 9.5 * i / (side - 1)));
+  }
+  double sum = 0.0;
+  for (const Speed v : treadwater::water::onset_map(wet_tyre(220.0, 3.0, 5.0), treads, films))
+    sum += v.stored();
+  return sum;
+}
+
 }  // namespace
 
 EMSCRIPTEN_BINDINGS(bench) {
   emscripten::function("readSidewalls", &read_sidewalls);
   emscripten::function("readSidewall", &read_sidewall);
+  emscripten::function("onsetBand", &onset_band);
+  emscripten::function("onsetFingerprint", &onset_fingerprint);
+  emscripten::function("onsetCurve", &onset_curve);
+  emscripten::function("onsetMap", &onset_map);
 }
