@@ -170,7 +170,7 @@ function listRow(app: App, field: Field, path: string, row: number, count: numbe
   const parts = field.fields ?? [];
   return html`
     <div class="row" id=${idOf(here)}>
-      ${row ? html`<button type="button" class="copy-row" @click=${() => app.copyRow(path, field, row)}>Copy from the row above<span class="unseen">: ${name}</span></button>` : nothing}
+      ${row ? html`<button type="button" class="copy-row" @click=${() => app.copyRow(path, field, row)}>Copy from the row above<span class="unseen"> to ${name}</span></button>` : nothing}
       <details ?open=${app.unfolded.has(here)} @toggle=${(event: Event) => onFold(app, here, event)}>
         <summary><span>${name} <span class="digest">${digest(app, parts, `${here}.`)}</span></span></summary>
         <fieldset>
