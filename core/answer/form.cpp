@@ -58,10 +58,11 @@ Field date_field(std::string_view id, std::string_view label, std::string_view h
 }
 
 Field list_field(std::string_view id, std::string_view label, std::string_view hint,
-                 std::vector<Field> fields) {
+                 std::vector<Field> fields, std::vector<std::string_view> row_names) {
   Field field = text_field(id, label, hint, false, "");
   field.kind = FieldKind::list;
   field.fields = std::move(fields);
+  field.row_names = std::move(row_names);
   return field;
 }
 

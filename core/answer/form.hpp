@@ -20,9 +20,9 @@ Field choice_field(std::string_view id, std::string_view label, std::string_view
 Field yes_no_field(std::string_view id, std::string_view label, std::string_view hint,
                    std::string_view initial);
 Field date_field(std::string_view id, std::string_view label, std::string_view hint, bool required);
-// `label` names one row: "Corner".
+// `label` names one row: "Corner". With `row_names` the rows are fixed: "Front left".
 Field list_field(std::string_view id, std::string_view label, std::string_view hint,
-                 std::vector<Field> fields);
+                 std::vector<Field> fields, std::vector<std::string_view> row_names = {});
 
 Field units_field();
 

@@ -41,8 +41,10 @@ struct Field {
   std::vector<std::string_view> units;      // kind quantity: the first is that of a bare number
   std::vector<std::string_view> preferred;  // kind quantity: for metric, uk, us
   std::vector<Field> fields;                // kind list: those of one row
+  std::vector<std::string_view> row_names;  // kind list: if given, there are these rows and no more
 };
 
+// Values under their fields' ids; in a list under their paths ("corners.0.load"), row by row.
 struct Preset {
   std::string_view id;
   std::string_view title;

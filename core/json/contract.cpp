@@ -61,9 +61,23 @@ Json ids_of(const a::Sources& sources) {
   return list_of(once, [](const Source* source) { return Json(text_of(source->id)); });
 }
 
+// "corners.0.load" is a member of the first row of the list "corners".
 Json input_json(const a::Preset& preset) {
   Json input = Json::object();
-  for (const auto& [id, value] : preset.input) input[text_of(id)] = text_of(value);
+  for (const auto& given : preset.input) {
+    const std::string_view path = given.first;
+    const std::size_t list = path.find('.');
+    if (list == std::string_view::npos) {
+      put_text(input, text_of(path).c_str(), given.second);
+      continue;
+    }
+    std::size_t row = 0;
+    std::size_t i = list + 1;
+    for (; i < path.size() && path[i] >= '0' && path[i] <= '9'; ++i)
+      row = 10 * row + static_cast<std::size_t>(path[i] - '0');
+    put_text(input[text_of(path.substr(0, list))][row], text_of(path.substr(i + 1)).c_str(),
+             given.second);
+  }
   return input;
 }
 
@@ -138,6 +152,9 @@ Json field_json(const a::Field& field) {
                return one;
              }));
   if (field.kind == a::FieldKind::list) put_json(json, "fields", list_of(field.fields, field_json));
+  if (!field.row_names.empty())
+    put_json(json, "row_names",
+             list_of(field.row_names, [](std::string_view name) { return Json(text_of(name)); }));
   return json;
 }
 

@@ -56,6 +56,7 @@ async function barrels(fragment) {
 
 test('a sheet that only the core knows gets its form, its answer and its link', async () => {
   const { context, page } = await barrels('');
+  await page.getByRole('button', { name: 'Sheet: Check one tyre' }).click();
   await page.getByRole('link', { name: 'Check the barrels' }).click();
   await field(page, 'mark').fill('X');
   await field(page, 'barrels.0.depth').fill('2');
@@ -82,6 +83,7 @@ test('a sheet that only the core knows gets its form, its answer and its link', 
   assert.doesNotMatch(answer, /Never drawn|Hold to/);
 
   const before = await typed(page);
+  await page.getByRole('button', { name: 'Sheet: Check the barrels' }).click();
   await page.getByRole('link', { name: 'Check one tyre' }).click();
   await field(page, 'tread').waitFor();
   await page.goBack();

@@ -1,8 +1,11 @@
 #include "core/json/contract.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "core/answer/form.hpp"
+#include "core/answer/heads.hpp"
 #include "tests/support/catch.hpp"
 
 using namespace treadwater::testing;
@@ -14,6 +17,62 @@ Json ask(const std::string& input, const std::string& sheet = "tyre-check") {
 }
 const char* full =
     R"({"size":"205/55 R16 91V","load":"430 kg","pressure":"220 kPa","tread":"3 mm","water":"5 mm","today":"2026-11-25"})";
+
+// A sheet with lists and every block that is drawn from numbers, under the name of a real one.
+namespace a = treadwater::answer;
+
+const a::SheetDescription& invented_sheet() {
+  static const a::SheetDescription sheet = {
+      a::heads::tyre_check,
+      {a::text_field("note", "Note", "", false, ""),
+       a::list_field("corners", "Corner", "", {a::text_field("load", "Load", "", true, "")},
+                     {"Front left", "Front right"}),
+       a::list_field("stages", "Stage", "", {a::text_field("length", "Length", "", true, "")})},
+      {"example",
+       "Two corners",
+       "",
+       {{"note", "as found"},
+        {"corners.0.load", "430 kg"},
+        {"corners.1.load", "410 kg"},
+        {"corners.1.tread", "3 mm"},
+        {"stages.10.length", "9 km"}}}};
+  return sheet;
+}
+
+a::Answer invented_answer(const a::Input&) {
+  a::Answer answer;
+  answer.charts.push_back(
+      {"onset",
+       "Onset",
+       "It falls.",
+       {"Water", "mm"},
+       {"Speed", "km/h"},
+       {{"subject", "This tyre", {1.0, 2.0}, {90.0, NAN}, {80.0, 70.0}, {95.0, INFINITY}},
+        {"reference", "A new one", {1.0}, {99.0}, {}, {}}},
+       {{2.0, 70.0, "Here"}},
+       {"", "", "", {"Water", "Speed"}, {{"1 mm", "90 km/h"}}}});
+  answer.maps.push_back({"map",
+                         "Map",
+                         "",
+                         {"Water", "mm"},
+                         {"Tread", "mm"},
+                         {"Speed", "km/h"},
+                         {1.0, 2.0},
+                         {3.0},
+                         {{90.0, NAN}},
+                         {}});
+  answer.timelines.push_back(
+      {"run",
+       "Run",
+       "",
+       {{"Stage 1", "Dry", 9.0, a::Level::note}, {"Stage 2", "Wet", NAN, a::Level::unfit}}});
+  answer.tables.push_back({"tyres", "Tyres", "", {"Corner", "Load"}, {{"Front left", "430 kg"}}});
+  return answer;
+}
+
+a::Sources no_sources() { return {}; }
+
+const a::Sheet invented{a::heads::tyre_check, invented_sheet, invented_answer, no_sources};
 }  // namespace
 
 TEST_CASE("describe() gives each sheet with its form, and an example that the sheet answers") {
@@ -45,6 +104,43 @@ TEST_CASE("a module of the first sheets knows the others by name") {
   CHECK(Json::parse(treadwater::json::answer(first, "tyre-check", full)) == ask(full));
   const Json refused = Json::parse(treadwater::json::answer(first, "wear-log", "{}"));
   CHECK(refused["problems"][0]["code"] == "unknown_sheet");
+}
+
+TEST_CASE("a preset holds the rows of a list, and a list may have rows of its own names") {
+  const Json sheet = Json::parse(treadwater::json::describe({&invented, 1}))["sheets"][0];
+  const Json input = sheet["example"]["input"];
+  CHECK(input["note"] == "as found");
+  CHECK(input["corners"] ==
+        Json::parse(R"([{"load": "430 kg"}, {"load": "410 kg", "tread": "3 mm"}])"));
+  CHECK(input["stages"].size() == 11);
+  CHECK(input["stages"][10]["length"] == "9 km");
+  CHECK(sheet["fields"][1]["row_names"] == Json::parse(R"(["Front left", "Front right"])"));
+  CHECK_FALSE(sheet["fields"][2].contains("row_names"));
+}
+
+TEST_CASE(
+    "charts, maps, timelines and tables: what is no number is null, and no share is left out") {
+  const Json blocks =
+      Json::parse(treadwater::json::answer({&invented, 1}, "tyre-check", "{}"))["blocks"];
+  REQUIRE(blocks.size() == 4);
+  const Json& timeline = blocks[0];
+  CHECK(timeline["kind"] == "timeline");
+  CHECK(timeline["steps"][0] ==
+        Json::parse(R"({"label": "Stage 1", "text": "Dry", "share": 9.0, "level": "note"})"));
+  CHECK_FALSE(timeline["steps"][1].contains("share"));
+  const Json& chart = blocks[1];
+  CHECK(chart["kind"] == "chart");
+  CHECK(chart["text"] == "It falls.");
+  CHECK(chart["y"] == Json::parse(R"({"label": "Speed", "unit": "km/h"})"));
+  CHECK(chart["series"][0]["y"] == Json::parse("[90.0, null]"));
+  CHECK(chart["series"][0]["high"] == Json::parse("[95.0, null]"));
+  CHECK_FALSE(chart["series"][1].contains("low"));
+  CHECK(chart["marks"][0] == Json::parse(R"({"x": 2.0, "y": 70.0, "label": "Here"})"));
+  CHECK(chart["rows"][0][1] == "90 km/h");
+  CHECK(blocks[2]["kind"] == "map");
+  CHECK(blocks[2]["values"] == Json::parse("[[90.0, null]]"));
+  CHECK(blocks[3]["kind"] == "table");
+  CHECK(blocks[3]["rows"][0][0] == "Front left");
 }
 
 TEST_CASE("describe() gives the fixed field ids of tyre-check, the ways in and the sources") {

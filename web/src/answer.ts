@@ -3,7 +3,7 @@
 import { html, nothing } from 'lit/html.js';
 import type { App } from './app';
 import { block } from './blocks/blocks';
-import type { Answer, Field } from './contract';
+import type { Answer } from './contract';
 import { copyButton } from './copy';
 import { idOf } from './form';
 import { mark, word } from './marks';
@@ -67,8 +67,9 @@ function verdict(said: Answer) {
 }
 
 function notYet(app: App, said: Answer) {
-  const labels = new Map<string, Field>(leaves(app.form.sheet.fields, app.form.values));
-  const missing = said.problems.filter((problem) => problem.code === 'missing' && labels.has(problem.field));
+  const names = new Map<string, string>();
+  for (const [path, , name] of leaves(app.form.sheet.fields, app.form.values)) names.set(path, name);
+  const missing = said.problems.filter((problem) => problem.code === 'missing' && names.has(problem.field));
   const wrong = said.problems.filter((problem) => !missing.includes(problem));
   const partial = said.limits.length || said.figures.length || said.cautions.length;
   return html`
@@ -76,12 +77,12 @@ function notYet(app: App, said: Answer) {
     ${missing.length ? html`
       <p>Still needed:</p>
       <ul class="plain">
-        ${missing.map(({ field }) => html`<li><a href="#${idOf(field)}" data-goto=${idOf(field)}>${labels.get(field)?.label}</a></li>`)}
+        ${missing.map(({ field }) => html`<li><a href="#${idOf(field)}" data-goto=${idOf(field)}>${names.get(field)}</a></li>`)}
       </ul>` : nothing}
     ${wrong.length ? html`
       <p>To put right:</p>
       <ul class="plain">
-        ${wrong.map(({ field, text }) => html`<li>${labels.has(field) ? html`<a href="#${idOf(field)}" data-goto=${idOf(field)}>${text}</a>` : text}</li>`)}
+        ${wrong.map(({ field, text }) => html`<li>${names.has(field) ? html`<a href="#${idOf(field)}" data-goto=${idOf(field)}>${text}</a>` : text}</li>`)}
       </ul>` : nothing}
     ${partial ? html`<p class="partial">What can be said so far is below. It is only part of the picture.</p>` : nothing}`;
 }

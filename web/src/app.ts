@@ -19,7 +19,9 @@ export class App {
   summary: Problem[] = []; // what the Check button found, until it is put right
   notes: string[] = []; // about the link that was opened
   spoken = ''; // what a screen reader is told
-  emptied: Form | undefined; // to bring back what was emptied
+  emptied: Form | undefined; // to bring back what was emptied, removed or written over
+  unfolded = new Set<string>(); // rows of lists, by their paths
+  choosing = false; // on a phone: the list of sheets is open
   formOnly = true; // at the very start the form is drawn first, and the answer a moment later
 
   private touched = new Set<string>();
@@ -31,7 +33,12 @@ export class App {
 
   constructor(private engine: Engine, private readonly root: HTMLElement) {
     this.description = engine.description;
-    addEventListener('hashchange', () => this.open());
+    addEventListener('hashchange', () => {
+      const { choosing } = this;
+      this.choosing = false;
+      this.open();
+      if (choosing) goTo('form');
+    });
     addEventListener('pagehide', () => this.save());
   }
 
@@ -105,6 +112,8 @@ export class App {
   private use(form: Form): void {
     this.form = form;
     this.touched.clear();
+    this.unfolded.clear();
+    for (const { kind, id } of form.sheet.fields) if (kind === 'list') this.unfolded.add(`${id}.0`);
     this.checked = false;
     this.summary = [];
     this.ask();
@@ -203,17 +212,52 @@ export class App {
     this.focusFirst();
   }
 
-  addRow(list: string, fields: Field[]): void {
-    const { values } = this.form;
-    const row = state.rows(values, list);
-    values.set(`${list}.rows`, String(row + 1));
-    state.fillDefaults(values, fields, `${list}.${row}.`);
+  // ---- rows of a list
+
+  // The rows before a new one fold up, so that it is not far to go.
+  addRow(list: string, field: Field): void {
+    for (const row of this.unfolded) if (row.startsWith(`${list}.`)) this.unfolded.delete(row);
+    this.unfolded.add(`${list}.${state.rows(this.form.values, list, field)}`);
+    state.addRow(this.form.values, list, field);
     this.refresh();
   }
 
-  removeRow(list: string, row: number): void {
-    state.removeRow(this.form.values, list, row);
+  removeRow(list: string, field: Field, row: number): void {
+    const count = state.rows(this.form.values, list, field);
+    this.keepForNow();
+    state.removeRow(this.form.values, list, field, row);
+    for (let below = row; below < count; below++) this.unfold(`${list}.${below}`, this.unfolded.has(`${list}.${below + 1}`));
     this.refresh();
+  }
+
+  swapRows(list: string, row: number, other: number): void {
+    state.swapRows(this.form.values, list, row, other);
+    const [one, two] = [row, other].map((each) => this.unfolded.has(`${list}.${each}`));
+    this.unfold(`${list}.${row}`, two!);
+    this.unfold(`${list}.${other}`, one!);
+    this.refresh();
+  }
+
+  copyRow(list: string, field: Field, row: number): void {
+    this.keepForNow();
+    state.copyRow(this.form.values, list, row - 1, row);
+    this.refresh();
+    this.spoken = `${state.rowName(field, row)} is now the same as ${state.rowName(field, row - 1)}.`;
+    this.draw();
+  }
+
+  private keepForNow(): void {
+    this.emptied = { ...this.form, values: new Map(this.form.values) };
+  }
+
+  unfold(row: string, open: boolean): void {
+    if (open) this.unfolded.add(row);
+    else this.unfolded.delete(row);
+  }
+
+  chooseSheet(open: boolean): void {
+    this.choosing = open;
+    this.draw();
   }
 
   private begin(form: Form): void {

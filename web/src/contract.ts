@@ -18,6 +18,7 @@ export interface Field {
   preferred?: Record<string, string>; // unit system → the unit a picker starts with
   choices?: Choice[];
   fields?: Field[]; // of a list
+  row_names?: string[]; // of a list: there are these rows, and no more
 }
 
 export type Given = string | { [field: string]: Given }[];

@@ -3,7 +3,7 @@ import { html, nothing } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
 import type { App } from './app';
 import type { Choice, Field } from './contract';
-import { carriesUnit, rows, text, unitOf } from './state';
+import { carriesUnit, leaves, rowName, rows, text, unitOf, withUnit } from './state';
 
 export function form(app: App) {
   const { fields } = app.form.sheet;
@@ -63,7 +63,7 @@ function draw(app: App, field: Field, path: string): unknown {
   switch (field.kind) {
     case 'list': return list(app, field, path);
     case 'choice': return (field.choices?.length ?? 0) > 3 ? select(app, field, path) : radios(app, field, path);
-    case 'yes-no': return radios(app, { ...field, choices: YES_NO }, path);
+    case 'yes-no': return radios(app, { ...field, choices: YES_NO }, path, 'switch');
     default: return entry(app, field, path);
   }
 }
@@ -148,21 +148,82 @@ function radios(app: App, field: Field, path: string, look = '') {
     </fieldset>`;
 }
 
+// ---- lists
+
 function list(app: App, field: Field, path: string) {
-  const count = rows(app.form.values, path);
+  const count = rows(app.form.values, path, field);
   return html`
-    <fieldset class="field list">
-      <legend>${field.label}${aside(field)}</legend>
+    <fieldset class="field list" id=${idOf(path)} tabindex="-1">
+      <legend>${field.label}</legend>
       ${help(field, path)}
       ${fault(path, app.problem(path))}
-      ${Array.from({ length: count }, (_, row) => html`
-        <fieldset>
-          <legend>${field.label} ${row + 1}</legend>
-          ${field.fields?.map((part) => draw(app, part, `${path}.${row}.${part.id}`))}
-          <button type="button" @click=${() => app.removeRow(path, row)}>Remove ${field.label} ${row + 1}</button>
-        </fieldset>`)}
-      <button type="button" @click=${() => app.addRow(path, field.fields ?? [])}>Add one more</button>
+      ${Array.from({ length: count }, (_, row) => listRow(app, field, path, row, count))}
+      ${field.row_names ? nothing : html`
+        <button type="button" @click=${() => { app.addRow(path, field); focusRow(path, count, 'input, select'); }}>Add one more</button>`}
     </fieldset>`;
+}
+
+// Folded, a row says in a line what is in it.
+function listRow(app: App, field: Field, path: string, row: number, count: number) {
+  const name = rowName(field, row);
+  const here = `${path}.${row}`;
+  const parts = field.fields ?? [];
+  return html`
+    <div class="row" id=${idOf(here)}>
+      ${row ? html`<button type="button" class="copy-row" @click=${() => app.copyRow(path, field, row)}>Copy from the row above<span class="unseen"> to ${name}</span></button>` : nothing}
+      <details ?open=${app.unfolded.has(here)} @toggle=${(event: Event) => onFold(app, here, event)}>
+        <summary><span>${name} <span class="digest">${digest(app, parts, `${here}.`)}</span></span></summary>
+        <fieldset>
+          <legend class="unseen">${name}</legend>
+          ${parts.map((part) => draw(app, part, `${here}.${part.id}`))}
+        </fieldset>
+        ${field.row_names ? nothing : html`
+          <div class="row-actions">
+            ${[-1, 1].map((step) => row + step < 0 || row + step >= count ? nothing : html`
+              <button type="button" data-step=${step} @click=${() => move(app, path, row, step)}>Move ${step < 0 ? 'up' : 'down'}<span class="unseen"> ${name}</span></button>`)}
+            <button type="button" @click=${() => remove(app, field, path, row)}>Remove<span class="unseen"> ${name}</span></button>
+          </div>`}
+      </details>
+    </div>`;
+}
+
+function digest(app: App, parts: Field[], prefix: string): string {
+  const { values } = app.form;
+  const said: string[] = [];
+  for (const [path, field, name] of leaves(parts, values, prefix)) {
+    if (app.problem(path)) return 'To put right';
+    const typed = text(values, path).trim();
+    if (!typed || typed === field.default) continue;
+    if (field.kind === 'quantity') said.push((carriesUnit(typed) ? typed : withUnit(typed, unitOf(values, path, field))).replaceAll(' ', '\u00a0'));
+    else if (field.kind === 'choice') said.push(field.choices?.find(({ value }) => value === typed)?.label ?? typed);
+    else said.push(field.kind === 'text' ? typed : `${name} ${typed}`);
+  }
+  return said.join(', ') || 'Empty';
+}
+
+function onFold(app: App, row: string, { currentTarget }: Event): void {
+  const { open } = currentTarget as HTMLDetailsElement;
+  if (app.unfolded.has(row) === open) return;
+  app.unfold(row, open);
+  app.draw();
+}
+
+// What was pressed has moved or gone: the focus goes where it would be looked for.
+function focusRow(path: string, row: number, what: string): void {
+  document.getElementById(idOf(`${path}.${row}`))?.querySelector<HTMLElement>(what)?.focus();
+}
+
+function move(app: App, path: string, row: number, step: number): void {
+  app.swapRows(path, row, row + step);
+  focusRow(path, row + step, '.row-actions button');
+  focusRow(path, row + step, `[data-step="${step}"]`);
+}
+
+function remove(app: App, field: Field, path: string, row: number): void {
+  app.removeRow(path, field, row);
+  const left = rows(app.form.values, path, field);
+  if (left) focusRow(path, Math.min(row, left - 1), 'summary');
+  else document.getElementById(idOf(path))?.querySelector('button')?.focus();
 }
 
 // ---- parts of a field

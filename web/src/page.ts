@@ -40,13 +40,19 @@ function ways(app: App) {
     </nav>`;
 }
 
+// On a phone the list is folded behind a button that names the sheet one is on.
 function sheets(app: App) {
-  if (app.description.sheets.length < 2) return nothing;
+  const { description: { sheets: all }, form: { sheet: now }, choosing } = app;
+  if (all.length < 2) return nothing;
   return html`
     <nav class="sheets" aria-label="Sheets">
-      <ul>
-        ${app.description.sheets.map((sheet) => html`
-          <li><a href="#${sheet.id}" aria-current=${sheet === app.form.sheet ? 'page' : nothing}>${sheet.title}</a></li>`)}
+      <button type="button" aria-expanded=${choosing} aria-controls="sheets" @click=${() => app.chooseSheet(!choosing)}>
+        <span>Sheet: <strong>${now.title}</strong></span>
+      </button>
+      <ul id="sheets" class=${choosing ? 'choosing' : ''}>
+        ${all.map(({ id, title }) => id === now.id
+          ? html`<li><a href="#form" data-goto="form" aria-current="page" @click=${() => app.chooseSheet(false)}>${title}</a></li>`
+          : html`<li><a href="#${id}">${title}</a></li>`)}
       </ul>
     </nav>`;
 }

@@ -18,22 +18,68 @@ export function text(values: Values, path: string): string {
   return values.get(path) ?? '';
 }
 
-export function rows(values: Values, list: string): number {
+// Every field that takes a value, with its path and what it is called; lists row by row.
+export function* leaves(fields: Field[], values: Values, prefix = '', row = ''): Generator<[string, Field, string]> {
+  for (const field of fields) {
+    const path = prefix + field.id;
+    if (field.kind !== 'list') yield [path, field, row ? `${row}: ${field.label}` : field.label];
+    else {
+      for (let row = 0; row < rows(values, path, field); row++) {
+        yield* leaves(field.fields ?? [], values, `${path}.${row}.`, rowName(field, row));
+      }
+    }
+  }
+}
+
+// ---- lists
+
+export function rows(values: Values, list: string, field: Field): number {
+  if (field.row_names) return field.row_names.length;
   const count = Number(values.get(`${list}.rows`) ?? 1);
   return Number.isInteger(count) ? Math.min(Math.max(count, 0), MOST_ROWS) : 1;
 }
 
-// Every field that takes a value, with its path; lists row by row.
-export function* leaves(fields: Field[], values: Values, prefix = ''): Generator<[string, Field]> {
-  for (const field of fields) {
-    const path = prefix + field.id;
-    if (field.kind !== 'list') yield [path, field];
-    else {
-      for (let row = 0; row < rows(values, path); row++) {
-        yield* leaves(field.fields ?? [], values, `${path}.${row}.`);
-      }
-    }
-  }
+export function rowName({ label, row_names }: Field, row: number): string {
+  return row_names?.[row] ?? `${label} ${row + 1}`;
+}
+
+export function addRow(values: Values, list: string, field: Field): void {
+  const count = rows(values, list, field);
+  values.set(`${list}.rows`, String(count + 1));
+  fillDefaults(values, field.fields ?? [], `${list}.${count}.`);
+}
+
+export function removeRow(values: Values, list: string, field: Field, row: number): void {
+  const count = rows(values, list, field);
+  takeRow(values, list, row);
+  for (let below = row + 1; below < count; below++) putRow(values, list, below - 1, takeRow(values, list, below));
+  values.set(`${list}.rows`, String(count - 1));
+}
+
+export function swapRows(values: Values, list: string, row: number, other: number): void {
+  const [one, two] = [takeRow(values, list, row), takeRow(values, list, other)];
+  putRow(values, list, row, two);
+  putRow(values, list, other, one);
+}
+
+export function copyRow(values: Values, list: string, from: number, to: number): void {
+  takeRow(values, list, to);
+  const copied = takeRow(values, list, from);
+  for (const row of [from, to]) putRow(values, list, row, copied);
+}
+
+// What a row holds, under the fields' own ids.
+type Row = [string, string][];
+
+function takeRow(values: Values, list: string, row: number): Row {
+  const start = `${list}.${row}.`;
+  const held = [...values].filter(([key]) => key.startsWith(start));
+  for (const [key] of held) values.delete(key);
+  return held.map(([key, value]) => [key.slice(start.length), value]);
+}
+
+function putRow(values: Values, list: string, row: number, held: Row): void {
+  for (const [id, value] of held) values.set(`${list}.${row}.${id}`, value);
 }
 
 // ---- units
@@ -80,7 +126,7 @@ export function fill(values: Values, fields: Field[], input: Input, prefix = '')
     const path = prefix + field.id;
     const given = Object.hasOwn(input, field.id) ? input[field.id] : undefined;
     if (Array.isArray(given)) {
-      values.set(`${path}.rows`, String(given.length));
+      if (!field.row_names) values.set(`${path}.rows`, String(given.length));
       given.forEach((row, i) => {
         fillDefaults(values, field.fields ?? [], `${path}.${i}.`);
         fill(values, field.fields ?? [], row, `${path}.${i}.`);
@@ -95,8 +141,10 @@ export function fill(values: Values, fields: Field[], input: Input, prefix = '')
 
 export function fillDefaults(values: Values, fields: Field[], prefix = ''): void {
   for (const field of fields) {
-    if (field.kind === 'list') fillDefaults(values, field.fields ?? [], `${prefix}${field.id}.0.`);
-    else if (field.default) fill(values, [field], { [field.id]: field.default }, prefix);
+    const path = prefix + field.id;
+    if (field.kind === 'list') {
+      for (let row = 0; row < rows(values, path, field); row++) fillDefaults(values, field.fields ?? [], `${path}.${row}.`);
+    } else if (field.default) fill(values, [field], { [field.id]: field.default }, prefix);
   }
 }
 
@@ -123,18 +171,6 @@ export function carryOver(form: Form, untouched: Values, fresh: Values): Values 
   return fresh;
 }
 
-export function removeRow(values: Values, list: string, row: number): void {
-  const count = rows(values, list);
-  const below = [...values].filter(([key]) => key.startsWith(`${list}.`) && key !== `${list}.rows`);
-  for (const [key] of below) values.delete(key);
-  for (const [key, value] of below) {
-    const [index = '', ...rest] = key.slice(list.length + 1).split('.');
-    const to = Number(index) > row ? Number(index) - 1 : Number(index);
-    if (Number(index) !== row) values.set([list, to, ...rest].join('.'), value);
-  }
-  values.set(`${list}.rows`, String(count - 1));
-}
-
 // ---- to the core
 
 export function toInput(fields: Field[], values: Values, prefix = ''): Input {
@@ -143,7 +179,7 @@ export function toInput(fields: Field[], values: Values, prefix = ''): Input {
     const path = prefix + field.id;
     if (field.kind === 'list') {
       const list: Given = [];
-      for (let row = 0; row < rows(values, path); row++) {
+      for (let row = 0; row < rows(values, path, field); row++) {
         list.push(toInput(field.fields ?? [], values, `${path}.${row}.`));
       }
       input[field.id] = list;
@@ -211,8 +247,8 @@ function accepts(fields: Field[], key: string, value: string): boolean {
   if (!field) return false;
   const end = rest.join('.');
   if (field.kind === 'list') {
-    if (end === 'rows') return /^\d{1,3}$/.test(value);
-    return /^\d{1,3}$/.test(rest[0] ?? '') && accepts(field.fields ?? [], rest.slice(1).join('.'), value);
+    if (end === 'rows') return !field.row_names && /^\d{1,3}$/.test(value);
+    return /^\d{1,3}$/.test(rest[0] ?? '') && Number(rest[0]) < (field.row_names?.length ?? MOST_ROWS) && accepts(field.fields ?? [], rest.slice(1).join('.'), value);
   }
   if (end === 'unit') return !!field.units?.includes(value);
   return !end && offered(field, value);

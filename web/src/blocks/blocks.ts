@@ -1,12 +1,15 @@
 // One file for each kind of block. A kind that this page does not know is left out.
 import { nothing } from 'lit/html.js';
 import type { Block } from '../contract';
+import { chart } from './chart';
 import { drawing } from './drawing';
+import { map } from './map';
 import { marking } from './marking';
 import { spoken } from './spoken';
 import { table } from './table';
+import { timeline } from './timeline';
 
-const KINDS: Record<string, (block: never) => unknown> = { drawing, marking, spoken, table };
+const KINDS: Record<string, (block: never) => unknown> = { chart, drawing, map, marking, spoken, table, timeline };
 
 export function block(one: Block): unknown {
   const draw = Object.hasOwn(KINDS, one.kind) ? KINDS[one.kind] : undefined;

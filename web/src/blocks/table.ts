@@ -1,18 +1,34 @@
-import { html } from 'lit/html.js';
+import { html, nothing } from 'lit/html.js';
 import type { Block } from '../contract';
 
 interface Table extends Block {
+  text?: string;
   columns: string[];
   rows: string[][];
 }
 
-export function table({ title, columns, rows }: Table) {
+export function table({ title, text, columns, rows }: Table) {
   return html`
     <h3>${title}</h3>
-    <table>
-      <thead><tr>${columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
-      <tbody>
-        ${rows.map(([first, ...rest]) => html`<tr><th scope="row">${first}</th>${rest.map((cell) => html`<td>${cell}</td>`)}</tr>`)}
-      </tbody>
-    </table>`;
+    ${text ? html`<p>${text}</p>` : nothing}
+    ${grid(title, columns, rows)}`;
+}
+
+// The first cell of a row names it. A table wider than the page scrolls in a box of its own, which
+// the keyboard reaches too.
+export function grid(label: string, columns: string[], rows: string[][]) {
+  return html`
+    <div class="scroll" role="group" aria-label=${label} tabindex="0">
+      <table>
+        <thead><tr>${columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
+        <tbody>
+          ${rows.map(([first, ...rest]) => html`<tr><th scope="row" class=${look(first)}>${first}</th>${rest.map((cell) => html`<td class=${look(cell)}>${cell}</td>`)}</tr>`)}
+        </tbody>
+      </table>
+    </div>`;
+}
+
+// A figure with its unit stays on one line.
+function look(cell = ''): string {
+  return cell.length < 18 ? 'short' : '';
 }
