@@ -274,7 +274,8 @@ class ColdPressure : Teller {
     const GaugePressure drop = *set - colder;
     figure("ten_kelvins", "Lost with every 10 °C colder", in_kilopascals(drop), "kPa",
            write(drop, units_), {&air::gas_law_source()});
-    const air::PressureBand month = air::natural_loss(air::AirHolder::tubeless, cold_day_, days(30.0));
+    const air::PressureBand month =
+        air::natural_loss(air::AirHolder::tubeless, cold_day_, days(30.0));
     figure("natural_loss", "Lost through the rubber in a month", in_kilopascals(month.high), "kPa",
            filled("# to #", {write(month.low, units_), write(month.high, units_)}),
            {&air::natural_loss_source()}, "", in_kilopascals(month.low),

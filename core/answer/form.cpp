@@ -1,6 +1,8 @@
 #include "core/answer/form.hpp"
 
 #include "core/answer/tyre_kind.hpp"
+#include "core/quantity/write.hpp"
+#include "core/standard/rain_words.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/standard/tread_law.hpp"
 
@@ -82,6 +84,26 @@ std::vector<Choice> surface_choices() {
 std::vector<Choice> tyre_kind_choices() {
   std::vector<Choice> choices;
   for (const TyreKind& kind : tyre_kinds) choices.push_back({kind.id, kind.label});
+  return choices;
+}
+
+std::vector<Choice> forecast_choices() {
+  // The scales use the same words for different rain, so each says whose it is and how much.
+  static const std::vector<std::string> labels = [] {
+    std::vector<std::string> all;
+    for (const auto& word : standard::rain_words()) {
+      const bool us = word.scale == standard::RainScale::us;
+      const std::string from = trimmed(in_millimetres_per_hour(word.low), 1);
+      all.push_back(word.high ? filled("#: # (# to # mm/h)",
+                                       {us ? "US" : "UK", word.label, from,
+                                        trimmed(in_millimetres_per_hour(*word.high), 1)})
+                              : filled("#: # (over # mm/h)", {us ? "US" : "UK", word.label, from}));
+    }
+    return all;
+  }();
+  std::vector<Choice> choices = {{"none", "No forecast"}};
+  std::size_t at = 0;
+  for (const auto& word : standard::rain_words()) choices.push_back({word.id, labels[at++]});
   return choices;
 }
 

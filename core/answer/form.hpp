@@ -29,5 +29,6 @@ Field units_field();
 std::vector<Choice> surface_choices();
 std::vector<Choice> tyre_kind_choices();
 std::vector<Choice> place_choices();
+std::vector<Choice> forecast_choices();  // "none", then the words of each scale
 
 }  // namespace treadwater::answer

@@ -11,6 +11,10 @@ inline constexpr SheetHead tyre_check{
     "From what the sidewall, a gauge and a ruler say: is this tyre fit for its load and the water, "
     "and how fast before which limit bites?"};
 
+inline constexpr SheetHead standing_water{"standing-water", "Standing water",
+                                          "How deep is it, by a ruler or from the rain, and how "
+                                          "fast may each kind of tyre come through?"};
+
 inline constexpr SheetHead cold_pressure{
     "cold-pressure", "Set the pressure",
     "What pressure do this load and speed need, and what is a reading worth that was taken hot, in "
@@ -24,6 +28,7 @@ inline constexpr SheetHead wear_log{
     "wear-log", "Keep a wear log",
     "From tread readings on several days: how fast does each tyre wear, and when is it due?"};
 
-inline constexpr const SheetHead* all[] = {&tyre_check, &cold_pressure, &puncture, &wear_log};
+inline constexpr const SheetHead* all[] = {&tyre_check, &standing_water, &cold_pressure, &puncture,
+                                           &wear_log};
 
 }  // namespace treadwater::answer::heads

@@ -5,6 +5,7 @@
 #include "core/answer/cold_pressure.hpp"
 #include "core/answer/heads.hpp"
 #include "core/answer/puncture.hpp"
+#include "core/answer/standing_water.hpp"
 #include "core/answer/tyre_check.hpp"
 #include "core/answer/wear_log.hpp"
 
@@ -18,6 +19,7 @@ constexpr Sheet first[] = {
 
 constexpr Sheet all[] = {
     {heads::tyre_check, tyre_check_sheet, tyre_check, tyre_check_sources},
+    {heads::standing_water, standing_water_sheet, standing_water, standing_water_sources},
     {heads::cold_pressure, cold_pressure_sheet, cold_pressure, cold_pressure_sources},
     {heads::puncture, puncture_sheet, puncture, puncture_sources},
     {heads::wear_log, wear_log_sheet, wear_log, wear_log_sources},
