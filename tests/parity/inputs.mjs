@@ -1,4 +1,5 @@
-// The inputs that are put to both builds: a grid of real ones, the odd ones, and the bad ones.
+// The inputs that are put to both builds: for each sheet its example in every unit system with each field
+// left out, spoilt or moved in turn; and for tyre-check a grid of real ones, the odd ones, and the bad ones.
 const sizes = [
   '205/55 R16 91V', '195/65R15 91T', '225/40 ZR18 (92Y) XL', '205/55RF16 91W', 'P205/75R15 97S', 'P225/60R16',
   '195/75 R16 C 107/105R', '195/75 R16 C 107/105R 475 kPa', '165 SR 13', 'T125/80 D15 95M', '255/35ZR19',
@@ -11,7 +12,7 @@ const bad = [
   { load: null }, { load: 430 }, { load: [] }, { speed: true }, { today: 'tomorrow' }, { tread: '7/32' },
 ];
 
-export function inputs() {
+function tyreChecks() {
   const base = { size: sizes[0], load: '430 kg', pressure: '220 kPa', tread: '3 mm', water: '5 mm', today: '2026-11-25' };
   const list = bad.map((change) => ({ ...base, ...change }));
   for (const size of sizes)
@@ -26,4 +27,30 @@ export function inputs() {
     for (const pressure_state of ['cold', 'hot'])
       list.push({ ...base, surface, pressure_state, date_code: '324', water: '250 mm' }, { ...base, surface, pressure_state });
   return list;
+}
+
+// Every example, and what happens to it when one field is left out, is no quantity, or is something else.
+function examples(description) {
+  const list = [];
+  for (const { id: sheet, fields, example } of description.sheets) {
+    const base = { ...example.input, today: '2026-11-25' };
+    for (const units of ['metric', 'uk', 'us']) list.push({ sheet, input: { ...base, units } });
+    for (const field of fields) {
+      const { [field.id]: left, ...without } = base;
+      list.push({ sheet, input: without });
+      for (const value of ['furlong', '-1', field.example, ...(field.choices ?? []).map((choice) => choice.value)])
+        if (value) list.push({ sheet, input: { ...base, [field.id]: value } });
+      if (field.kind === 'yes-no') list.push({ sheet, input: { ...base, [field.id]: left === 'yes' ? 'no' : 'yes' } });
+      if (field.kind !== 'list') continue;
+      const rows = base[field.id] ?? [{}];
+      for (const part of field.fields)
+        for (const value of [part.example, '', 'furlong', ...(part.choices ?? []).map((choice) => choice.value)])
+          list.push({ sheet, input: { ...base, [field.id]: [{ ...rows[0], [part.id]: value }, ...rows.slice(1)] } });
+    }
+  }
+  return list;
+}
+
+export function inputs(description) {
+  return [...tyreChecks().map((input) => ({ sheet: 'tyre-check', input })), ...examples(description)];
 }

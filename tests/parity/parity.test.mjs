@@ -25,12 +25,11 @@ function differences(a, b, path = '') {
   return [...keys].flatMap((key) => differences(a[key], b[key], `${path}/${key}`));
 }
 
-const asked = inputs().map((input) => ({ sheet: 'tyre-check', input }));
+const module = await loadModule();
+const asked = inputs(JSON.parse(module.describe()));
 let native;
-let module;
 
-before(async () => {
-  module = await loadModule();
+before(() => {
   const run = spawnSync(join(nativeFolder, 'parity_native'), {
     input: asked.map((line) => JSON.stringify(line)).join('\n') + '\n',
     maxBuffer: 1 << 28,
@@ -49,12 +48,12 @@ test(`${asked.length} inputs are answered alike, at least 200 of them`, () => {
   assert.equal(native.length, asked.length + 1);
   asked.forEach(({ sheet, input }, i) => {
     const wasm = JSON.parse(module.answer(sheet, JSON.stringify(input)));
-    assert.deepEqual(differences(wasm, native[i + 1]), [], JSON.stringify(input));
+    assert.deepEqual(differences(wasm, native[i + 1]), [], `${sheet} ${JSON.stringify(input)}`);
   });
 });
 
-test('no number is missing or null in any answer', () => {
+test('no number is missing or null in any answer, but for gaps in a chart', () => {
   const nulls = (value) =>
-    value === null || (typeof value === 'object' && Object.values(value).some(nulls));
+    value === null || (typeof value === 'object' && value.kind !== 'chart' && Object.values(value).some(nulls));
   native.forEach((answer, i) => assert.ok(!nulls(answer), JSON.stringify(asked[i - 1])));
 });
