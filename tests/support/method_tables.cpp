@@ -1,21 +1,26 @@
-// method_tables FILE: brings the tables in docs/method.md up to date.
-#include "tests/support/method_tables.hpp"
-
+// method_tables docs: brings the tables of docs/method.md up to date, and writes docs/accuracy.md and
+// docs/accuracy.svg.
 #include <fstream>
 #include <iostream>
 #include <sstream>
 
+#include "tests/support/accuracy.hpp"
+
 int main(int argc, char** argv) {
   if (argc != 2) {
-    std::cerr << "usage: method_tables docs/method.md\n";
+    std::cerr << "usage: method_tables docs\n";
     return 2;
   }
-  std::ifstream in(argv[1]);
+  const std::string folder(argv[1]);
+  std::ifstream in(folder + "/method.md");
   std::stringstream text;
   text << in.rdbuf();
   if (!in) {
-    std::cerr << argv[1] << " cannot be read\n";
+    std::cerr << folder << "/method.md cannot be read\n";
     return 1;
   }
-  std::ofstream(argv[1]) << treadwater::testing::with_tables(text.str());
+  in.close();
+  std::ofstream(folder + "/method.md") << treadwater::testing::with_tables(text.str());
+  std::ofstream(folder + "/accuracy.md") << treadwater::testing::accuracy_text();
+  std::ofstream(folder + "/accuracy.svg") << treadwater::testing::onset_picture();
 }

@@ -1,0 +1,235 @@
+// docs/accuracy.md and docs/accuracy.svg: what the core says beside what was measured, with the
+// residuals. method_tables writes them; tests/unit/accuracy_test.cpp fails when they are stale.
+#pragma once
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+#include <vector>
+
+#include "core/grip/limits.hpp"
+#include "core/patch/measured.hpp"
+#include "core/quantity/write.hpp"
+#include "core/water/estimate.hpp"
+#include "core/water/measured.hpp"
+#include "core/water/onset.hpp"
+#include "tests/support/method_tables.hpp"
+
+namespace treadwater::testing {
+
+inline constexpr GaugePressure usual_pressure = kilopascals(220.0);  // no test states its own
+inline constexpr Length usual_texture = millimetres(0.7);
+
+inline std::string signed_percent(double ratio) {
+  const double percent = 100.0 * (ratio - 1.0);
+  return joined({percent < 0.0 ? "−" : "+", fixed(std::fabs(percent), 0), " %"});
+}
+
+// ---- water ----
+
+struct OnsetRow {
+  const water::MeasuredOnset* measured;
+  water::SpeedBand band;
+  Speed held;
+  std::vector<std::optional<Speed>> models;  // in the order of onset_models()
+};
+
+inline std::vector<OnsetRow> onset_rows() {
+  std::vector<OnsetRow> rows;
+  for (const auto& measured : water::measured_onsets()) {
+    const Length width = measured.section_width.value_or(millimetres(205.0));
+    OnsetRow row{&measured,
+                 *water::aquaplaning_onset(
+                     {usual_pressure, measured.tread, 1.0, width, measured.film, usual_texture}),
+                 {},
+                 {}};
+    row.held = floor_to_five(row.band.low * water::hold_to_share, UnitSystem::metric);
+    water::OnsetConditions conditions;
+    conditions.pressure = usual_pressure;
+    conditions.grooves = measured.tread;
+    conditions.film = measured.film;
+    conditions.texture = usual_texture;
+    for (const auto& model : water::onset_models()) row.models.push_back(model.onset(conditions));
+    rows.push_back(std::move(row));
+  }
+  return rows;
+}
+
+inline double measured_kmh(const water::MeasuredOnset& row) {
+  return (in_kilometres_per_hour(row.low) + in_kilometres_per_hour(row.high)) / 2.0;
+}
+
+inline std::string onset_residuals() {
+  std::string text = "| row | tread | water | measured | hold to | low | central | high |";
+  std::string line = "|---|---|---|---|---|---|---|---|";
+  std::vector<std::size_t> shown;  // the models that answer at all
+  const auto rows = onset_rows();
+  std::size_t at = 0;
+  for (const auto& model : water::onset_models()) {
+    const bool any = std::any_of(rows.begin(), rows.end(),
+                                 [&](const OnsetRow& row) { return row.models[at].has_value(); });
+    if (any) {
+      shown.push_back(at);
+      text += joined({" ", model.label, " |"});
+      line += "---|";
+    }
+    ++at;
+  }
+  text += "\n" + line + "\n";
+  for (const OnsetRow& row : rows) {
+    const auto& m = *row.measured;
+    const double truth = measured_kmh(m);
+    const auto kmh = [](Speed v) { return fixed(in_kilometres_per_hour(v), 0); };
+    const auto against = [&](Speed v) {
+      return joined({kmh(v), " (", signed_percent(in_kilometres_per_hour(v) / truth), ")"});
+    };
+    text += joined({"| ", m.id, " | ", write_depth(m.tread, UnitSystem::metric), " | ",
+                    write_water(m.film, UnitSystem::metric), " | ",
+                    m.low == m.high ? kmh(m.low) : joined({kmh(m.low), " to ", kmh(m.high)}), " | ",
+                    kmh(row.held), " | ", against(row.band.low), " | ", against(row.band.central),
+                    " | ", against(row.band.high), " |"});
+    for (const std::size_t i : shown)
+      text += joined({" ", row.models[i] ? against(*row.models[i]) : "out of range", " |"});
+    text += "\n";
+  }
+  return text;
+}
+
+// One line for each measured row: our band as a bar, the measured range as a block, the published
+// models as ticks, the hold-to speed as a triangle.
+inline std::string onset_picture() {
+  constexpr double left = 190.0, right = 30.0, width = 760.0, pitch = 44.0, top = 70.0;
+  constexpr double most = 130.0;
+  const auto x = [&](double kmh) { return left + (width - left - right) * kmh / most; };
+  const auto rows = onset_rows();
+  const double height = top + pitch * static_cast<double>(rows.size()) + 50.0;
+  const auto n = [](double v) { return fixed(v, 1); };
+  std::string svg = joined(
+      {"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ", n(width), " ", n(height),
+       "\" font-family=\"sans-serif\" font-size=\"13\" role=\"img\" aria-label=\"Measured onsets "
+       "of "
+       "aquaplaning beside the estimate and the published models\">\n",
+       "<rect width=\"100%\" height=\"100%\" fill=\"#fff\"/>\n",
+       "<text x=\"16\" y=\"24\" font-size=\"15\">Onset of aquaplaning, km/h, at 220 kPa on a "
+       "texture "
+       "of 0.7 mm</text>\n",
+       "<text x=\"16\" y=\"46\">grey bar: our low to high, line: central; black: measured; blue "
+       "rings: published models; triangle: hold to</text>\n"});
+  for (int kmh = 0; kmh <= 120; kmh += 20) {
+    svg += joined({"<line x1=\"", n(x(kmh)), "\" x2=\"", n(x(kmh)), "\" y1=\"", n(top - 8.0),
+                   "\" y2=\"", n(height - 34.0), "\" stroke=\"#ddd\"/><text x=\"", n(x(kmh)),
+                   "\" y=\"", n(height - 16.0), "\" text-anchor=\"middle\">", std::to_string(kmh),
+                   "</text>\n"});
+  }
+  double y = top + pitch / 2.0;
+  for (const OnsetRow& row : rows) {
+    const auto at = [&](Speed v) { return x(in_kilometres_per_hour(v)); };
+    const auto& m = *row.measured;
+    svg += joined({"<text x=\"16\" y=\"", n(y + 4.0), "\">", m.id, ": ",
+                   write_depth(m.tread, UnitSystem::metric), " tread, ",
+                   write_water(m.film, UnitSystem::metric), " water</text>\n"});
+    svg += joined({"<rect x=\"", n(at(row.band.low)), "\" y=\"", n(y - 7.0), "\" width=\"",
+                   n(at(row.band.high) - at(row.band.low)),
+                   "\" height=\"14\" fill=\"#c9ced1\"/><line x1=\"", n(at(row.band.central)),
+                   "\" x2=\"", n(at(row.band.central)), "\" y1=\"", n(y - 10.0), "\" y2=\"",
+                   n(y + 10.0), "\" stroke=\"#555\" stroke-width=\"2\"/>\n"});
+    for (const auto& model : row.models)
+      if (model)
+        svg += joined({"<circle cx=\"", n(at(*model)), "\" cy=\"", n(y),
+                       "\" r=\"5\" fill=\"none\" stroke=\"#1f5f8b\" stroke-width=\"2\"/>\n"});
+    const double from = at(m.low), to = std::max(at(m.high), from + 3.0);
+    svg += joined({"<rect x=\"", n(from), "\" y=\"", n(y - 4.0), "\" width=\"", n(to - from),
+                   "\" height=\"8\" fill=\"#000\"/>\n"});
+    const double held = at(row.held);
+    svg += joined({"<path d=\"M", n(held), " ", n(y + 8.0), "l-5 9h10z\" fill=\"#8a3b12\"/>\n"});
+    y += pitch;
+  }
+  return svg + "</svg>\n";
+}
+
+// ---- contact patch ----
+
+inline std::string footprint_residuals() {
+  std::string text =
+      "| load | pressure | length, measured | ours | calibrated | area, measured | ours | "
+      "calibrated "
+      "|\n|---|---|---|---|---|---|---|---|\n";
+  for (const auto& print : patch::measured_footprints()) {
+    if (print.camber_degrees != 0.0) continue;
+    const patch::TyreSize size{millimetres(255.0), 40.0, inches(17.0)};
+    const auto ours = patch::contact_patch(
+        size, print.pressure, kilograms(in_newtons(print.load) / exact::standard_gravity),
+        kilograms(750.0));
+    const auto length = patch::contact_length_band(ours).nominal;
+    const auto area = patch::contact_area_band(ours).nominal;
+    const auto mm = [](Length l) { return fixed(in_millimetres(l), 0); };
+    const auto cm2 = [](Area a) { return fixed(in_square_centimetres(a), 0); };
+    text += cells({joined({fixed(in_newtons(print.load), 0), " N"}),
+                   joined({fixed(in_kilopascals(print.pressure), 0), " kPa"}), mm(print.length),
+                   joined({mm(ours.length), " (", signed_percent(ours.length / print.length), ")"}),
+                   joined({mm(length), " (", signed_percent(length / print.length), ")"}),
+                   cm2(print.gross),
+                   joined({cm2(ours.area), " (", signed_percent(ours.area / print.gross), ")"}),
+                   joined({cm2(area), " (", signed_percent(area / print.gross), ")"})});
+  }
+  return text;
+}
+
+// ---- wet braking ----
+
+inline std::string braking_residuals() {
+  const struct {
+    double kmh, tread, film, metres;
+  } stops[] = {{80, 8, 1, 25.8},  {80, 3, 1, 31.0},   {80, 1.6, 1, 36.2},
+               {120, 8, 1, 59.1}, {120, 3, 1, 124.0}, {120, 1.6, 1, 154.9}};
+  std::string text =
+      "| from | tread | water | measured | shortest | central | longest "
+      "|\n|---|---|---|---|---|---|---|\n";
+  for (const auto& stop : stops) {
+    grip::GripCase wet;
+    wet.tread = millimetres(stop.tread);
+    wet.film = millimetres(stop.film);
+    const auto band = grip::braking_band(wet, kilometres_per_hour(stop.kmh), Speed(), {});
+    const auto m = [&](const std::optional<Length>& l) {
+      return l ? joined({fixed(in_metres(*l), 1), " m (",
+                         signed_percent(in_metres(*l) / stop.metres), ")"})
+               : std::string("will not stop");
+    };
+    text += cells({joined({fixed(stop.kmh, 0), " km/h"}), joined({trimmed(stop.tread, 1), " mm"}),
+                   joined({trimmed(stop.film, 1), " mm"}), joined({fixed(stop.metres, 1), " m"}),
+                   m(band.shortest), m(band.central), m(band.longest)});
+  }
+  return text;
+}
+
+inline std::string accuracy_text() {
+  return joined(
+      {"# How near it comes\n\nMade from the core and its own records by `method_tables`; a test "
+       "fails when it is stale. Percentages are against the middle of what was measured. **A "
+       "published model that reads above a measured onset is unsafe there**: it promises grip at a "
+       "speed at which a tyre was floating.\n\n## Water: every published onset model, and ours, "
+       "against every measured row\n\nNo test states its pressure; 220 kPa is taken, on a texture "
+       "of "
+       "0.7 mm. The rows are in `core/water/measured.cpp` with their sources.\n\n",
+       onset_residuals(),
+       "\n![Measured onsets beside the estimate and the models](accuracy.svg)\n\nWhat to see in "
+       "it: "
+       "for new tyres in deep water every model is near. For worn tyres (A2, A3, G2) each "
+       "published "
+       "model reads too high, up to nearly double: their tread term is far too mild, or they have "
+       "none. Our band holds every measured row, and the hold-to speed lies below each. The band "
+       "is "
+       "wide because the tests differ in what they call the onset and none says its pressure; "
+       "nothing "
+       "was measured below 1.6 mm of tread, under about 3 mm or over 9.5 mm of water, or on a "
+       "slick.\n\n"
+       "## Contact patch: 25 prints of one 255/40 R17\n\nOurs is the equations as published, for a "
+       "rating of 750 kg; calibrated is the same divided by 1.155, which fits this one size and is "
+       "not taken for others.\n\n",
+       footprint_residuals(),
+       "\n## Wet braking: one magazine's test on 1 mm of water\n\nA modern car on good tyres; the "
+       "low grip (longest) is a handbook's for older ones.\n\n",
+       braking_residuals()});
+}
+
+}  // namespace treadwater::testing
