@@ -214,9 +214,9 @@ inline std::string accuracy_text() {
        onset_residuals(),
        "\n![Measured onsets beside the estimate and the models](accuracy.svg)\n\nWhat to see in "
        "it: "
-       "for new tyres in deep water every model is near. For worn tyres (A2, A3, G2) each "
-       "published "
-       "model reads too high, up to nearly double: their tread term is far too mild, or they have "
+       "for new tyres in deep water every model is near. For worn tyres (A2, A3, G2) every "
+       "published model that answers reads 9 to 95 % too high: its tread term is far too mild, or "
+       "it has "
        "none. Our band holds every measured row, and the hold-to speed lies below each. The band "
        "is "
        "wide because the tests differ in what they call the onset and none says its pressure; "
