@@ -409,11 +409,11 @@ Json answer_json(const a::Answer& answer) {
   Json blocks = list_of(answer.drawings, drawing_json);
   add_blocks(blocks, answer.markings, marking_json);
   add_blocks(blocks, answer.timelines, timeline_json);
-  add_blocks(blocks, answer.charts, chart_json);
-  add_blocks(blocks, answer.maps, map_json);
   add_blocks(blocks, answer.tables, table_json);
   add_blocks(blocks, answer.spoken,
              [](const a::Spoken& s) { return block_json("spoken", s.id, s.title, s.text); });
+  add_blocks(blocks, answer.charts, chart_json);
+  add_blocks(blocks, answer.maps, map_json);
   put_json(json, "blocks", std::move(blocks));
   put_json(json, "sources", sources_json(a::sources_used(answer)));
   put_text(json, "safety", a::safety_words);

@@ -2,7 +2,7 @@
 // into the page, and everything else is the page as built.
 import { phone, ready } from './support.mjs';
 
-// Opens the page with `blocks` in every answer, where there are any, and with more `sheets`: the first
+// Opens the page with `blocks` in every answer, where there are any, and with other `sheets` beside the first: the first
 // module knows them by name only. An answer to one of them is "fit", unless globalThis.problems says
 // otherwise; what was asked is in globalThis.asked.
 export async function invented(browser, url, { blocks, sheets = [], before = async () => {} }, options = {}) {
@@ -25,7 +25,7 @@ export async function invented(browser, url, { blocks, sheets = [], before = asy
       const value = parse(text, ...rest);
       if (value?.ways) {
         const known = parse(stringify(given.sheets));
-        value.sheets.push(...(modules++ ? known : known.map(({ id, title, purpose }) => ({ id, title, purpose, fields: [], elsewhere: true }))));
+        value.sheets = [value.sheets[0], ...(modules++ ? known : known.map(({ id, title, purpose }) => ({ id, title, purpose, fields: [], elsewhere: true })))];
       }
       if (value?.blocks && globalThis.blocks) value.blocks = parse(stringify(globalThis.blocks));
       if (value?.problems?.[0]?.code === 'unknown_sheet') {
