@@ -3,6 +3,7 @@
 #include <iterator>
 
 #include "core/answer/cold_pressure.hpp"
+#include "core/answer/fitment.hpp"
 #include "core/answer/heads.hpp"
 #include "core/answer/puncture.hpp"
 #include "core/answer/standing_water.hpp"
@@ -21,6 +22,7 @@ constexpr Sheet all[] = {
     {heads::tyre_check, tyre_check_sheet, tyre_check, tyre_check_sources},
     {heads::standing_water, standing_water_sheet, standing_water, standing_water_sources},
     {heads::cold_pressure, cold_pressure_sheet, cold_pressure, cold_pressure_sources},
+    {heads::fitment, fitment_sheet, fitment, fitment_sources},
     {heads::puncture, puncture_sheet, puncture, puncture_sources},
     {heads::wear_log, wear_log_sheet, wear_log, wear_log_sources},
 };

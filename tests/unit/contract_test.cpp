@@ -128,7 +128,7 @@ TEST_CASE(
   CHECK(timeline["steps"][0] ==
         Json::parse(R"({"label": "Stage 1", "text": "Dry", "share": 9.0, "level": "note"})"));
   CHECK_FALSE(timeline["steps"][1].contains("share"));
-  const Json& chart = blocks[1];
+  const Json& chart = blocks[2];
   CHECK(chart["kind"] == "chart");
   CHECK(chart["text"] == "It falls.");
   CHECK(chart["y"] == Json::parse(R"({"label": "Speed", "unit": "km/h"})"));
@@ -137,10 +137,10 @@ TEST_CASE(
   CHECK_FALSE(chart["series"][1].contains("low"));
   CHECK(chart["marks"][0] == Json::parse(R"({"x": 2.0, "y": 70.0, "label": "Here"})"));
   CHECK(chart["rows"][0][1] == "90 km/h");
-  CHECK(blocks[2]["kind"] == "map");
-  CHECK(blocks[2]["values"] == Json::parse("[[90.0, null]]"));
-  CHECK(blocks[3]["kind"] == "table");
-  CHECK(blocks[3]["rows"][0][0] == "Front left");
+  CHECK(blocks[3]["kind"] == "map");
+  CHECK(blocks[3]["values"] == Json::parse("[[90.0, null]]"));
+  CHECK(blocks[1]["kind"] == "table");
+  CHECK(blocks[1]["rows"][0][0] == "Front left");
 }
 
 TEST_CASE("describe() gives the fixed field ids of tyre-check, the ways in and the sources") {
