@@ -24,6 +24,10 @@ inline constexpr SheetHead fitment{
     "fitment", "Another size",
     "Other tyres or wheels on the same car: what changes, and is it enough?"};
 
+inline constexpr SheetHead stopping{"stopping", "Stopping and bends",
+                                    "How long is a stop on the road that is there, how fast may I "
+                                    "go for what I can see, and what does the bend hold?"};
+
 inline constexpr SheetHead puncture{"puncture", "A soft tyre",
                                     "It is losing air: how long have I got, may it be repaired, "
                                     "and how far do I get on what I have?"};
@@ -32,7 +36,7 @@ inline constexpr SheetHead wear_log{
     "wear-log", "Keep a wear log",
     "From tread readings on several days: how fast does each tyre wear, and when is it due?"};
 
-inline constexpr const SheetHead* all[] = {&tyre_check, &standing_water, &cold_pressure,
-                                           &fitment,    &puncture,       &wear_log};
+inline constexpr const SheetHead* all[] = {&tyre_check, &standing_water, &cold_pressure, &fitment,
+                                           &stopping,   &puncture,       &wear_log};
 
 }  // namespace treadwater::answer::heads

@@ -7,6 +7,7 @@
 #include "core/answer/heads.hpp"
 #include "core/answer/puncture.hpp"
 #include "core/answer/standing_water.hpp"
+#include "core/answer/stopping.hpp"
 #include "core/answer/tyre_check.hpp"
 #include "core/answer/wear_log.hpp"
 
@@ -23,6 +24,7 @@ constexpr Sheet all[] = {
     {heads::standing_water, standing_water_sheet, standing_water, standing_water_sources},
     {heads::cold_pressure, cold_pressure_sheet, cold_pressure, cold_pressure_sources},
     {heads::fitment, fitment_sheet, fitment, fitment_sources},
+    {heads::stopping, stopping_sheet, stopping, stopping_sources},
     {heads::puncture, puncture_sheet, puncture, puncture_sources},
     {heads::wear_log, wear_log_sheet, wear_log, wear_log_sources},
 };
