@@ -15,6 +15,10 @@ inline constexpr SheetHead standing_water{"standing-water", "Standing water",
                                           "How deep is it, by a ruler or from the rain, and how "
                                           "fast may each kind of tyre come through?"};
 
+inline constexpr SheetHead car_check{"car-check", "Check a whole car",
+                                     "Four corners and a spare: is each tyre fit, do they belong "
+                                     "together, and which one sets the speed?"};
+
 inline constexpr SheetHead cold_pressure{
     "cold-pressure", "Set the pressure",
     "What pressure do this load and speed need, and what is a reading worth that was taken hot, in "
@@ -36,7 +40,7 @@ inline constexpr SheetHead wear_log{
     "wear-log", "Keep a wear log",
     "From tread readings on several days: how fast does each tyre wear, and when is it due?"};
 
-inline constexpr const SheetHead* all[] = {&tyre_check, &standing_water, &cold_pressure, &fitment,
-                                           &stopping,   &puncture,       &wear_log};
+inline constexpr const SheetHead* all[] = {&tyre_check, &standing_water, &car_check, &cold_pressure,
+                                           &fitment,    &stopping,       &puncture,  &wear_log};
 
 }  // namespace treadwater::answer::heads

@@ -2,6 +2,7 @@
 
 #include <iterator>
 
+#include "core/answer/car_check.hpp"
 #include "core/answer/cold_pressure.hpp"
 #include "core/answer/fitment.hpp"
 #include "core/answer/heads.hpp"
@@ -22,6 +23,7 @@ constexpr Sheet first[] = {
 constexpr Sheet all[] = {
     {heads::tyre_check, tyre_check_sheet, tyre_check, tyre_check_sources},
     {heads::standing_water, standing_water_sheet, standing_water, standing_water_sources},
+    {heads::car_check, car_check_sheet, car_check, car_check_sources},
     {heads::cold_pressure, cold_pressure_sheet, cold_pressure, cold_pressure_sources},
     {heads::fitment, fitment_sheet, fitment, fitment_sources},
     {heads::stopping, stopping_sheet, stopping, stopping_sources},

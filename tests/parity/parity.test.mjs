@@ -57,3 +57,9 @@ test('no number is missing or null in any answer, but for gaps in a chart', () =
     value === null || (typeof value === 'object' && value.kind !== 'chart' && Object.values(value).some(nulls));
   native.forEach((answer, i) => assert.ok(!nulls(answer), JSON.stringify(asked[i - 1])));
 });
+
+test('every source that an answer names is in the description, word for word', () => {
+  const { sources } = native[0];
+  for (const answer of native.slice(1))
+    for (const [id, source] of Object.entries(answer.sources)) assert.deepEqual(source, sources[id], `${answer.sheet}: ${id}`);
+});

@@ -1,0 +1,441 @@
+#include "core/answer/car_check.hpp"
+
+#include <algorithm>
+#include <array>
+
+#include "core/answer/teller.hpp"
+#include "core/answer/tyre_check.hpp"
+#include "core/car/axle_load.hpp"
+#include "core/car/rules.hpp"
+#include "core/patch/beaded_edge.hpp"
+#include "core/patch/rating.hpp"
+#include "core/standard/load_index.hpp"
+
+namespace treadwater::answer {
+namespace {
+
+constexpr std::size_t most_corners = 5;
+constexpr std::size_t spare = 4;
+constexpr std::array<const char*, most_corners> names = {"Front left", "Front right", "Rear left",
+                                                         "Rear right", "Spare"};
+constexpr GaugePressure temporary_spare_pressure = kilopascals(420.0);
+constexpr Source spare_rules{
+    "spare-on-board", "The spare: pressure, age and size",
+    "handbooks: check it with the others; six and ten years count for it too", "",
+    Standing::common_practice};
+
+struct Corner {
+  bool given = false;
+  std::optional<sidewall::Reading> tyre;
+  std::optional<GaugePressure> pressure;
+  std::optional<Length> tread;  // the least of those given
+  std::optional<Mass> load;
+  Answer answer;
+};
+
+class CarCheck : Teller {
+ public:
+  explicit CarCheck(const Input& input) : Teller(car_check_sheet(), input) {}
+
+  Answer run() {
+    read_corners();
+    read_loads();
+    check_corners();
+    say_corner_cautions();
+    compare_axle(0, 1, "front");
+    compare_axle(2, 3, "rear");
+    compare_axles();
+    judge_top_speed();
+    judge_spare();
+    judge_beaded_edge();
+    list_corners();
+    if (answer_.ok()) finish();
+    return std::move(answer_);
+  }
+
+ private:
+  Corner& corner(std::size_t row) { return corners_[row]; }
+  bool has(std::size_t row) const { return corners_[row].given && corners_[row].tyre; }
+  static std::string path(std::size_t row, std::string_view field) {
+    return row_path("corners", row, field);
+  }
+
+  void read_corners() {
+    const std::size_t count = rows("corners", most_corners);
+    std::string missing;
+    for (std::size_t row = 0; row < most_corners; ++row) {
+      const bool empty =
+          row >= count || (!given(path(row, "size")) && !given(path(row, "pressure")) &&
+                           !given(path(row, "tread")));
+      if (empty && row < spare) add_item(missing, names[row]);
+      if (!empty) read_corner(row);
+    }
+    if (!missing.empty())
+      problem("corners", "missing", filled("Still to be filled in: #.", {missing}));
+    if (!corners_[spare].given)
+      caution(
+          "no_spare", Level::note, "",
+          "No spare was given, so none was judged. Is there a kit on board, and is it in date?");
+  }
+
+  void read_corner(std::size_t row) {
+    Corner& c = corner(row);
+    c.given = true;
+    c.tyre = sidewall_text(path(row, "size"));
+    c.pressure = quantity<GaugePressure>(path(row, "pressure"));
+    const auto centre = quantity<Length>(path(row, "tread"));
+    const auto inner = quantity<Length>(path(row, "tread_inner"));
+    const auto outer = quantity<Length>(path(row, "tread_outer"));
+    c.load = quantity<Mass>(path(row, "load"));
+    for (const auto& tread : {centre, inner, outer})
+      if (tread) c.tread = c.tread ? std::min(*c.tread, *tread) : *tread;
+    if (!c.tread && row < spare && answer_.ok())
+      problem(path(row, "tread"), "missing",
+              filled("#: the tread depth is missing. Something like 5 mm would do.", {names[row]}));
+    if (inner && centre && outer) judge_wear(row, *inner, *centre, *outer);
+  }
+
+  void judge_wear(std::size_t row, Length inner, Length centre, Length outer) {
+    const auto pattern = car::wear_pattern(inner, centre, outer);
+    if (!pattern || pattern->even()) return;
+    const auto say = [&](const char* id, const char* text) {
+      caution(id, Level::note, "", filled(text, {names[row]}), {&car::wear_pattern_source()});
+    };
+    if (pattern->under_inflated)
+      say("worn_shoulders",
+          "#: both shoulders are worn more than the middle, as on a tyre run soft.");
+    if (pattern->over_inflated)
+      say("worn_middle",
+          "#: the middle is worn more than the shoulders, as on a tyre run too hard.");
+    if (pattern->alignment == car::Side::inner)
+      say("worn_inside", "#: the inner side is worn more: have the wheel alignment looked at.");
+    if (pattern->alignment == car::Side::outer)
+      say("worn_outside",
+          "#: the outer side is worn more: alignment, or hard cornering. Have it looked at.");
+  }
+
+  // A wheel's own load first, then its axle's half, then what the masses give.
+  void read_loads() {
+    auto front = quantity<Mass>("front_axle");
+    auto rear = quantity<Mass>("rear_axle");
+    car::CarLoad car;
+    const auto kerb = quantity<Mass>("kerb");
+    car.front_share = number("front_share").value_or(55.0) / 100.0;
+    car.front_people = static_cast<int>(number("front_people").value_or(1.0));
+    car.rear_people = static_cast<int>(number("rear_people").value_or(0.0));
+    car.boot = quantity<Mass>("boot").value_or(kilograms(0.0));
+    car.roof = quantity<Mass>("roof").value_or(kilograms(0.0));
+    car.tow_ball = quantity<Mass>("tow_ball").value_or(kilograms(0.0));
+    if (kerb && (!front || !rear)) {
+      car.kerb = *kerb;
+      if (const auto axles = car::axle_loads(car)) {
+        front = front ? front : axles->front;
+        rear = rear ? rear : axles->rear;
+        caution(
+            "axle_loads_worked_out", Level::note, "",
+            filled("Axle loads were worked out: # in front, # behind. A weighbridge comes first.",
+                   {write(*front, units_), write(*rear, units_)}),
+            {&car::axle_load_source()});
+      }
+    }
+    front_ = front;
+    rear_ = rear;
+    for (std::size_t row = 0; row < most_corners; ++row) {
+      Corner& c = corner(row);
+      const auto& axle = row < 2 ? front : rear;
+      if (c.given && !c.load && axle) c.load = *axle / 2.0;
+      if (row < spare && c.given && !c.load && answer_.ok()) {
+        problem(row < 2 ? "front_axle" : "rear_axle", "missing",
+                filled("Load on the # axle is missing: from a weighbridge, or from the kerb mass "
+                       "below. Something like 800 kg would do.",
+                       {row < 2 ? "front" : "rear"}));
+        return;
+      }
+    }
+  }
+
+  // Each corner by the sheet for one tyre.
+  void check_corners() {
+    for (std::size_t row = 0; row < most_corners; ++row) {
+      Corner& c = corner(row);
+      if (!c.given || !c.tyre || !c.pressure || !c.tread || !c.load) continue;
+      Input one;
+      one.set("today", std::string(text("today")));
+      for (const char* shared : {"units", "speed", "water", "tyre_kind", "surface", "place"})
+        if (given(shared) && (row != spare || shared != std::string_view("water")))
+          one.set(shared, std::string(text(shared)));
+      for (const char* own : {"size", "pressure", "pressure_state", "date_code"})
+        if (given(path(row, own))) one.set(own, std::string(text(path(row, own))));
+      one.set("load", filled("# kg", {fixed(in_kilograms(*c.load), 3)}));
+      one.set("tread", filled("# mm", {fixed(in_millimetres(*c.tread), 3)}));
+      c.answer = tyre_check(one);
+      for (const Problem& p : c.answer.problems)
+        if (p.field == "date_code") problem(path(row, p.field), p.code, p.text);
+      if (row == spare) continue;
+      for (Limit limit : c.answer.limits) {
+        limit.label = filled("#: #", {names[row], limit.label});
+        add_limit(answer_, std::move(limit));
+      }
+    }
+    keep_the_lowest();
+  }
+
+  // Of four alike limits the lowest is enough.
+  void keep_the_lowest() {
+    std::vector<Limit> kept;
+    for (Limit& limit : answer_.limits)
+      if (std::none_of(kept.begin(), kept.end(), [&](const Limit& k) { return k.id == limit.id; }))
+        kept.push_back(std::move(limit));
+    answer_.limits = std::move(kept);
+  }
+
+  // What was said of several corners is said once, with the corners named. Words on the sidewall
+  // text and the figures' footnotes are for the sheet of one tyre.
+  void say_corner_cautions() {
+    std::vector<const Caution*> said;
+    for (std::size_t row = 0; row < most_corners; ++row)
+      for (const Caution& c : corner(row).answer.cautions) {
+        const bool wanted =
+            c.level != Level::note || c.id == "water_not_given" || c.id == "run_flat";
+        const bool repeated = std::any_of(said.begin(), said.end(), [&](const Caution* other) {
+          return other->id == c.id && other->level == c.level;
+        });
+        if (!wanted || repeated) continue;
+        said.push_back(&c);
+        std::string where;
+        std::size_t corners = 0;
+        for (std::size_t other = row; other < most_corners; ++other)
+          for (const Caution& again : corner(other).answer.cautions)
+            if (again.id == c.id && again.level == c.level)
+              add_item(where, names[other]), ++corners;
+        Caution merged = c;
+        if (corners < spare) {  // what holds for all of them needs no names
+          merged.text = filled("#: #", {where, c.text});
+          if (!merged.reason.empty()) merged.reason = filled("# (#)", {c.reason, lower(where)});
+        }
+        add_caution(answer_, std::move(merged));
+      }
+  }
+
+  static std::string lower(std::string text) {
+    for (char& c : text)
+      if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+    return text;
+  }
+
+  // ---- between the tyres ----
+
+  void compare_axle(std::size_t left, std::size_t right, const char* axle) {
+    if (!has(left) || !has(right)) return;
+    const Corner& l = corner(left);
+    const Corner& r = corner(right);
+    const auto match = car::match_on_axle(*l.tyre, *r.tyre);
+    if (match == car::AxleMatch::different_construction || match == car::AxleMatch::different_size)
+      caution("mixed_axle", Level::unfit, filled("the # axle has two kinds of tyre", {axle}),
+              filled(match == car::AxleMatch::different_construction
+                         ? "The # axle has two constructions on it: # and #. They must be the same."
+                         : "The # axle has two sizes on it: # and #. They must be the same.",
+                     {axle, l.tyre->canonical, r.tyre->canonical}),
+              {&car::same_axle_source(), &car::mixing_source()});
+    if (l.pressure && r.pressure) {
+      const auto difference = car::pressure_difference(*l.pressure, *r.pressure);
+      if (difference != car::Difference::none)
+        caution(
+            "uneven_pressure",
+            difference == car::Difference::too_great ? Level::unfit : Level::care,
+            filled("pressures differ on the # axle", {axle}),
+            filled("Pressures on the # axle differ: # on the left, # on the right. Set both alike, "
+                   "and find out why.",
+                   {axle, write(*l.pressure, units_), write(*r.pressure, units_)}),
+            {&car::pressure_difference_source()});
+    }
+    if (l.tread && r.tread) {
+      const auto difference = car::tread_difference(*l.tread, *r.tread);
+      if (difference != car::Difference::none)
+        caution("uneven_tread", Level::care, filled("treads differ on the # axle", {axle}),
+                filled("Treads on the # axle differ: # on the left, # on the right.",
+                       {axle, write_depth(*l.tread, units_), write_depth(*r.tread, units_)}),
+                {&car::tread_difference_source()});
+    }
+  }
+
+  void compare_axles() {
+    if (!has(0) || !has(2)) return;
+    const auto& front = corner(0).tyre->construction;
+    const auto& rear = corner(2).tyre->construction;
+    if (front && rear && !car::may_be_mixed(*front, *rear))
+      caution("mixed_construction", Level::unfit, "front and rear constructions may not be mixed",
+              filled("# in front and # behind: a radial in front needs radials behind, and a "
+                     "bias-belted tyre radials or its like.",
+                     {sidewall::construction_name(*front), sidewall::construction_name(*rear)}),
+              {&car::mixing_source()});
+    const auto least = [&](std::size_t left, std::size_t right) -> std::optional<Length> {
+      const auto& l = corner(left).tread;
+      const auto& r = corner(right).tread;
+      if (!l || !r) return std::nullopt;
+      return std::min(*l, *r);
+    };
+    const auto front_tread = least(0, 1);
+    const auto rear_tread = least(2, 3);
+    if (front_tread && rear_tread && car::deeper_tread_in_front(*front_tread, *rear_tread))
+      caution(
+          "deeper_in_front", Level::care, "the deeper treads are in front",
+          filled("The deeper treads are in front (# against #). They belong behind: when the rear "
+                 "lets go on a wet road the car spins, and no driver catches it.",
+                 {write_depth(*front_tread, units_), write_depth(*rear_tread, units_)}),
+          {&car::deeper_to_the_rear_source()});
+  }
+
+  void judge_top_speed() {
+    const auto top = quantity<Speed>("top_speed");
+    if (!top) return;
+    std::string slow, winter;
+    for (std::size_t row = 0; row < spare; ++row) {
+      if (!has(row)) continue;
+      const auto symbol = patch::speed_symbol(*corner(row).tyre);
+      if (!symbol) continue;
+      bool snowflake = false;
+      for (const auto& mark : corner(row).tyre->marks)
+        snowflake = snowflake || mark.id == "three_peak";
+      const auto fit = car::symbol_fit(*symbol, *top, snowflake);
+      if (fit == car::SymbolFit::too_low) add_item(slow, names[row]);
+      if (fit == car::SymbolFit::winter_exception) add_item(winter, names[row]);
+    }
+    if (!slow.empty())
+      caution("symbol_below_car", Level::unfit, "a speed symbol is too low for the car",
+              filled("#: the speed symbol is for less than the car's top speed of #.",
+                     {slow, speed_text(*top)}),
+              {&standard::speed_symbol_source()});
+    if (!winter.empty())
+      caution(
+          "winter_label", Level::care, "winter tyres are slower than the car",
+          filled("#: as winter tyres they may be slower than the car in many places, with a label "
+                 "of their speed in the driver's view.",
+                 {winter}),
+          {&car::winter_exception_source()});
+  }
+
+  void judge_spare() {
+    if (!has(spare)) return;
+    const Corner& s = corner(spare);
+    const Sources sources{&spare_rules};
+    if (s.tyre->temporary_spare && s.pressure && *s.pressure < temporary_spare_pressure * 0.9)
+      caution(
+          "spare_soft", Level::care, "the spare is soft",
+          filled("The spare has #, and a temporary one wants #: soft it is of no use when it is "
+                 "needed.",
+                 {write(*s.pressure, units_), write(temporary_spare_pressure, units_)}),
+          sources);
+    bool same = true;
+    for (std::size_t row = 0; row < spare; ++row)
+      same = same && has(row) &&
+             car::match_on_axle(*s.tyre, *corner(row).tyre) == car::AxleMatch::same;
+    if (!same && !s.tyre->temporary_spare)
+      caution(
+          "spare_differs", Level::note, "",
+          "The spare is of another size or kind than the rest: only to reach help, and not on the "
+          "driven axle if that can be helped.",
+          sources);
+  }
+
+  // Held on the rim by pressure alone: by the section and the axle's load, the higher end.
+  void judge_beaded_edge() {
+    const Sources sources{&patch::beaded_edge_1909_source(), &patch::beaded_edge_1921_source(),
+                          &patch::beaded_edge_least_source(),
+                          &patch::beaded_edge_practice_source()};
+    std::string soft, low;
+    for (std::size_t row = 0; row < spare; ++row) {
+      const Corner& c = corner(row);
+      if (!has(row) || c.tyre->family != sidewall::Family::beaded_edge || !c.pressure ||
+          !c.tyre->section_width)
+        continue;
+      const auto& axle = row < 2 ? front_ : rear_;
+      const Mass load = axle ? *axle : c.load ? *c.load * 2.0 : kilograms(0.0);
+      const auto band =
+          patch::beaded_edge_pressure(*c.tyre->section_width, load, patch::Wheels::single);
+      if (!band) continue;
+      figure("beaded_edge", filled("#: pressure for a beaded edge", {names[row]}),
+             in_kilopascals(band->high), "kPa",
+             filled("# to #", {write(band->low, units_), write(band->high, units_)}), sources,
+             "Schedules of 1909 and 1921, and practice today; they disagree, and its maker comes "
+             "first.",
+             in_kilopascals(band->low), in_kilopascals(band->high));
+      if (*c.pressure < band->low)
+        add_item(soft, names[row]);
+      else if (*c.pressure < band->high)
+        add_item(low, names[row]);
+    }
+    if (!soft.empty())
+      caution("beaded_edge_soft", Level::unfit, "a beaded edge is too soft to stay on its rim",
+              filled("#: only pressure holds a beaded edge on its rim, and it has less than any "
+                     "schedule asks for.",
+                     {soft}),
+              sources);
+    if (!low.empty())
+      caution(
+          "beaded_edge_low", Level::care, "a beaded edge has less pressure than some ask for",
+          filled("#: only pressure holds a beaded edge on its rim. The schedules disagree; keep to "
+                 "the higher, or to its maker's figure.",
+                 {low}),
+          sources);
+  }
+
+  // ---- the list ----
+
+  static const char* word(const Answer& answer) {
+    if (!answer.verdict) return "not judged";
+    return answer.verdict->level == Level::unfit  ? "not fit"
+           : answer.verdict->level == Level::care ? "care"
+                                                  : "fit";
+  }
+
+  void list_corners() {
+    Table table{"corners",
+                "Corner by corner",
+                "",
+                {"Corner", "Tyre", "Pressure", "Least tread", "Load", "Finding"},
+                {}};
+    for (std::size_t row = 0; row < most_corners; ++row) {
+      const Corner& c = corner(row);
+      if (!c.given || !c.tyre) continue;
+      table.rows.push_back(
+          {names[row], c.tyre->canonical, c.pressure ? write(*c.pressure, units_) : "",
+           c.tread ? write_depth(*c.tread, units_) : "", c.load ? write(*c.load, units_) : "",
+           row == spare && c.tyre->temporary_spare ? "only to reach help" : word(c.answer)});
+    }
+    if (!table.rows.empty()) answer_.tables.push_back(std::move(table));
+  }
+
+  void finish() {
+    hold_to();
+    conclude("Fit on all four corners, as far as these readings tell.");
+    if (!answer_.hold_to) return;
+    const bool stop = answer_.hold_to->speed <= kilometres_per_hour(0.0);
+    speak(stop ? filled("Car not fit: #.", {answer_.limits.front().label})
+               : filled("Car: hold to #. The limit is #.",
+                        {spoken_speed(answer_.hold_to->speed), answer_.limits.front().label}));
+  }
+
+  std::array<Corner, most_corners> corners_;
+  std::optional<Mass> front_;
+  std::optional<Mass> rear_;
+};
+
+}  // namespace
+
+Answer car_check(const Input& input) { return CarCheck(input).run(); }
+
+Sources car_check_sources() {
+  Sources all = tyre_check_sources();
+  for (const Source* source :
+       {&car::axle_load_source(), &car::mixing_source(), &car::same_axle_source(),
+        &car::pressure_difference_source(), &car::tread_difference_source(),
+        &car::deeper_to_the_rear_source(), &car::wear_pattern_source(),
+        &car::winter_exception_source(), &standard::speed_symbol_source(),
+        &patch::beaded_edge_1909_source(), &patch::beaded_edge_1921_source(),
+        &patch::beaded_edge_least_source(), &patch::beaded_edge_practice_source(), &spare_rules})
+    add_once(all, *source);
+  return all;
+}
+
+}  // namespace treadwater::answer

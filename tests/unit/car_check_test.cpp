@@ -1,0 +1,179 @@
+// The sheet `car-check`. Its rules are checked in tests/published, one tyre in tyre_check_test.cpp.
+#include <nlohmann/json.hpp>
+
+#include "core/json/contract.hpp"
+#include "tests/support/catch.hpp"
+
+using Json = nlohmann::json;
+
+namespace {
+
+Json corner(const char* size = "205/55 R16 91V", const char* pressure = "220 kPa",
+            const char* tread = "6 mm") {
+  return {{"size", size}, {"pressure", pressure}, {"tread", tread}};
+}
+
+Json car() {
+  return {{"front_axle", "820 kg"},
+          {"rear_axle", "680 kg"},
+          {"water", "0"},
+          {"today", "2026-11-25"},
+          {"corners", {corner(), corner(), corner(), corner()}}};
+}
+
+Json ask(const Json& input) {
+  return Json::parse(treadwater::json::answer("car-check", input.dump()));
+}
+
+const Json* with_id(const Json& rows, const std::string& id) {
+  for (const Json& row : rows)
+    if (row["id"] == id) return &row;
+  return nullptr;
+}
+
+std::string level(const Json& answer, const std::string& id) {
+  const Json* found = with_id(answer["cautions"], id);
+  return found == nullptr ? "" : (*found)["level"].get<std::string>();
+}
+
+}  // namespace
+
+TEST_CASE("four good tyres are fit, and each is in the table") {
+  const Json answer = ask(car());
+  REQUIRE(answer["problems"] == Json::array());
+  CHECK(answer["verdict"]["level"] == "fit");
+  CHECK((*with_id(answer["blocks"], "corners"))["rows"].size() == 4);
+  CHECK(with_id(answer["cautions"], "no_spare"));
+}
+
+TEST_CASE("a corner is judged as the sheet for one tyre judges it, and the worst one governs") {
+  Json input = car();
+  input["water"] = "5 mm";
+  input["corners"][2]["tread"] = "2 mm";
+  const Json answer = ask(input);
+  const Json one = Json::parse(treadwater::json::answer(
+      "tyre-check",
+      R"({"size":"205/55 R16 91V","load":"340 kg","pressure":"220 kPa","tread":"2 mm","water":"5 mm","today":"2026-11-25"})"));
+  CHECK(answer["hold_to"]["kmh"] == one["hold_to"]["kmh"]);
+  CHECK(answer["limits"][0]["label"].get<std::string>().find("Rear left") == 0);
+  for (const Json& limit : answer["limits"]) {
+    int same = 0;
+    for (const Json& other : answer["limits"]) same += other["id"] == limit["id"] ? 1 : 0;
+    CHECK(same == 1);
+  }
+}
+
+TEST_CASE("what holds of several corners is said once, with their names") {
+  Json input = car();
+  input["corners"][0]["tread"] = "2.5 mm";
+  input["corners"][1]["tread"] = "2.5 mm";
+  const Json answer = ask(input);
+  int said = 0;
+  for (const Json& c : answer["cautions"]) said += c["id"] == "tread_low" ? 1 : 0;
+  CHECK(said == 1);
+  CHECK((*with_id(answer["cautions"], "tread_low"))["text"].get<std::string>().find(
+            "Front left, Front right: ") == 0);
+}
+
+TEST_CASE("axles: sizes, constructions, pressures, treads") {
+  Json sizes = car();
+  sizes["corners"][1]["size"] = "195/65 R15 91V";
+  CHECK(level(ask(sizes), "mixed_axle") == "unfit");
+  Json kinds = car();
+  for (const std::size_t rear : {2U, 3U}) kinds["corners"][rear]["size"] = "5.60-15 4PR 78S";
+  CHECK(level(ask(kinds), "mixed_construction") == "unfit");
+  Json pressures = car();
+  pressures["corners"][1]["pressure"] = "190 kPa";
+  CHECK(level(ask(pressures), "uneven_pressure") == "care");
+  pressures["corners"][1]["pressure"] = "165 kPa";
+  CHECK(level(ask(pressures), "uneven_pressure") == "unfit");
+  Json treads = car();
+  treads["corners"][3]["tread"] = "3.5 mm";
+  CHECK(level(ask(treads), "uneven_tread") == "care");
+}
+
+TEST_CASE("the deeper tread belongs behind") {
+  Json input = car();
+  for (const std::size_t rear : {2U, 3U}) input["corners"][rear]["tread"] = "4 mm";
+  CHECK(level(ask(input), "deeper_in_front") == "care");
+  for (const std::size_t front : {0U, 1U}) input["corners"][front]["tread"] = "3.5 mm";
+  CHECK(level(ask(input), "deeper_in_front") == "");
+}
+
+TEST_CASE("three depths across a tread: soft, hard, out of line; the least of them is judged") {
+  const auto worn = [](const char* inner, const char* centre, const char* outer) {
+    Json input = car();
+    input["corners"][0] = {{"size", "205/55 R16 91V"},
+                           {"pressure", "220 kPa"},
+                           {"tread", centre},
+                           {"tread_inner", inner},
+                           {"tread_outer", outer}};
+    return ask(input);
+  };
+  CHECK(level(worn("4 mm", "6 mm", "4 mm"), "worn_shoulders") == "note");
+  CHECK(level(worn("6 mm", "4 mm", "6 mm"), "worn_middle") == "note");
+  CHECK(level(worn("4 mm", "5 mm", "6 mm"), "worn_inside") == "note");
+  CHECK(level(worn("6 mm", "5 mm", "4 mm"), "worn_outside") == "note");
+  CHECK(level(worn("1 mm", "6 mm", "6 mm"), "tread_law") == "unfit");
+}
+
+TEST_CASE(
+    "axle loads from the kerb mass and who is in the car; without either they are asked for") {
+  Json input = car();
+  input.erase("front_axle");
+  input.erase("rear_axle");
+  const Json missing = ask(input);
+  REQUIRE(missing["problems"].size() == 1);
+  CHECK(missing["problems"][0]["field"] == "front_axle");
+  input["kerb"] = "1100 kg";
+  CHECK(level(ask(input), "axle_loads_worked_out") == "note");
+  CHECK(ask(input)["ok"] == true);
+  input["rear_people"] = "3";
+  input["boot"] = "800 kg";
+  CHECK(level(ask(input), "overload") == "unfit");
+}
+
+TEST_CASE("the spare: a soft temporary one is care, an old one is unfit") {
+  Json input = car();
+  input["corners"].push_back(corner("T125/80 D15 95M", "310 kPa", "3 mm"));
+  CHECK(level(ask(input), "spare_soft") == "care");
+  input["corners"][4]["pressure"] = "420 kPa";
+  CHECK(level(ask(input), "spare_soft") == "");
+  input["corners"][4]["date_code"] = "1114";
+  CHECK(level(ask(input), "over_ten_years") == "unfit");
+  CHECK(ask(input)["hold_to"]["kmh"] == ask(car())["hold_to"]["kmh"]);  // it is not on the car
+}
+
+TEST_CASE("the car's top speed against the symbols, with the winter exception") {
+  Json input = car();
+  input["top_speed"] = "250 km/h";
+  CHECK(level(ask(input), "symbol_below_car") == "unfit");
+  for (std::size_t row = 0; row < 4; ++row)
+    input["corners"][row]["size"] = "205/55 R16 91T M+S 3PMSF";
+  CHECK(level(ask(input), "winter_label") == "care");
+  CHECK(level(ask(input), "symbol_below_car") == "");
+}
+
+TEST_CASE("a beaded edge at a modern pressure is too soft to stay on its rim") {
+  Json input = car();
+  for (std::size_t row = 0; row < 4; ++row)
+    input["corners"][row] = corner("815x105", "240 kPa", "6 mm");
+  CHECK(level(ask(input), "beaded_edge_soft") == "unfit");
+  for (std::size_t row = 0; row < 4; ++row) input["corners"][row]["pressure"] = "480 kPa";
+  CHECK(level(ask(input), "beaded_edge_soft") == "");
+  CHECK(level(ask(input), "beaded_edge_low") == "care");
+  for (std::size_t row = 0; row < 4; ++row) input["corners"][row]["pressure"] = "540 kPa";
+  CHECK(level(ask(input), "beaded_edge_low") == "");
+}
+
+TEST_CASE("a corner left out is asked for by name, and a wrong field by its path") {
+  Json input = car();
+  input["corners"].erase(3);
+  const Json answer = ask(input);
+  CHECK(answer["problems"][0]["field"] == "corners");
+  CHECK(answer["problems"][0]["text"].get<std::string>().find("Rear right") != std::string::npos);
+  Json wrong = car();
+  wrong["corners"][1]["pressure"] = "soft";
+  CHECK(ask(wrong)["problems"][0]["field"] == "corners.1.pressure");
+  CHECK_FALSE(ask(wrong).contains("verdict"));
+}
