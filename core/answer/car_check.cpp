@@ -8,6 +8,8 @@
 #include "core/car/axle_load.hpp"
 #include "core/car/rules.hpp"
 #include "core/patch/beaded_edge.hpp"
+#include "core/patch/contact.hpp"
+#include "core/patch/measured.hpp"
 #include "core/patch/rating.hpp"
 #include "core/standard/load_index.hpp"
 
@@ -49,6 +51,7 @@ class CarCheck : Teller {
     judge_spare();
     judge_beaded_edge();
     list_corners();
+    draw_patches();
     if (answer_.ok()) finish();
     return std::move(answer_);
   }
@@ -406,6 +409,58 @@ class CarCheck : Teller {
     if (!table.rows.empty()) answer_.tables.push_back(std::move(table));
   }
 
+  // The four patches, to scale, the car moving up the page: land and, at the share measured on one
+  // tyre, the grooves in it.
+  void draw_patches() {
+    constexpr double grooves_share = 0.29;
+    constexpr int grooves = 4;
+    constexpr double gap = 24.0, card_width = 85.60, card_height = 53.98;
+    std::array<std::optional<patch::ContactPatch>, spare> patches;
+    double wide = 0.0, high = 0.0;
+    for (std::size_t row = 0; row < spare; ++row) {
+      const Corner& c = corner(row);
+      if (!has(row) || !c.pressure || !c.load || *c.pressure < kilopascals(100.0) ||
+          c.tyre->construction != sidewall::Construction::radial)
+        return;
+      const auto size = patch::nominal_size(*c.tyre);
+      const auto rated = patch::greatest_load(*c.tyre);
+      if (!size) return;
+      patches[row] =
+          patch::contact_patch(*size, *c.pressure, *c.load, rated ? rated->mass : *c.load / 0.8);
+      wide = std::max(wide, in_millimetres(patches[row]->width));
+      high = std::max(high, in_millimetres(patches[row]->length));
+    }
+    Area all;
+    for (const auto& p : patches) all = all + p->area;
+    Drawing drawing;
+    drawing.id = "four_patches";
+    drawing.title = "All that touches the road, to scale";
+    drawing.text = filled(
+        "Four contact patches of # in all, beside a payment card. Grooves are drawn at "
+        "0.29 of the area, as measured on one tyre.",
+        {write(all, units_)});
+    drawing.width = 2.0 * wide + card_width + 2.0 * gap;
+    drawing.height = 2.0 * high + gap;
+    for (std::size_t row = 0; row < spare; ++row) {
+      const double w = in_millimetres(patches[row]->width);
+      const double h = in_millimetres(patches[row]->length);
+      const double x = row % 2 == 0 ? wide - w : wide + card_width + 2.0 * gap;
+      const double y = row < 2 ? high - h : high + gap;
+      drawing.boxes.push_back(
+          {x, y, w, h, std::min(w, h) * 0.2, "subject", row == 0 ? "Contact patch" : ""});
+      const double groove = w * grooves_share / grooves;
+      for (int i = 1; i <= grooves; ++i)
+        drawing.boxes.push_back({x + w * i / (grooves + 1) - groove / 2.0, y, groove, h, 0.0,
+                                 "detail", row == 0 && i == 1 ? "Groove" : ""});
+    }
+    drawing.boxes.push_back({wide + gap, (drawing.height - card_height) / 2.0, card_width,
+                             card_height, 3.18, "scale", "Payment card"});
+    answer_.drawings.push_back(std::move(drawing));
+    figure("patches_area", "Four contact patches together", in_square_centimetres(all), "cm²",
+           filled("about #", {write(all, units_)}),
+           {&patch::contact_area_source(), &patch::measured_patch_source()});
+  }
+
   void finish() {
     hold_to();
     conclude("Fit on all four corners, as far as these readings tell.");
@@ -433,7 +488,8 @@ Sources car_check_sources() {
         &car::deeper_to_the_rear_source(), &car::wear_pattern_source(),
         &car::winter_exception_source(), &standard::speed_symbol_source(),
         &patch::beaded_edge_1909_source(), &patch::beaded_edge_1921_source(),
-        &patch::beaded_edge_least_source(), &patch::beaded_edge_practice_source(), &spare_rules})
+        &patch::beaded_edge_least_source(), &patch::beaded_edge_practice_source(), &spare_rules,
+        &patch::measured_patch_source()})
     add_once(all, *source);
   return all;
 }

@@ -8,6 +8,10 @@
 #include "core/air/warning.hpp"
 #include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
+#include "core/patch/contact.hpp"
+#include "core/patch/cross_ply.hpp"
+#include "core/patch/inclined.hpp"
+#include "core/patch/measured.hpp"
 #include "core/patch/pressure_demand.hpp"
 #include "core/patch/rating.hpp"
 #include "core/standard/instrument.hpp"
@@ -38,6 +42,7 @@ class ColdPressure : Teller {
     if (target_) judge_target();
     carry_to_stage();
     say_warnings();
+    list_patches();
     if (answer_.ok()) finish();
     return std::move(answer_);
   }
@@ -283,6 +288,58 @@ class ColdPressure : Teller {
     draw_temperature(*set);
   }
 
+  // ---- the contact patch ----
+
+  // How it changes with pressure, load and camber.
+  void list_patches() {
+    const auto set = to_set();
+    const auto size = size_ ? patch::nominal_size(*size_) : std::optional<patch::TyreSize>();
+    const auto rated = size_ ? patch::greatest_load(*size_) : std::optional<patch::GreatestLoad>();
+    if (!set || !size || !rated || !load_ || size_->motorcycle) return;
+    if (size_->construction != sidewall::Construction::radial) return say_cross_ply(*size, *set);
+    Table table{"patch",
+                "The contact patch, and what changes it",
+                "By equations for belted radials, which read up to 31 % long and large against two "
+                "measured tyres.",
+                {"", "Long", "Wide", "Area"},
+                {}};
+    const auto row = [&](std::string_view name, GaugePressure pressure, Mass load, double degrees) {
+      const auto p = patch::contact_patch(*size, pressure, load, rated->mass);
+      const auto shares = patch::camber_shares(degrees);
+      if (!shares) return;
+      table.rows.push_back({std::string(name), write_size(p.length * shares->length, units_),
+                            write_size(p.width * shares->width, units_),
+                            write(p.area * shares->area, units_)});
+    };
+    row(filled("# and #", {write(*set, units_), write(*load_, units_)}), *set, *load_, 0.0);
+    row("A fifth less pressure", *set * 0.8, *load_, 0.0);
+    row("A fifth more pressure", *set * 1.2, *load_, 0.0);
+    row("A fifth less load", *set, *load_ * 0.8, 0.0);
+    row("A fifth more load", *set, *load_ * 1.2, 0.0);
+    row("2 degrees of camber", *set, *load_, 2.0);
+    row("4 degrees of camber", *set, *load_, 4.0);
+    answer_.tables.push_back(std::move(table));
+    const auto p = patch::contact_patch(*size, *set, *load_, rated->mass);
+    figure("patch_area", "Contact area at that pressure", in_square_centimetres(p.area), "cm²",
+           filled("about #", {write(p.area, units_)}),
+           {&patch::contact_area_source(), &patch::contact_length_source(),
+            &patch::contact_width_source(), &patch::stiffness_source(),
+            &patch::measured_patch_source()},
+           "Provisional: the stiffness constants are from memory.");
+  }
+
+  void say_cross_ply(const patch::TyreSize& size, GaugePressure set) {
+    if (size_->construction != sidewall::Construction::cross_ply) return;
+    const auto found = patch::cross_ply_patch(size, set, set, weight(*load_));
+    if (!found) return;
+    figure("patch_area", "Contact area of a cross-ply", in_square_centimetres(found->area_high),
+           "cm²",
+           filled("# to #", {write(found->area_low, units_), write(found->area_high, units_)}),
+           {&patch::cross_ply_source(), &patch::cross_ply_stiffness_source()},
+           "Two sources contradict each other, and neither was seen in print.",
+           in_square_centimetres(found->area_low), in_square_centimetres(found->area_high));
+  }
+
   // ---- charts ----
 
   double shown(GaugePressure p) const {
@@ -412,7 +469,14 @@ Sources cold_pressure_sources() {
                  &air::natural_loss_source(),
                  &air::do_not_drive_source(),
                  &hot_reading_advice(),
-                 &placard_first};
+                 &placard_first,
+                 &patch::contact_area_source(),
+                 &patch::contact_length_source(),
+                 &patch::contact_width_source(),
+                 &patch::stiffness_source(),
+                 &patch::measured_patch_source(),
+                 &patch::cross_ply_source(),
+                 &patch::cross_ply_stiffness_source()};
   for (const air::WarningRule& rule : air::warning_rules()) {
     add_once(all, *rule.source);
     add_once(all, *rule.floor_from);

@@ -306,7 +306,7 @@ class Fitment : Teller {
     drawing.boxes = {box(now, "reference", "Now"),
                      box(then, "subject", "New"),
                      {wide + gap, drawing.height - card_height, card_width, card_height, 3.18,
-                      "reference", "Payment card"}};
+                      "scale", "Payment card"}};
     answer_.drawings.push_back(std::move(drawing));
     figure("area_change", "Contact area at the same pressure", 100.0 * (then.area / now.area - 1.0),
            "%", filled("# %", {signed_number(100.0 * (then.area / now.area - 1.0), 0)}),

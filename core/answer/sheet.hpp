@@ -163,7 +163,8 @@ struct Box {
   double width = 0.0;
   double height = 0.0;
   double radius = 0.0;
-  std::string_view role;  // subject, reference
+  // subject, reference, detail, or scale: a thing of known size that everybody carries
+  std::string_view role;
   std::string label;
 };
 

@@ -718,7 +718,7 @@ class TyreCheck : Teller {
     drawing.boxes = {{0.0, drawing.height - length, width, length, std::min(width, length) * 0.2,
                       "subject", "Contact patch"},
                      {width + gap, drawing.height - card_height, card_width, card_height, 3.18,
-                      "reference", "Payment card"}};
+                      "scale", "Payment card"}};
     answer_.drawings.push_back(std::move(drawing));
   }
 

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { after, test } from 'node:test';
 
-import { check, field, focused, house, ready, typed, visit } from './support.mjs';
+import { check, desk, field, focused, house, ready, typed, visit } from './support.mjs';
 
 const { site, browser } = await house(after);
 
@@ -109,5 +109,22 @@ test('every field, choice and way that the core describes is drawn, with its own
     assert.equal(await field(page, id).count(), 1, id);
     for (const { value } of choices) assert.equal(await page.locator(`[data-path="${id}"][value="${value}"], [data-path="${id}"] option[value="${value}"]`).count(), 1, value);
   }
+  await context.close();
+});
+
+test('a drawing comes to true size by a real card, and stays so on the next visit', async () => {
+  const { context, page } = await visit(browser, site.url, { viewport: desk });
+  const card = page.locator('.drawing rect.scale').first();
+  const small = (await card.boundingBox()).width;
+  await page.locator('.true-size summary').click();
+  const slide = page.locator('.true-size input');
+  await slide.fill('5');
+  assert.ok(Math.abs((await card.boundingBox()).width - 85.6 * 5) < 3);
+  await page.locator('.true-size summary').click();
+  assert.ok(Math.abs((await card.boundingBox()).width - small) < 1);
+  await page.reload();
+  await page.locator('.true-size summary').click();
+  assert.ok(Math.abs((await card.boundingBox()).width - 85.6 * 5) < 3);
+  assert.ok(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth));
   await context.close();
 });

@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/air/leak.hpp"
 #include "core/sidewall/sidewall.hpp"
 #include "core/water/estimate.hpp"
 #include "tests/support/fingerprint.hpp"
@@ -88,6 +89,20 @@ double onset_map(int side) {
   return sum;
 }
 
+// So many leak-down curves, each of a hole of its own; gives the sum of their last times, s.
+double leak_curves(int count) {
+  using namespace treadwater;
+  double sum = 0.0;
+  for (int i = 0; i < count; ++i) {
+    const auto leak =
+        air::leak_through(millimetres(0.5 + 0.001 * i), litres(28.0), celsius(15.0), air::any_hole);
+    if (!leak) continue;
+    if (const auto curve = air::leak_curve(*leak, kilopascals(230.0)))
+      sum += in_seconds(curve->back().time.latest);
+  }
+  return sum;
+}
+
 }  // namespace
 
 EMSCRIPTEN_BINDINGS(bench) {
@@ -97,4 +112,5 @@ EMSCRIPTEN_BINDINGS(bench) {
   emscripten::function("onsetFingerprint", &onset_fingerprint);
   emscripten::function("onsetCurve", &onset_curve);
   emscripten::function("onsetMap", &onset_map);
+  emscripten::function("leakCurves", &leak_curves);
 }

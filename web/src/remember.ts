@@ -15,6 +15,22 @@ export function recall(): Input {
   return kept;
 }
 
+// Pixels a millimetre of this screen, as somebody found by holding a card to it.
+export function recallScale(): number | undefined {
+  try {
+    const scale = Number(localStorage.getItem('treadwater.scale'));
+    return scale >= 1 && scale <= 16 ? scale : undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+export function rememberScale(scale: number): void {
+  try {
+    localStorage.setItem('treadwater.scale', String(scale));
+  } catch { /* no storage here */ }
+}
+
 export function remember(id: string, value: string): void {
   if (!KEPT.includes(id)) return;
   try {
