@@ -1,0 +1,174 @@
+// The dynamic programme behind plan.hpp: an event in plain numbers, and its exact solution.
+//
+// A state is (leg, weather seen, wear of every set). Wear matters only by which legs a set can
+// still run, so a set that lasts all that is left is one state, one that lasts none another, sets
+// of a kind are interchangeable, and one that lasts dominates its like: all exact. States are
+// solved as they are met, best candidate first; a candidate whose time without any limit on wear is
+// no better than what was found is left out, which changes no result.
+//
+// Inside this room only. Units: seconds; wear in units of a life (`life_units`).
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <limits>
+#include <vector>
+
+#include "core/stage/event.hpp"
+#include "core/stage/plan.hpp"
+
+namespace treadwater::stage {
+
+inline constexpr int life_units = 30000;
+inline constexpr double infinity = std::numeric_limits<double>::infinity();
+
+struct Model {
+  explicit Model(const Event& event, bool careful);
+
+  std::size_t stages = 0;
+  std::size_t legs = 0;
+  std::size_t kinds = 0;
+  std::vector<std::size_t> leg_first;  // legs + 1 of them
+  std::vector<const TyreKind*> kind;   // owned by the event
+  std::vector<Follows> follows;        // by stage; the first stage's rows are all the same
+  std::vector<double> lost;            // at(stage, kind, weather); infinite: not to be used
+  std::vector<int> wear;               // the same
+  std::vector<int> worst_to;         // stage, kind: wear since the leg began, in its worst weather
+  std::vector<char> allowed;         // leg, kind: in any weather deemed possible, by a new set
+  std::vector<char> ruled_in;        // stage, kind: by the rules and the ground alone
+  std::vector<int> limit;            // kind
+  std::vector<CarriedSet> sets;      // kind by kind
+  std::vector<std::size_t> kind_of;  // set
+  std::vector<int> worn;             // set, at the start
+  std::size_t most_used = 0;         // different sets that may be run; 0: no limit
+
+  std::size_t at(std::size_t stage, std::size_t k, std::size_t w) const {
+    return (stage * kinds + k) * weathers + w;
+  }
+  int worst(std::size_t leg, std::size_t k) const {
+    return worst_to[(leg_first[leg + 1] - 1) * kinds + k];
+  }
+};
+
+using Codes = std::array<std::uint16_t, most_sets>;
+
+class Solver {
+ public:
+  // wear_levels: see plan.hpp. A solver that met too much says so and must be thrown away.
+  Solver(const Model& model, int wear_levels);
+  bool too_much() const { return too_much_; }
+
+  // The first choices, best first, with the loss that the attitude minimises; none where there is
+  // no plan. Must be called before the rest.
+  std::vector<FirstChoice> first_choices(const Question& question);
+
+  // The time lost by the plan of the best first choice. For the steady, `worst` is an upper bound
+  // and `mean` that of the plan which is best on average.
+  struct Value {
+    double mean = infinity;
+    double worst = infinity;
+  };
+  Value planned() const { return planned_; }
+  double time_step() const { return step_; }
+  std::uint64_t work() const { return work_; }
+
+  // Following the plan through one course of weather.
+  struct Course {
+    std::vector<std::uint16_t> codes;  // wear as the plan keeps it, by set
+    std::vector<char> used;            // has been run
+    std::size_t fitted = 0;
+    double lost = 0.0;
+  };
+  Course start() const;
+  std::size_t choose(const Course& course, std::size_t leg, std::size_t seen);
+  // Wear of a leg as the plan keeps it: of the leg so far, and one stage more.
+  int worn_after(std::size_t leg, std::size_t k, int before, std::size_t stage,
+                 std::size_t w) const;
+
+ private:
+  enum Aim : unsigned char { least_mean, least_worst };
+  // One way a leg may end: weather, wear and (for the steady) marks of time lost, with its chance.
+  struct Ending {
+    std::uint64_t key;
+    double chance;
+    double lost;   // chance times seconds
+    double worst;  // seconds
+    std::size_t weather() const { return static_cast<std::size_t>(key >> 48); }
+    int wear() const { return static_cast<int>((key >> 32) & 0xFFFF); }
+    std::size_t mark() const { return static_cast<std::size_t>(key & 0xFFFFFFFF); }
+  };
+  struct Endings {
+    std::vector<Ending> all;
+    std::vector<std::size_t> first;  // by at(leg, kind, weather), and one more
+  };
+  struct State {
+    std::uint8_t leg;
+    std::uint8_t weather;
+    Codes codes;
+    bool operator==(const State&) const = default;
+  };
+  struct Node {
+    State state;
+    Value value[2];
+    std::uint8_t choice[2];
+    bool solved[2];
+    std::uint32_t tail;  // 1 + index into tails_, or 0
+  };
+  struct Tail {
+    std::vector<double> excess;  // by mark of the time still in hand
+    std::vector<std::uint8_t> choice;
+    double worst = 0.0;
+  };
+  struct Candidates {
+    std::uint8_t set[most_sets];
+    std::size_t count = 0;
+  };
+
+  struct First {
+    std::size_t place;  // in the root's codes
+    Value value;
+    double loss;
+    std::size_t threshold;
+  };
+
+  void build(double step, Endings& endings);
+  void end_leg(std::size_t leg, std::size_t k, std::size_t from, double step,
+               std::vector<Ending>& out);
+  void relax();
+  void relax_tail();
+  std::uint16_t settled(std::size_t leg, std::size_t k, std::uint16_t code, bool full) const;
+  void settle(std::size_t leg, Codes& codes) const;
+  State after(const State& state, std::size_t set, const Ending& ending) const;
+  std::size_t find(const State& state);
+  Candidates candidates(const State& state, Aim aim) const;
+  Value try_set(const State& state, std::size_t set, Aim aim);
+  Value value(std::size_t node, Aim aim);
+  bool better(const Value& a, const Value& b, Aim aim) const;
+  void add_excess(const Ending& ending, double rest, const double* excess,
+                  std::vector<double>& sum) const;
+  Value try_tail(const State& state, std::size_t set, std::vector<double>& sum);
+  std::size_t tail(std::size_t node);
+  void mark_times(const std::vector<First>& first, double tail_share);
+
+  const Model& m_;
+  int levels_;
+  bool too_much_ = false;
+  std::uint64_t work_ = 0;
+  std::vector<char> follow_wear_;           // kind: some set of it may run out
+  std::vector<int> rest_all_, rest_least_;  // leg, kind: worst wear of all, of the least leg
+  Endings endings_, marked_;
+  std::vector<Value> relaxed_;                     // at(leg, kind, weather): without limits on wear
+  std::vector<Value> relaxed_rest_;                // leg, weather
+  std::vector<std::vector<double>> relaxed_tail_;  // at(leg, kind, weather)
+  std::vector<Node> nodes_;
+  std::vector<std::uint32_t> table_;  // open addressing; 1 + index into nodes_
+  std::vector<Tail> tails_;
+  Attitude attitude_ = Attitude::average;
+  std::size_t first_ = 0;
+  Value planned_;
+  double step_ = 0.0;
+  std::size_t threshold_ = 0;  // mark of the best t
+};
+
+}  // namespace treadwater::stage
