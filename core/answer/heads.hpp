@@ -36,11 +36,17 @@ inline constexpr SheetHead puncture{"puncture", "A soft tyre",
                                     "It is losing air: how long have I got, may it be repaired, "
                                     "and how far do I get on what I have?"};
 
+inline constexpr SheetHead stage_tyres{
+    "stage-tyres", "Tyres for the stages",
+    "Which set goes on now, and at each halt if it is then dry, damp or wet? What does that cost, "
+    "and what would change it?"};
+
 inline constexpr SheetHead wear_log{
     "wear-log", "Keep a wear log",
     "From tread readings on several days: how fast does each tyre wear, and when is it due?"};
 
-inline constexpr const SheetHead* all[] = {&tyre_check, &standing_water, &car_check, &cold_pressure,
-                                           &fitment,    &stopping,       &puncture,  &wear_log};
+inline constexpr const SheetHead* all[] = {&tyre_check,    &standing_water, &car_check,
+                                           &cold_pressure, &fitment,        &stopping,
+                                           &puncture,      &stage_tyres,    &wear_log};
 
 }  // namespace treadwater::answer::heads

@@ -7,6 +7,7 @@
 #include "core/answer/fitment.hpp"
 #include "core/answer/heads.hpp"
 #include "core/answer/puncture.hpp"
+#include "core/answer/stage_tyres.hpp"
 #include "core/answer/standing_water.hpp"
 #include "core/answer/stopping.hpp"
 #include "core/answer/tyre_check.hpp"
@@ -28,6 +29,7 @@ constexpr Sheet all[] = {
     {heads::fitment, fitment_sheet, fitment, fitment_sources},
     {heads::stopping, stopping_sheet, stopping, stopping_sources},
     {heads::puncture, puncture_sheet, puncture, puncture_sources},
+    {heads::stage_tyres, stage_tyres_sheet, stage_tyres, stage_tyres_sources},
     {heads::wear_log, wear_log_sheet, wear_log, wear_log_sources},
 };
 
