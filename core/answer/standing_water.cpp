@@ -361,10 +361,10 @@ class StandingWater : Teller {
     chart.x = water_axis();
     chart.y = speed_axis();
     chart.table.columns = {"Water", "Low", "Estimate", "High"};
-    constexpr int steps = 10;
+    constexpr int steps = 6;
     Series own{"subject", worst.label, {}, {}, {}, {}};
     std::vector<Length> films;
-    for (int step = 1; step <= steps; ++step) films.push_back(deepest_drawn() * (step / 10.0));
+    for (int step = 1; step <= steps; ++step) films.push_back(deepest_drawn() * (step / 6.0));
     for (int step = 0; step < steps; ++step) {
       const Length film = films[static_cast<std::size_t>(step)];
       const auto band = water::aquaplaning_onset(wet(worst, film));
@@ -373,7 +373,7 @@ class StandingWater : Teller {
       own.y.push_back(shown(band->central));
       own.low.push_back(shown(band->low));
       own.high.push_back(shown(band->high));
-      if (step % 2 == 1)
+      if (step % 2 == 1 || step == 0)
         chart.table.rows.push_back({write_water(film, units_), speed_text(band->low),
                                     speed_text(band->central), speed_text(band->high)});
     }

@@ -86,7 +86,7 @@ test('the picture follows the answer, the colour scheme and the width', async ()
   const dark = await picture(page);
   await page.setViewportSize(narrow);
   await redrawn(page, dark);
-  assert.ok((await canvas(page).boundingBox()).width <= 320);
+  assert.ok(await canvas(page).evaluate((one) => one.getBoundingClientRect().width) <= 320);
   const small = await picture(page);
   await page.evaluate(() => { globalThis.blocks[0].series.length = 1; });
   await field(page, 'tread').fill('7');

@@ -85,7 +85,7 @@ test('the keyboard goes through the parts in the order of the text, and sees whe
   const { context, page } = await sidewall(KERB.size);
   assert.equal(await said(page), 'Choose a part to see what it means.');
   await parts(page).first().evaluate((part) => {
-    const links = [...document.querySelectorAll('.answering a, .answering button')];
+    const links = [...document.querySelectorAll('.answering a, .answering button, .answering summary')];
     links.filter((link) => link.compareDocumentPosition(part) & Node.DOCUMENT_POSITION_FOLLOWING).at(-1).focus();
   });
   for (const { text, meaning } of partsOf(KERB.size)) {
