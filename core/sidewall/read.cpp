@@ -173,7 +173,7 @@ namespace {
 
 class Reader {
  public:
-  enum class Outcome { read, no_size, no_family, two_sizes, bad_service };
+  enum class Outcome { read, no_size, no_family, two_sizes, bad_service, too_many_marks };
 
   explicit Reader(const Text& seen) : text(seen) {}
   Outcome run();
@@ -189,6 +189,7 @@ class Reader {
   std::size_t bad_service_at = nowhere;
   std::size_t leftover_begin = nowhere;
   std::size_t leftover_end = nowhere;
+  bool too_many = false;  // marks: more than any tyre carries
 
   void close_leftover() {
     if (leftover_begin == nowhere) return;
@@ -232,7 +233,10 @@ class Reader {
     for (std::size_t i = 0; i < tyre.mark_count; ++i) {
       if (tyre.marks[i].row == seen.row && same_value(tyre.marks[i].value, seen.value)) return;
     }
-    if (tyre.mark_count == most_marks) return leave_over(seen.place.begin, seen.place.end);
+    if (tyre.mark_count == most_marks) {
+      too_many = true;
+      return;
+    }
     std::size_t at = tyre.mark_count++;
     while (at > 0 && comes_before(seen, tyre.marks[at - 1])) {
       tyre.marks[at] = tyre.marks[at - 1];
@@ -474,6 +478,7 @@ Reader::Outcome Reader::run() {
   scan(0, tyre.size.begin, false);
   settle_letter();
   settle_strength();
+  if (too_many) return Outcome::too_many_marks;
   if (second_size.found()) return Outcome::two_sizes;
   if (!tyre.facts.has_service() && bad_service_at != nowhere) return Outcome::bad_service;
   // Beside a whole service description a lone number says nothing.
@@ -487,6 +492,14 @@ Reader::Outcome Reader::run() {
   return tyre.fit == Fit::no ? Outcome::no_family : Outcome::read;
 }
 
+Trouble plain_trouble(std::string_view code, std::string_view sentence, std::size_t position) {
+  Trouble out;
+  out.code = code;
+  out.text = sentence;
+  out.position = position;
+  return out;
+}
+
 Trouble Reader::trouble(Outcome outcome) const {
   switch (outcome) {
     case Outcome::two_sizes:
@@ -495,19 +508,17 @@ Trouble Reader::trouble(Outcome outcome) const {
       return trouble_service(text, tyre, bad_service, bad_service_at);
     case Outcome::no_family:
       return trouble_no_family(text, tyre.size.begin, tyre.size.end);
+    case Outcome::too_many_marks:
+      return plain_trouble(
+          "too_many_marks",
+          "These are more marks than any tyre carries: copy only the line with the "
+          "size, such as 205/55 R16 91V.",
+          tyre.size.end);
     case Outcome::no_size:
     case Outcome::read:
       break;
   }
   return trouble_without_size(text);
-}
-
-Trouble plain_trouble(std::string_view code, std::string_view sentence, std::size_t position) {
-  Trouble out;
-  out.code = code;
-  out.text = sentence;
-  out.position = position;
-  return out;
 }
 
 }  // namespace
