@@ -513,7 +513,7 @@ Trouble Reader::trouble(Outcome outcome) const {
           "too_many_marks",
           "These are more marks than any tyre carries: copy only the line with the "
           "size, such as 205/55 R16 91V.",
-          tyre.size.end);
+          text.byte(tyre.size.end));
     case Outcome::no_size:
     case Outcome::read:
       break;
