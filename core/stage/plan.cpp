@@ -179,7 +179,7 @@ class Paths {
  private:
   // SplitMix64 (Steele, Lea and Flood, 2014): whole numbers only, so the same on every machine.
   double uniform() {
-    std::uint64_t z = seed_ += 0x9E3779B97F4A7C15U;
+    std::uint64_t z = state_ += 0x9E3779B97F4A7C15U;
     z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9U;
     z = (z ^ (z >> 27)) * 0x94D049BB133111EBU;
     return static_cast<double>((z ^ (z >> 31)) >> 11) * 0x1p-53;
@@ -189,7 +189,7 @@ class Paths {
   std::vector<std::vector<std::size_t>> possible_;
   bool every_ = true;
   std::size_t count_ = 0;
-  std::uint64_t seed_ = 20260101;
+  std::uint64_t state_ = 20260101;
 };
 
 // The least time lost by somebody who knew the weather of this path. Depth first, cheapest set

@@ -24,7 +24,7 @@
 // exact. So no plan wears a set past its limit.
 //
 // Figures: where there are no more than 4096 paths of weather, all are walked, and every figure is
-// exact (`every_path`). Otherwise 1000 paths drawn with a fixed seed, the same on every machine,
+// exact (`every_path`). Otherwise 1000 paths drawn from a fixed start, the same on every machine,
 // give the regret, with its standard error, and whichever of the others is not solved for; see
 // there. Hindsight knows the weather of all stages, and keeps wear and rules in that weather.
 //
