@@ -10,9 +10,9 @@ namespace treadwater::answer {
 namespace {
 
 constexpr QuantityRequest speed{"Speed",  Dimension::speed,     "km/h",   1.0, 400.0,
-                                "1 km/h", "400 km/h (250 mph)", "80 km/h"};
-constexpr QuantityRequest water{"Depth of water", Dimension::length, "mm",  0.0, 0.1,
-                                "0 mm",           "100 mm (4 in)",   "1 mm"};
+                                "1 km/h", "400 km/h (248 mph)", "80 km/h"};
+constexpr QuantityRequest water{"Depth of water", Dimension::length, "mm",  0.0, 1.0,
+                                "0 mm",           "1000 mm (39 in)", "1 mm"};
 constexpr QuantityRequest tread{"Tread depth", Dimension::length,  "mm",  0.0, 0.025,
                                 "0 mm",        "25 mm (31/32 in)", "3 mm"};
 constexpr QuantityRequest pressure{
@@ -37,7 +37,7 @@ constexpr QuantityRequest distance(std::string_view label, std::string_view exam
   return {label, Dimension::length, "m", 0.1, 20000.0, "0.1 m", "20 km", example};
 }
 constexpr QuantityRequest seen = distance("What you can see", "60 m");
-constexpr QuantityRequest obstacle = distance("Distance to the obstacle", "45 m");
+constexpr QuantityRequest obstacle = distance("Obstacle ahead", "45 m");
 constexpr QuantityRequest radius = distance("Radius of the bend", "80 m");
 constexpr QuantityRequest chord = distance("Chord across the bend", "20 m");
 constexpr QuantityRequest sagitta = distance("From the chord to the bend", "1.2 m");
@@ -70,8 +70,8 @@ SheetDescription describe() {
       quantity_field("tread", "Empty: 3 mm.", false, tread, {"mm", "in", "/32 in"},
                      {"mm", "mm", "/32 in"}),
       choice_field("rubber", "Rubber", "", std::move(rubbers)),
-      quantity_field("heat", "If you know it. Stage and race rubber grips only when warm.", false,
-                     heat, {"°C", "°F"}, {"°C", "°C", "°F"}),
+      quantity_field("tread_heat", "If you know it. Stage and race rubber grips only when warm.",
+                     false, heat, {"°C", "°F"}, {"°C", "°C", "°F"}),
       quantity_field("pressure", "In water, for whether it floats. Empty: 200 kPa.", false,
                      pressure, {"kPa", "bar", "psi"}, {"bar", "psi", "psi"}),
       quantity_field("reaction",
@@ -79,7 +79,8 @@ SheetDescription describe() {
                      reaction, {"s"}, {"s", "s", "s"}),
       number_field("grade", "Downhill with a minus, per cent.", false, grade),
       metres("seen", "In fog, before a crest, in the light of the lamps.", seen),
-      metres("obstacle", "When the brakes bite: how fast would you still be there?", obstacle),
+      metres("obstacle", "From where you first see it: how fast would you still be there?",
+             obstacle),
       metres("radius", "Or a chord paced out, and how far the bend stands off from its middle.",
              radius),
       metres("chord", "", chord),
@@ -94,10 +95,9 @@ SheetDescription describe() {
       {{"speed", "80 km/h"},
        {"wetness", "wet"},
        {"tread", "3 mm"},
-       {"reaction", "1.5 s"},
-       {"seen", "70 m"},
-       {"obstacle", "30 m"},
-       {"radius", "120 m"},
+       {"seen", "90 m"},
+       {"obstacle", "80 m"},
+       {"radius", "160 m"},
        {"bank", "2"}}};
   return sheet;
 }

@@ -150,9 +150,10 @@ std::optional<Ratio> worn_stop_ratio(const GripCase& given, Speed speed) {
   const DistanceBand fresh = braking_band(unworn, speed, Speed(), {});
   if (!worn.longest || !fresh.longest || !(*fresh.shortest > Length())) return std::nullopt;
   const double low = *worn.shortest / *fresh.shortest;
+  const double central = *worn.central / *fresh.central;
   const double high = *worn.longest / *fresh.longest;
-  return Ratio{std::min(low, high), *worn.central / *fresh.central,
-               ratio_widening * std::max(low, high)};
+  return Ratio{std::min({low, central, high}), central,
+               ratio_widening * std::max({low, central, high})};
 }
 
 }  // namespace treadwater::grip

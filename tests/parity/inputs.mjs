@@ -1,5 +1,7 @@
 // The inputs that are put to both builds: for each sheet its example in every unit system with each field
 // left out, spoilt or moved in turn; and for tyre-check a grid of real ones, the odd ones, and the bad ones.
+import { stoppingInputs } from './stopping.mjs';
+
 const sizes = [
   '205/55 R16 91V', '195/65R15 91T', '225/40 ZR18 (92Y) XL', '205/55RF16 91W', 'P205/75R15 97S', 'P225/60R16',
   '195/75 R16 C 107/105R', '195/75 R16 C 107/105R 475 kPa', '165 SR 13', 'T125/80 D15 95M', '255/35ZR19',
@@ -52,5 +54,5 @@ function examples(description) {
 }
 
 export function inputs(description) {
-  return [...tyreChecks().map((input) => ({ sheet: 'tyre-check', input })), ...examples(description)];
+  return [...tyreChecks().map((input) => ({ sheet: 'tyre-check', input })), ...examples(description), ...stoppingInputs()];
 }

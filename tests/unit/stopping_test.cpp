@@ -2,6 +2,7 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "core/answer/stopping.hpp"
 #include "core/json/contract.hpp"
 #include "tests/support/catch.hpp"
 
@@ -101,8 +102,9 @@ TEST_CASE("where a new tread has stopped, a worn one is still moving") {
 }
 
 TEST_CASE("cold race rubber is said; the gap doubles in the wet and is ten times on ice") {
-  CHECK(with_id(ask({{"speed", "50 km/h"}, {"rubber", "soft-race"}, {"heat", "20 °C"}})["cautions"],
-                "rubber_heat"));
+  CHECK(with_id(
+      ask({{"speed", "50 km/h"}, {"rubber", "soft-race"}, {"tread_heat", "20 °C"}})["cautions"],
+      "rubber_heat"));
   const double dry = value(ask({{"speed", "50 km/h"}}), "gap");
   CHECK(value(ask({{"speed", "50 km/h"}, {"wetness", "wet"}}), "gap") == Approx(2.0 * dry));
   CHECK(value(ask({{"speed", "50 km/h"}, {"surface", "ice"}}), "gap") == Approx(10.0 * dry));
@@ -110,7 +112,244 @@ TEST_CASE("cold race rubber is said; the gap doubles in the wet and is ten times
 
 TEST_CASE("the obstacle: nothing is left where the room is enough") {
   CHECK(value(ask({{"speed", "50 km/h"}, {"obstacle", "60 m"}}), "speed_left") == 0.0);
-  const Json answer = ask({{"speed", "80 km/h"}, {"obstacle", "10 m"}});
-  CHECK(value(answer, "speed_left") > 50.0);
+  const Json answer = ask({{"speed", "80 km/h"}, {"obstacle", "70 m"}});
+  CHECK(value(answer, "speed_left") > 30.0);
   CHECK(with_id(answer["cautions"], "hits_obstacle"));
+  CHECK(answer["verdict"]["level"] == "unfit");
+}
+
+TEST_CASE("the reaction takes its share of the way to the obstacle") {
+  // 80 km/h and 2.5 s are 55.6 m: nothing is left to brake in
+  const Json answer = ask({{"speed", "80 km/h"}, {"obstacle", "50 m"}});
+  CHECK(value(answer, "speed_left") == Approx(80.0));
+  const Json quick = ask({{"speed", "80 km/h"}, {"obstacle", "50 m"}, {"reaction", "0.9 s"}});
+  CHECK(value(quick, "speed_left") < 40.0);
+}
+
+TEST_CASE("an obstacle that only the least grip reaches is said with care") {
+  const Json answer = ask({{"speed", "80 km/h"}, {"wetness", "wet"}, {"obstacle", "120 m"}});
+  CHECK(value(answer, "speed_left") == 0.0);
+  REQUIRE(with_id(answer["cautions"], "hits_obstacle"));
+  CHECK((*with_id(answer["cautions"], "hits_obstacle"))["level"] == "care");
+  CHECK(answer["verdict"]["level"] == "care");
+}
+
+// The Highway Code, rule 126, as texts print it (secondary): thinking, braking, in all, m.
+TEST_CASE("rule 126 to the printed metre: thinking, braking and their sum") {
+  const char* printed[6][4] = {
+      {"20 mph", "6 m", "6 m", "12 m"},   {"30 mph", "9 m", "14 m", "23 m"},
+      {"40 mph", "12 m", "24 m", "36 m"}, {"50 mph", "15 m", "38 m", "53 m"},
+      {"60 mph", "18 m", "55 m", "73 m"}, {"70 mph", "21 m", "75 m", "96 m"}};
+  for (const auto& row : printed) {
+    const Json answer = ask({{"speed", row[0]}, {"units", "uk"}});
+    const Json& taught = (*with_id(answer["blocks"], "taught"))["rows"][0];
+    for (int i = 1; i < 4; ++i) CHECK(taught[static_cast<std::size_t>(i)] == row[i]);
+    CHECK((*with_id(answer["figures"], "highway_code"))["text"] == row[3]);
+  }
+}
+
+// German driving schools (secondary): 50 km/h 15 + 25 = 40 m; 100 km/h 30 + 100, full 30 + 50.
+TEST_CASE("the driving schools' rule to the printed metre, and each rule says how it is known") {
+  const auto rows = [](const char* speed) {
+    return (*with_id(ask({{"speed", speed}})["blocks"], "taught"))["rows"];
+  };
+  CHECK(rows("50 km/h")[1] ==
+        Json({"German driving schools", "15 m", "25 m", "40 m", "secondary"}));
+  CHECK(rows("100 km/h")[1] ==
+        Json({"German driving schools", "30 m", "100 m", "130 m", "secondary"}));
+  CHECK(rows("100 km/h")[2] ==
+        Json({"The same, braking fully", "30 m", "50 m", "80 m", "secondary"}));
+}
+
+TEST_CASE("in the wet and on ice the taught stop is doubled and ten times as long") {
+  const auto second = [](Json input) {
+    input["speed"] = "50 mph";
+    return (*with_id(ask(input)["blocks"], "taught"))["rows"][1][3].get<std::string>();
+  };
+  CHECK(second({{"wetness", "wet"}}) == "106 m");
+  CHECK(second({{"surface", "ice"}}) == "530 m");
+}
+
+// AASHTO stopping sight distance, US design table (secondary), before its rounding up: ft.
+TEST_CASE("AASHTO sight distance at 60 mph is 566 ft, and longer downhill") {
+  const Json level = ask({{"speed", "60 mph"}, {"units", "us"}});
+  CHECK((*with_id(level["figures"], "sight_distance"))["text"] == "566 ft");
+  // 100 km/h at -6 %: 206.9 m
+  const Json down = ask({{"speed", "100 km/h"}, {"grade", "-6"}});
+  CHECK((*with_id(down["blocks"], "taught"))["rows"].back()[3] == "207 m");
+}
+
+TEST_CASE("above the onset of floating that is said first, and no stopping distance is promised") {
+  const Json answer = ask({{"speed", "100 km/h"}, {"wetness", "standing"}, {"tread", "3 mm"}});
+  const std::string verdict = answer["verdict"]["text"];
+  CHECK(verdict.find("At 100 km/h it may float") == 0);
+  CHECK(verdict.find("stops in") == std::string::npos);
+  CHECK(answer["cautions"][0]["id"] == "floats");
+  CHECK_FALSE(with_id(answer["blocks"], "to_scale"));
+  CHECK(with_id(answer["cautions"], "water_assumed"));
+  CHECK(with_id(answer["cautions"], "pressure_assumed"));
+}
+
+TEST_CASE("water floats a tyre on gravel too, a slick on a wet road, and any tyre by a ruler") {
+  const Json gravel = ask({{"speed", "100 km/h"}, {"surface", "gravel-loose"}, {"water", "30 mm"}});
+  CHECK(gravel["hold_to"]["governed_by"] == "aquaplaning");
+  CHECK(gravel["verdict"]["level"] == "unfit");
+  const Json slick = ask({{"speed", "60 km/h"}, {"tyre_kind", "slick"}, {"wetness", "wet"}});
+  CHECK(with_id(slick["limits"], "aquaplaning"));
+  CHECK_FALSE(
+      with_id(ask({{"speed", "60 km/h"}, {"tyre_kind", "slick"}})["limits"], "aquaplaning"));
+  CHECK(with_id(ask({{"speed", "60 km/h"}, {"water", "0.5 mm"}})["limits"], "aquaplaning"));
+  CHECK_FALSE(with_id(ask({{"speed", "60 km/h"}, {"water", "0"}})["limits"], "aquaplaning"));
+}
+
+TEST_CASE("a tenth is kept below the onset of floating, and no ground is credited off the road") {
+  const auto onset = [](const char* surface) {
+    const Json answer = ask({{"speed", "30 km/h"}, {"surface", surface}, {"water", "2 mm"}});
+    const Json& limit = *with_id(answer["limits"], "aquaplaning");
+    CHECK(answer["hold_to"]["kmh"] == 5.0 * std::floor(0.9 * limit["low_kmh"].get<double>() / 5.0));
+    return limit["kmh"].get<double>();
+  };
+  CHECK(onset("gravel-loose") < onset("asphalt"));
+  CHECK(onset("gravel-loose") == onset("grass"));
+}
+
+TEST_CASE("water of 100 mm and more: do not enter, and nothing else is worked out") {
+  const Json answer = ask({{"speed", "20 km/h"}, {"water", "250 mm"}});
+  CHECK(answer["ok"] == true);
+  CHECK(answer["verdict"]["level"] == "unfit");
+  CHECK(answer["hold_to"]["kmh"] == 0.0);
+  CHECK(with_id(answer["cautions"], "deep_water"));
+  CHECK_FALSE(with_id(answer["figures"], "stopping"));
+}
+
+TEST_CASE("on a grade that the least grip may not hold, no speed is slow enough") {
+  const Json answer = ask({{"speed", "20 km/h"}, {"surface", "ice"}, {"grade", "-7"}});
+  CHECK(answer["hold_to"]["governed_by"] == "grade");
+  CHECK(answer["hold_to"]["kmh"] == 0.0);
+  CHECK(answer["verdict"]["level"] == "unfit");
+}
+
+TEST_CASE("a stop in a bend has less grip: what can be seen then allows less speed") {
+  const Json input = {{"speed", "60 km/h"}, {"seen", "70 m"}};
+  Json bend = input;
+  bend["radius"] = "60 m";
+  const auto sight = [](const Json& answer) {
+    return (*with_id(answer["limits"], "seen_distance"))["low_kmh"].get<double>();
+  };
+  CHECK(sight(ask(bend)) < sight(ask(input)));
+  const Json answer = ask(bend);
+  const Json* left = with_id(answer["figures"], "braking_left");
+  REQUIRE(left);
+  CHECK((*left)["low"].get<double>() <= (*left)["value"].get<double>());
+  CHECK((*left)["value"].get<double>() <= (*left)["high"].get<double>());
+  CHECK((*left)["high"].get<double>() < 100.0);
+}
+
+TEST_CASE("half a bend is no bend, and that is said") {
+  for (const Json& part :
+       {Json{{"chord", "20 m"}}, Json{{"sagitta", "1 m"}}, Json{{"bank", "3"}}}) {
+    Json input = part;
+    input["speed"] = "60 km/h";
+    const Json answer = ask(input);
+    CHECK(with_id(answer["cautions"], "bend_not_judged"));
+    CHECK_FALSE(with_id(answer["limits"], "bend"));
+  }
+}
+
+TEST_CASE("nothing is held to above 130 km/h, where the friction tables end") {
+  const Json answer = ask({{"speed", "60 km/h"}, {"seen", "5000 m"}, {"radius", "2000 m"}});
+  CHECK(answer["hold_to"]["kmh"] == 130.0);
+  CHECK(answer["hold_to"]["governed_by"] == "end_of_tables");
+  CHECK(with_id(ask({{"speed", "140 km/h"}})["cautions"], "beyond_tables"));
+}
+
+TEST_CASE("where nothing is said of sight, a stop longer than the taught one asks for care") {
+  const Json ice = ask({{"speed", "60 km/h"}, {"surface", "ice-cold"}});
+  CHECK(with_id(ice["cautions"], "longer_than_taught"));
+  CHECK(ice["verdict"]["level"] == "care");
+  CHECK(with_id(ice["cautions"], "no_limit"));
+  CHECK_FALSE(ice.contains("hold_to"));
+  const Json seen = ask({{"speed", "20 km/h"}, {"surface", "ice-cold"}, {"seen", "500 m"}});
+  CHECK_FALSE(with_id(seen["cautions"], "longer_than_taught"));
+}
+
+TEST_CASE("rubber that needs heat and may have none is said once; a quick reaction is said") {
+  const Json slick = ask({{"speed", "50 km/h"}, {"tyre_kind", "slick"}});
+  const Json* heat = with_id(slick["cautions"], "rubber_heat");
+  REQUIRE(heat);
+  CHECK((*with_id(slick["cautions"], "not_known"))["text"].get<std::string>().find(
+            (*heat)["text"].get<std::string>()) == std::string::npos);
+  CHECK_FALSE(with_id(
+      ask({{"speed", "50 km/h"}, {"tyre_kind", "slick"}, {"tread_heat", "100 °C"}})["cautions"],
+      "rubber_heat"));
+  CHECK(with_id(ask({{"speed", "50 km/h"}, {"reaction", "0.5 s"}})["cautions"], "reaction_quick"));
+  CHECK_FALSE(with_id(ask({{"speed", "50 km/h"}})["cautions"], "reaction_quick"));
+}
+
+TEST_CASE("the chart runs through the stop that is told, and the longest is rounded up") {
+  const Json answer = ask({{"speed", "80 km/h"}, {"wetness", "wet"}});
+  const Json& chart = *with_id(answer["blocks"], "stops");
+  const Json& own = chart["series"][0];
+  CHECK(own["role"] == "subject");
+  CHECK(chart["series"].back()["role"] == "reference");
+  CHECK(own["x"][7] == 80.0);
+  CHECK(own["y"][7].get<double>() == Approx(value(answer, "stopping")));
+  CHECK(chart["marks"][0]["y"].get<double>() == Approx(value(answer, "stopping")));
+  // 124.7 m
+  CHECK(chart["rows"][7][3] == "130 m");
+}
+
+TEST_CASE("the bars are as long as what they stand for, a metre to a millimetre") {
+  const Json answer = ask({{"speed", "80 km/h"}, {"wetness", "wet"}, {"seen", "90 m"}});
+  const Json& drawing = *with_id(answer["blocks"], "to_scale");
+  const Json& shapes = drawing["shapes"];
+  CHECK(shapes[0]["width"].get<double>() == Approx(value(answer, "thinking")));
+  CHECK(shapes[1]["width"].get<double>() == Approx(value(answer, "braking")));
+  CHECK(shapes.back()["width"].get<double>() == Approx(90.0));
+  for (const Json& shape : shapes) {
+    CHECK(shape["x"].get<double>() + shape["width"].get<double>() <=
+          drawing["width"].get<double>() * (1.0 + 1e-12));
+    CHECK(shape["y"].get<double>() + shape["height"].get<double>() <=
+          drawing["height"].get<double>() * (1.0 + 1e-12));
+  }
+}
+
+TEST_CASE("a field that does not read leaves no figure behind") {
+  const Json answer = ask({{"speed", "80 km/h"}, {"tread", "three"}});
+  CHECK(answer["ok"] == false);
+  CHECK(answer["figures"].empty());
+  CHECK_FALSE(answer.contains("verdict"));
+}
+
+TEST_CASE("every source that the sheet names is in its list") {
+  const auto listed = treadwater::answer::stopping_sources();
+  const auto& sheet = treadwater::answer::stopping_sheet();
+  const auto* surfaces = treadwater::answer::find_field(sheet, "surface");
+  const auto* tyres = treadwater::answer::find_field(sheet, "tyre_kind");
+  const auto* rubbers = treadwater::answer::find_field(sheet, "rubber");
+  for (const auto& surface : surfaces->choices)
+    for (const auto& tyre : tyres->choices)
+      for (const auto& rubber : rubbers->choices)
+        for (const char* water : {"0", "2 mm", "150 mm"}) {
+          treadwater::answer::Input input;
+          input.set("speed", "140 km/h");
+          input.set("surface", std::string(surface.value));
+          input.set("tyre_kind", std::string(tyre.value));
+          input.set("rubber", std::string(rubber.value));
+          input.set("tread_heat", "0 °C");
+          input.set("water", water);
+          input.set("reaction", "0.5 s");
+          input.set("seen", "80 m");
+          input.set("obstacle", "60 m");
+          input.set("radius", "90 m");
+          input.set("grade", "-12");
+          const auto answer = treadwater::answer::stopping(input);
+          CHECK(answer.ok());
+          for (const auto* used : treadwater::answer::sources_used(answer)) {
+            bool found = false;
+            for (const auto* known : listed) found |= known->id == used->id;
+            INFO(used->id);
+            CHECK(found);
+          }
+        }
 }
