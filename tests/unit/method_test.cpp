@@ -4,8 +4,7 @@
 #include "tests/support/catch.hpp"
 #include "tests/support/method_tables.hpp"
 
-TEST_CASE(
-    "docs/method.md holds the core's own records (if not: run method_tables docs)") {
+TEST_CASE("docs/method.md holds the core's own records (if not: run method_tables docs)") {
   std::ifstream in(TREADWATER_ROOT "/docs/method.md");
   std::stringstream text;
   text << in.rdbuf();

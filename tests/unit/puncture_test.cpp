@@ -6,6 +6,7 @@
 #include "tests/support/catch.hpp"
 
 using Json = nlohmann::json;
+using treadwater::testing::Approx;
 
 namespace {
 

@@ -5,6 +5,7 @@
 #include "tests/support/catch.hpp"
 
 using Json = nlohmann::json;
+using treadwater::testing::Approx;
 
 namespace {
 
@@ -86,7 +87,8 @@ TEST_CASE("rain: a film by four formulas, the deepest taken; ordinary rain leave
 TEST_CASE("a forecast's word shows its mm/h; an open one is doubled and said") {
   const Json heavy = ask({{"forecast", "uk-heavy-shower"}, {"rut", "10 mm"}});
   CHECK((*with_id(heavy["figures"], "rain_word"))["text"] == "10 to 50 mm/h");
-  CHECK(with_id(ask({{"forecast", "us-heavy-rain"}, {"rut", "10 mm"}})["cautions"], "rain_open_ended"));
+  CHECK(with_id(ask({{"forecast", "us-heavy-rain"}, {"rut", "10 mm"}})["cautions"],
+                "rain_open_ended"));
 }
 
 TEST_CASE("a ruler's reading comes before the rain; neither is a problem that names the field") {

@@ -9,6 +9,7 @@
 
 using namespace treadwater;
 using Json = nlohmann::json;
+using treadwater::testing::Approx;
 
 namespace {
 
