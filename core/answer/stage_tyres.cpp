@@ -16,6 +16,8 @@ namespace {
 // Where nothing else is known of the tyres that go into standing water.
 constexpr GaugePressure soft_pressure = kilopascals(180.0);
 
+constexpr std::size_t most_to_search = 40;  // stages times sets
+
 constexpr Source plan_words{"stage-plan", "Dynamic programming with recourse at each halt",
                             "Treadwater's own model; CVaR after Rockafellar and Uryasev, 2002",
                             "2026", Standing::common_practice};
@@ -125,6 +127,8 @@ class StageTyres : Teller {
   }
 
   void solve() {
+    // What would change the choice is found by solving many times over: not for a long event.
+    question_.look_for_swing = event_.stages.size() * event_.sets.size() <= most_to_search;
     const auto plan = stage::plan(event_, question_);
     if (!plan) {
       for (const stage::Problem& p : plan.error()) say_problem(p);
@@ -290,6 +294,9 @@ class StageTyres : Teller {
   }
 
   void tell_swing(const stage::Plan& plan) {
+    if (!question_.look_for_swing)
+      caution("swing_not_sought", Level::note, "",
+              "What would change the choice was not sought: the event is too long for that here.");
     if (!plan.swing) return;
     const stage::Swing& swing = *plan.swing;
     caution(

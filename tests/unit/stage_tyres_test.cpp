@@ -125,3 +125,24 @@ TEST_CASE("one more set never makes the expected loss worse") {
   input["sets"].push_back({{"kind", "cut-slick"}});
   CHECK(loss(ask(input)) <= two + 1e-9);
 }
+
+TEST_CASE("a long event is answered too, without the search for what would change it") {
+  Json input = day();
+  input["stages"] = Json::array();
+  for (int i = 0; i < 20; ++i)
+    input["stages"].push_back({{"length", "8 km"},
+                               {"dry", "40"},
+                               {"damp", "20"},
+                               {"wet", "25"},
+                               {"standing", "10"},
+                               {"snow", "5"},
+                               {"halt", i % 3 == 2 ? "service" : "none"}});
+  input["sets"] = Json::array();
+  for (const char* kind :
+       {"soft", "club", "cut-slick", "wet", "all-weather", "winter", "race", "slick"})
+    input["sets"].push_back({{"kind", kind}});
+  const Json answer = ask(input);
+  CHECK(answer["ok"] == true);
+  CHECK(with_id(answer["cautions"], "swing_not_sought"));
+  CHECK_FALSE(with_id(ask(day())["cautions"], "swing_not_sought"));
+}
