@@ -16,7 +16,9 @@ namespace {
 // Where nothing else is known of the tyres that go into standing water.
 constexpr GaugePressure soft_pressure = kilopascals(180.0);
 
-constexpr std::size_t most_to_search = 40;  // stages times sets
+// Stages times sets, up to which these are worked out.
+constexpr std::size_t most_to_search = 40;
+constexpr std::size_t most_for_steady = 80;
 
 constexpr Source plan_words{"stage-plan", "Dynamic programming with recourse at each halt",
                             "Treadwater's own model; CVaR after Rockafellar and Uryasev, 2002",
@@ -129,6 +131,13 @@ class StageTyres : Teller {
   void solve() {
     // What would change the choice is found by solving many times over: not for a long event.
     question_.look_for_swing = event_.stages.size() * event_.sets.size() <= most_to_search;
+    if (question_.attitude == stage::Attitude::steady &&
+        event_.stages.size() * event_.sets.size() > most_for_steady) {
+      question_.attitude = stage::Attitude::average;
+      caution("steady_too_long", Level::care, "the steady choice was not worked out",
+              "For so long an event the steady choice takes too long here: this is the one that is "
+              "fastest on average. Plan it in two halves for the steady one.");
+    }
     const auto plan = stage::plan(event_, question_);
     if (!plan) {
       for (const stage::Problem& p : plan.error()) say_problem(p);

@@ -144,5 +144,7 @@ TEST_CASE("a long event is answered too, without the search for what would chang
   const Json answer = ask(input);
   CHECK(answer["ok"] == true);
   CHECK(with_id(answer["cautions"], "swing_not_sought"));
+  input["attitude"] = "steady";
+  CHECK(with_id(ask(input)["cautions"], "steady_too_long"));
   CHECK_FALSE(with_id(ask(day())["cautions"], "swing_not_sought"));
 }
