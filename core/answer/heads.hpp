@@ -39,7 +39,8 @@ inline constexpr SheetHead puncture{"puncture", "A soft tyre",
 inline constexpr SheetHead stage_tyres{
     "stage-tyres", "Tyres for the stages",
     "Which set goes on now, and at each halt if it is then dry, damp or wet? What does that cost, "
-    "and what would change it?"};
+    "and what would change it?",
+    true};
 
 inline constexpr SheetHead wear_log{
     "wear-log", "Keep a wear log",

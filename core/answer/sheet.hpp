@@ -14,6 +14,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/quantity/progress.hpp"
 #include "core/quantity/read.hpp"
 #include "core/standard/source.hpp"
 
@@ -56,6 +57,7 @@ struct SheetHead {
   std::string_view id;  // part of every link anybody has kept
   std::string_view title;
   std::string_view purpose;
+  bool long_work = false;  // an answer can take longer than a person should wait for a keystroke
 };
 
 struct SheetDescription {
@@ -76,6 +78,8 @@ class Input {
   std::size_t rows(std::string_view list) const;
   const std::vector<std::pair<std::string, std::string>>& all() const { return texts_; }
   const std::vector<std::pair<std::string, std::size_t>>& lists() const { return rows_; }
+  // Who is told how far a long answer has come.
+  Progress progress = nullptr;
 
  private:
   std::vector<std::pair<std::string, std::string>> texts_;

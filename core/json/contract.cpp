@@ -163,6 +163,7 @@ Json sheet_json(a::Sheets sheets, const a::SheetHead& head) {
   put_text(json, "id", head.id);
   put_text(json, "title", head.title);
   put_text(json, "purpose", head.purpose);
+  if (head.long_work) put_flag(json, "long", true);
   const a::Sheet* here = a::find_sheet(sheets, head.id);
   if (here == nullptr) {
     put_json(json, "fields", Json::array());
@@ -519,7 +520,8 @@ class FieldReader {
   int depth_ = 0;
 };
 
-a::Answer answer_of(a::Sheets sheets, std::string_view sheet_id, std::string_view text) {
+a::Answer answer_of(a::Sheets sheets, std::string_view sheet_id, std::string_view text,
+                    Progress progress) {
   const a::Sheet* sheet = a::find_sheet(sheets, sheet_id);
   if (sheet == nullptr) {
     std::string ids;
@@ -532,6 +534,7 @@ a::Answer answer_of(a::Sheets sheets, std::string_view sheet_id, std::string_vie
                    filled("The input is # bytes long; at most # are read.",
                           {std::to_string(text.size()), std::to_string(longest_input)}));
   FieldReader reader;
+  reader.input.progress = progress;
   if (!Json::sax_parse(text, &reader) || !reader.is_object)
     return refused(
         sheet_id, "input", "not_an_object",
@@ -562,8 +565,9 @@ std::string describe(a::Sheets sheets) {
   return written(json);
 }
 
-std::string answer(a::Sheets sheets, std::string_view sheet, std::string_view input) {
-  return written(answer_json(answer_of(sheets, sheet, input)));
+std::string answer(a::Sheets sheets, std::string_view sheet, std::string_view input,
+                   Progress progress) {
+  return written(answer_json(answer_of(sheets, sheet, input, progress)));
 }
 
 std::string describe() { return describe(a::all_sheets()); }

@@ -22,6 +22,7 @@ std::string answer(std::string_view sheet, std::string_view input);
 // The same with some of the sheets. The others are described by their names alone, with
 // "elsewhere": true.
 std::string describe(answer::Sheets sheets);
-std::string answer(answer::Sheets sheets, std::string_view sheet, std::string_view input);
+std::string answer(answer::Sheets sheets, std::string_view sheet, std::string_view input,
+                   Progress progress = nullptr);
 
 }  // namespace treadwater::json

@@ -30,6 +30,7 @@ export interface Sheet {
   purpose: string;
   fields: Field[];
   example?: { title: string; input: Input };
+  long?: boolean; // its answer may take a while: asked for beside the page
   elsewhere?: boolean; // known by name only, until the whole core is here
 }
 
