@@ -161,7 +161,14 @@ class CarCheck : Teller {
   void check_corners() {
     for (std::size_t row = 0; row < most_corners; ++row) {
       Corner& c = corner(row);
-      if (!c.given || !c.tyre || !c.pressure || !c.tread || !c.load) continue;
+      if (!c.given) continue;
+      if (!c.tyre || !c.pressure || !c.tread || !c.load) {
+        if (row == spare && answer_.ok())
+          caution("spare_not_judged", Level::note, "",
+                  c.tread ? "The spare was not judged: its load is not known."
+                          : "The spare was not judged: its tread depth is missing.");
+        continue;
+      }
       Input one;
       one.set("today", std::string(text("today")));
       for (const char* shared : {"units", "speed", "water", "tyre_kind", "surface", "place"})
@@ -172,8 +179,7 @@ class CarCheck : Teller {
       one.set("load", filled("# kg", {fixed(in_kilograms(*c.load), 3)}));
       one.set("tread", filled("# mm", {fixed(in_millimetres(*c.tread), 3)}));
       c.answer = tyre_check(one);
-      for (const Problem& p : c.answer.problems)
-        if (p.field == "date_code") problem(path(row, p.field), p.code, p.text);
+      for (const Problem& p : c.answer.problems) pass_on(row, p);
       if (row == spare) continue;
       for (Limit limit : c.answer.limits) {
         limit.label = filled("#: #", {names[row], limit.label});
@@ -181,6 +187,17 @@ class CarCheck : Teller {
       }
     }
     keep_the_lowest();
+  }
+
+  // What the sheet for one tyre could not take, beside the field that the person filled in: a tyre
+  // that was not judged is never passed over. What all corners share is said once.
+  void pass_on(std::size_t row, const Problem& p) {
+    const bool own = find_field(sheet_, path(row, p.field)) != nullptr;
+    const std::string where = own ? path(row, p.field) : p.field;
+    const bool said = std::any_of(
+        answer_.problems.begin(), answer_.problems.end(),
+        [&](const Problem& other) { return other.field == where && other.code == p.code; });
+    if (!said) problem(where, p.code, p.text);
   }
 
   // Of four alike limits the lowest is enough.

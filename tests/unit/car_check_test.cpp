@@ -177,3 +177,23 @@ TEST_CASE("a corner left out is asked for by name, and a wrong field by its path
   CHECK(ask(wrong)["problems"][0]["field"] == "corners.1.pressure");
   CHECK_FALSE(ask(wrong).contains("verdict"));
 }
+
+TEST_CASE("a corner that the sheet for one tyre refuses is no fit car") {
+  Json input = car();
+  input["corners"][1]["load"] = "20.5 kg";
+  const Json light = ask(input);
+  input["water"] = "1 km";
+  const Json answer = ask(input);
+  CHECK_FALSE(answer.contains("verdict"));
+  CHECK_FALSE(answer.contains("hold_to"));
+  int said = 0;
+  for (const Json& problem : answer["problems"]) said += problem["field"] == "water";
+  CHECK(said == 1);  // what all corners share is said once
+  CHECK((light.contains("verdict") || light["ok"] == false));
+}
+
+TEST_CASE("a spare without a tread depth is said not to be judged") {
+  Json input = car();
+  input["corners"].push_back({{"size", "205/55 R16 91V"}, {"pressure", "220 kPa"}});
+  CHECK(level(ask(input), "spare_not_judged") == "note");
+}

@@ -1,0 +1,71 @@
+// Every sheet, every field: a text that the field cannot take is never passed over.
+#include <nlohmann/json.hpp>
+
+#include "core/json/contract.hpp"
+#include "tests/support/catch.hpp"
+
+using Json = nlohmann::json;
+
+namespace {
+
+Json ask(const Json& sheet, const Json& input) {
+  return Json::parse(treadwater::json::answer(sheet["id"].get<std::string>(), input.dump()));
+}
+
+Json example_of(const Json& sheet) {
+  Json input = sheet["example"]["input"];
+  input["today"] = "2026-11-25";
+  return input;
+}
+
+// What no field of this kind takes; nothing where any text will do.
+std::vector<std::string> no_good_for(const Json& field) {
+  const std::string kind = field["kind"];
+  if (kind == "quantity" || kind == "number") return {"banana", "nan", "inf", "-1e300", "1e300"};
+  if (kind == "text" || kind == "list") return {};
+  return {"banana"};
+}
+
+// The answer names the field and gives neither a verdict nor a speed.
+void check_refused(const Json& sheet, const Json& input, const std::string& path) {
+  INFO(sheet["id"] << " with " << path << ": " << input.dump());
+  const Json answer = ask(sheet, input);
+  bool named = false;
+  for (const Json& problem : answer["problems"]) named = named || problem["field"] == path;
+  CHECK(named);
+  CHECK(answer["ok"] == false);
+  CHECK_FALSE(answer.contains("verdict"));
+  CHECK_FALSE(answer.contains("hold_to"));
+  for (const Json& block : answer["blocks"]) CHECK(block["kind"] != "spoken");
+}
+
+}  // namespace
+
+TEST_CASE("what a field cannot take is a problem of that field, in every sheet") {
+  const Json description = Json::parse(treadwater::json::describe());
+  for (const Json& sheet : description["sheets"])
+    for (const Json& field : sheet["fields"])
+      for (const std::string& text : no_good_for(field)) {
+        Json input = example_of(sheet);
+        input[field["id"].get<std::string>()] = text;
+        check_refused(sheet, input, field["id"]);
+      }
+}
+
+TEST_CASE("what a row's field cannot take is a problem of that row, in every sheet") {
+  const Json description = Json::parse(treadwater::json::describe());
+  for (const Json& sheet : description["sheets"])
+    for (const Json& list : sheet["fields"]) {
+      if (list["kind"] != "list") continue;
+      const std::string id = list["id"];
+      const std::size_t rows = example_of(sheet)[id].size();
+      for (const Json& field : list["fields"])
+        for (const std::string& text : no_good_for(field))
+          for (const std::size_t row : {std::size_t(0), rows - 1}) {
+            Json input = example_of(sheet);
+            const std::string part = field["id"];
+            input[id][row][part] = text;
+            check_refused(sheet, input, id + "." + std::to_string(row) + "." + part);
+          }
+    }
+}
