@@ -27,6 +27,8 @@ using patch::PressureDemand;
 using standard::pressure_gauge_error;
 
 constexpr Temperature room = celsius(20.0);
+// The tables ask for no more pressure up to here; see patch/pressure_demand.hpp.
+constexpr Speed speed_without_increase = kilometres_per_hour(160.0);
 
 constexpr Source placard_first{"placard-first", "The pressure on the vehicle's placard comes first",
                                "handbooks and tyre makers' advice", "", Standing::common_practice};
@@ -86,7 +88,12 @@ class ColdPressure : Teller {
     const patch::RatedTyre tyre{greatest->mass, *symbol, laws->law, laws->second};
     patch::Duty duty;
     duty.load = *load_;
-    duty.speed = speed_.value_or(kilometres_per_hour(0.0));
+    duty.speed =
+        speed_.value_or(std::min(speed_without_increase, standard::speed_row(*symbol).speed));
+    if (!speed_)
+      caution("speed_unknown", Level::note, "",
+              filled("No speed was given: this holds up to #. Faster needs more.",
+                     {speed_text(duty.speed)}));
     duty.camber_degrees = camber_;
     duty.car_top_speed = duty.speed;
     duty.towing_rear = towing_;
@@ -416,7 +423,7 @@ class ColdPressure : Teller {
     const auto set = to_set();
     if (!placard_ && set)
       caution(
-          "placard_first", Level::note, "",
+          "placard_first", Level::care, "the placard's figure was not given",
           "The vehicle's placard comes before this figure; it is often higher, for handling and "
           "speed.",
           {&placard_first});

@@ -23,6 +23,10 @@ constexpr Length close_clearance = millimetres(5.0);
 constexpr Source change_rule{"fitment-change", "How much another size may change",
                              "3 % of the circumference, 5 mm towards anything: our choice", "2026",
                              Standing::common_practice};
+constexpr Length rim_may_differ = millimetres(25.4);
+constexpr Source rim_rule{"rim-width", "How far a rim may differ from the one a size belongs to",
+                          "an inch wants the maker's word, two are too much: our choice", "2026",
+                          Standing::common_practice};
 constexpr Source who_decides{
     "fitment-approval", "Other sizes: approval, insurer, a qualified fitter",
     "local law and the car maker's list come first", "", Standing::common_practice};
@@ -155,6 +159,7 @@ class Fitment : Teller {
                      "touches at full lock and full bump.",
                      {write_size(nearest, units_)}),
               {&change_rule});
+    judge_rim();
     speedometer(change.circumference);
     if (before_.reading->rim_diameter != after_.reading->rim_diameter)
       caution(
@@ -162,6 +167,24 @@ class Fitment : Teller {
           "It wants a wheel of another diameter: its bolt circle, hub bore, load rating and room "
           "for the brakes must match. Larger spokes let more air to the brakes; a closed wheel "
           "keeps it out.");
+  }
+
+  void judge_rim() {
+    if (!new_rim_) return;
+    const Length usual = patch::theoretical_rim_width(*after_.size);
+    const Length off = std::max(*new_rim_ - usual, usual - *new_rim_);
+    if (!(off > rim_may_differ)) return;
+    const bool far = off > rim_may_differ * 2.0;
+    caution("rim_width", far ? Level::unfit : Level::care,
+            *new_rim_ < usual ? "the rim is too narrow for it" : "the rim is too wide for it",
+            filled("Its size belongs to a rim of about #, and this one is #. The tyre maker's list "
+                   "of rims decides.",
+                   {write_rim(usual), write_rim(*new_rim_)}),
+            {&rim_rule, &patch::theoretical_rim_source()});
+  }
+
+  static std::string write_rim(Length width) {
+    return filled("# in", {trimmed(in_millimetres(width) / 25.4, 1)});
   }
 
   // A speedometer that was true, and one that read as high as the rule allows.
@@ -223,13 +246,22 @@ class Fitment : Teller {
     const Speed top = top_speed_.value_or(kilometres_per_hour(0.0));
     const car::Adequacy enough =
         car::adequacy(after_.greatest->mass, *after_.symbol, snowflake, asked, top);
+    if (!(asked > kilograms(0.0)))
+      caution("asked_unknown", Level::care, "what load is asked of it is not known",
+              "The tyre now fitted gives no load index, and none was given as asked for: the load "
+              "was not judged. The car's papers or its door frame name it.");
+    if (load_ && !(*load_ <= after_.greatest->mass))
+      caution("overload", Level::unfit, "it would be overloaded",
+              filled("# on a tyre rated for #.",
+                     {write(*load_, units_), write(after_.greatest->mass, units_)}),
+              {&standard::load_index_source()});
     if (!enough.load)
       caution("load_too_low", Level::unfit, "its load rating is too low",
               filled("It carries # at that speed, and # are asked of it.",
                      {write(after_.greatest->mass, units_), write(asked, units_)}),
               {&standard::load_index_source()});
     if (!top_speed_) {
-      caution("top_speed_unknown", Level::note, "",
+      caution("top_speed_unknown", Level::care, "its speed symbol was not judged",
               "Without the car's top speed the speed symbol was not judged.");
     } else if (enough.speed == car::SymbolFit::too_low) {
       caution("speed_too_low", Level::unfit, "its speed symbol is too low for the car",
@@ -343,6 +375,11 @@ class Fitment : Teller {
       return car::wheel_hop_hertz(suspension, patch::vertical_stiffness(*tyre.size, *pressure_),
                                   unsprung);
     };
+    if (!(*unsprung_ > *mass_ && *unsprung_ + more > kilograms(0.0)))
+      return problem("unsprung", "below_wheel",
+                     filled("Unsprung mass: # is less than the wheel itself weighs, #. With hub, "
+                            "brake and half the suspension it is more.",
+                            {write(*unsprung_, units_), write(*mass_, units_)}));
     const double now = hop(before_, *unsprung_);
     const double then = hop(after_, *unsprung_ + more);
     figure("wheel_hop", "Wheel-hop frequency", then, "Hz",
@@ -410,6 +447,7 @@ Sources fitment_sources() {
           &car::density_source(),
           &car::wheel_hop_source(),
           &change_rule,
+          &rim_rule,
           &who_decides};
 }
 

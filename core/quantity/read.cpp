@@ -81,6 +81,9 @@ constexpr Unit units[] = {
     {"days", Dimension::time, 24.0 * exact::seconds_per_hour},
     {"", Dimension::number, 1.0},
     {"%", Dimension::number, 1.0},
+    {"°", Dimension::number, 1.0},
+    {"deg", Dimension::number, 1.0},
+    {"degrees", Dimension::number, 1.0},
 };
 
 struct DimensionWords {
@@ -286,7 +289,10 @@ class Reader {
       return problem("wrong_dimension",
                      filled(" is #, and # is asked for: use #, #.",
                             {words(unit->dimension).noun, wanted.noun, wanted.spelled, example()}));
-    const double stored = written.number * unit->scale + unit->offset;
+    double stored = written.number * unit->scale + unit->offset;
+    // A bound counts as inside it in every unit, whatever the last binary digit says.
+    for (const double bound : {request_.least, request_.most})
+      if (std::fabs(stored - bound) <= 1e-12 * std::fabs(bound)) stored = bound;
     if (stored < request_.least)
       return problem("below_range",
                      (written.number < 0 && request_.dimension != Dimension::temperature)

@@ -18,6 +18,7 @@ std::optional<UnitSystem> find_unit_system(std::string_view id) {
 
 // Written out here since printf's way with doubles is a twentieth of the page's module.
 std::string fixed(double value, int decimals) {
+  if (!(std::fabs(value) < 1e9)) return "–";
   double scale = 1.0;
   for (int i = 0; i < decimals; ++i) scale *= 10.0;
   const long long scaled = std::llround(std::fabs(value) * scale);
@@ -43,6 +44,7 @@ std::string trimmed(double value, int decimals) {
 
 std::string significant(double value, int digits) {
   if (value == 0.0) return "0";
+  if (!std::isfinite(value)) return fixed(value, 0);
   const int magnitude = static_cast<int>(std::floor(std::log10(std::fabs(value))));
   const int decimals = digits - 1 - magnitude;
   if (decimals >= 0) return fixed(value, decimals);

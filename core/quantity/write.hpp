@@ -17,7 +17,8 @@ enum class UnitSystem { metric, uk, us };
 std::optional<UnitSystem> find_unit_system(std::string_view id);
 
 // A number with a fixed count of decimals, rounded half away from zero: fixed(2.345, 1) is "2.3".
-// Range: up to 9 decimals, below 1e9; what a person is shown is far inside that.
+// Range: up to 9 decimals, below 1e9; what a person is shown is far inside that. A dash for anything
+// outside it.
 std::string fixed(double value, int decimals);
 // The same without the zeros at its end: trimmed(3.0, 1) is "3".
 std::string trimmed(double value, int decimals);

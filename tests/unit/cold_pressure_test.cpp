@@ -114,3 +114,11 @@ TEST_CASE("a commercial tyre without its pressure is not guessed at") {
   CHECK(answer["verdict"]["level"] == "care");
   CHECK(answer["blocks"].empty());
 }
+
+TEST_CASE("without a placard, or without a speed, the answer says so") {
+  const Json answer = ask(Json::object());
+  CHECK(answer["verdict"]["level"] == "care");
+  CHECK(with_id(answer["cautions"], "speed_unknown"));
+  CHECK(value(answer, "pressure_needed") ==
+        Approx(value(ask({{"speed", "160 km/h"}}), "pressure_needed")));
+}

@@ -116,3 +116,36 @@ TEST_CASE("a size that does not give its height is said, and the rest goes on") 
   CHECK(with_id(answer["cautions"], "size_unknown"));
   CHECK(answer["ok"] == true);
 }
+
+TEST_CASE("a rim an inch off wants the maker's word, two inches are too much") {
+  const auto level = [](const char* rim) -> std::string {
+    const Json answer =
+        ask("205/55 R16 91V", "225/45 R17 94W", {{"top_speed", "185 km/h"}, {"new_rim", rim}});
+    const Json* found = with_id(answer["cautions"], "rim_width");
+    return found == nullptr ? "" : (*found)["level"].get<std::string>();
+  };
+  CHECK(level("7.5 in") == "");
+  CHECK(level("6 in") == "care");
+  CHECK(level("9 in") == "care");
+  CHECK(level("2 in") == "unfit");
+}
+
+TEST_CASE("what was not judged is never fit") {
+  CHECK(ask("205/55 R16 91V", "205/55 R16 91V")["verdict"]["level"] == "care");
+  CHECK(ask("205/55 R16", "205/55 R16 91V", {{"top_speed", "185 km/h"}})["verdict"]["level"] ==
+        "care");
+  CHECK(ask("205/55 R16 91V", "205/55 R16 91V",
+            {{"top_speed", "185 km/h"}, {"load", "700 kg"}})["verdict"]["level"] == "unfit");
+}
+
+TEST_CASE("less unsprung mass than the wheel weighs is a problem") {
+  const Json answer = ask("205/55 R16 91V", "205/55 R16 91V",
+                          {{"top_speed", "185 km/h"},
+                           {"pressure", "230 kPa"},
+                           {"wheel_mass", "150 kg"},
+                           {"new_wheel_mass", "8 kg"},
+                           {"unsprung", "40 kg"},
+                           {"suspension_rate", "20"}});
+  CHECK(answer["problems"][0]["field"] == "unsprung");
+  CHECK_FALSE(answer.contains("verdict"));
+}

@@ -1,4 +1,5 @@
 #include "core/quantity/quantity.hpp"
+#include <cmath>
 
 #include "core/quantity/write.hpp"
 #include "tests/support/catch.hpp"
@@ -65,4 +66,10 @@ TEST_CASE("a speed is rounded down to five in the person's own unit") {
              WithinAbs(30.0, 1e-9));
   CHECK_THAT(in_miles_per_hour(floor_to_five(miles_per_hour(33.1), UnitSystem::us)),
              WithinAbs(30.0, 1e-9));
+}
+
+TEST_CASE("what is no number is written as a dash") {
+  CHECK(fixed(std::nan(""), 1) == "–");
+  CHECK(fixed(HUGE_VAL, 0) == "–");
+  CHECK(significant(std::nan(""), 2) == "–");
 }

@@ -129,3 +129,11 @@ TEST_CASE("what is repeated in a sentence is short and clean") {
   CHECK(quoted.size() < 60);
   CHECK_THAT(quoted, EndsWith("…”"));
 }
+
+TEST_CASE("a bound counts as inside it, whatever the last binary digit of its unit says") {
+  const QuantityRequest tyre{"Tyre", Dimension::temperature, "°C", 223.15, 423.15, "-50 °C",
+                             "150 °C", "60 °C"};
+  for (const char* text : {"-50 °C", "150 °C", "302 °F", "-58 °F"}) CHECK(code(text, tyre) == "");
+  CHECK(code("-50.1 °C", tyre) == "below_range");
+  CHECK(code("150.1 °C", tyre) == "above_range");
+}
