@@ -12,6 +12,7 @@
 #include "core/answer/tyre_age.hpp"
 #include "core/patch/geometry.hpp"
 #include "core/patch/rating.hpp"
+#include "core/standard/instrument.hpp"
 
 namespace treadwater::answer {
 namespace {
@@ -29,6 +30,7 @@ class Puncture : Teller {
   Answer run() {
     read_form();
     find_leak();
+    judge_pressure();
     if (leak_) tell_time();
     judge_repair();
     judge_way();
@@ -51,6 +53,34 @@ class Puncture : Teller {
     load_ = quantity<Mass>("load");
     way_ = quantity<Length>("way");
     if (const auto id = choice("help")) help_ = *id;
+    last_ = second_ ? second_ : first_;
+    stop_below_ = air::do_not_drive_below(set_);
+  }
+
+  // ---- what it holds now ----
+
+  // A tyre made to run flat is judged by its way home alone.
+  void judge_pressure() {
+    const bool runs_flat = help_ == "self_supporting" || help_ == "lubricated";
+    if (last_ && *last_ <= stop_below_ && !runs_flat) {
+      const std::string why =
+          filled("At # it must not be driven on: the sidewall is destroyed within a short way.",
+                 {write(*last_, units_)});
+      caution("too_soft", Level::unfit, "it is too soft to drive on", why,
+              {&air::do_not_drive_source()});
+      fixed_limit("too_soft", "The soft tyre as it is", kilometres_per_hour(0.0), why,
+                  {&air::do_not_drive_source()});
+    }
+    if (first_ && second_ && *second_ > *first_ + standard::pressure_gauge_error)
+      caution("readings_rise", Level::care, "the second reading is the higher one",
+              filled("It read # first and # later: it was inflated or it warmed up between them, "
+                     "and that hides a leak. Let it stand and read it twice again.",
+                     {write(*first_, units_), write(*second_, units_)}),
+              {&air::natural_loss_source()});
+    else if (!leak_ && !(first_ && second_ && apart_))
+      caution("not_judged", Level::care, "a leak cannot be told from what was given",
+              "Two readings with the time between them are needed, or the width of the hole: read "
+              "the pressure now, and again in twenty minutes.");
   }
 
   // ---- how long ----
@@ -64,6 +94,8 @@ class Puncture : Teller {
       leak_ = air::leak_between(before, after, *apart_);
       now_ = *second_;
       sources_ = {&air::leak_down_source(), &air::orifice_source()};
+      if (after.pressure > before.pressure + standard::pressure_gauge_error)
+        return;  // said by judge_pressure
       if (judged.kind == air::LossKind::natural)
         caution(
             "natural_loss", Level::note, "",
@@ -114,23 +146,16 @@ class Puncture : Teller {
     if (const air::WarningRule* rule = air::find_warning_rule("un"))
       time_figure("time_to_warning", "Until a warning lamp is due, #",
                   air::warning_pressure(*rule, set_));
-    stop_below_ = air::do_not_drive_below(set_);
     sources_.push_back(&air::do_not_drive_source());
     time_figure("time_to_stop", "Until it must not be driven, #", stop_below_);
     time_figure("time_to_flat", "Until it is all but flat, #", kilopascals(10.0));
     const auto left = air::time_between(*leak_, now_, stop_below_);
-    if (now_ <= stop_below_) {
-      caution("too_soft", Level::unfit, "it is too soft to drive on",
-              filled("At # it must not be driven on: the sidewall is destroyed within a short way.",
-                     {write(now_, units_)}),
-              {&air::do_not_drive_source()});
-    } else if (left) {
+    if (now_ > stop_below_ && left)
       caution("leaking", Level::care, "it is losing air",
               filled("It can be driven on for # at most, less under load. Inflate it and watch it, "
                      "and do not set off on a longer way.",
                      {duration_text(left->soonest)}),
               sources_);
-    }
     draw_leak();
   }
 
@@ -301,11 +326,7 @@ class Puncture : Teller {
     while (ids[at] != help_) ++at;
     const auto way = static_cast<air::Way>(at);
     // A tyre that still holds air is driven on its air, not yet as a flat one.
-    if (way == air::Way::plain_flat && leak_ && now_ > stop_below_) return;
-    if (way == air::Way::plain_flat && !leak_ && !second_ && !first_) return;
-    if (way == air::Way::plain_flat && !leak_ &&
-        (second_ ? *second_ : *first_) > air::do_not_drive_below(set_))
-      return;
+    if (way == air::Way::plain_flat && !(last_ && *last_ <= stop_below_)) return;
     const auto rated = size_ ? patch::greatest_load(*size_) : std::optional<patch::GreatestLoad>();
     const double share = load_ && rated ? *load_ / rated->mass : 0.65;
     const air::GetHome home = air::get_home(way, share);
@@ -391,6 +412,7 @@ class Puncture : Teller {
   GaugePressure set_ = usual_pressure;
   std::optional<GaugePressure> first_;
   std::optional<GaugePressure> second_;
+  std::optional<GaugePressure> last_;  // the latest of them
   std::optional<Duration> apart_;
   std::optional<Length> hole_;
   std::string_view where_;

@@ -107,3 +107,29 @@ TEST_CASE("the odds grow with the way and fall with spares") {
   // 1000 of 18 000 km between punctures
   CHECK(long_way == Approx(1.0 - std::exp(-1000.0 / 18000.0)));
 }
+
+TEST_CASE("a tyre too soft to drive on is stopped, whatever else is on board") {
+  for (const char* help : {"plain_flat", "temporary_spare", "full_spare", "sealant_kit"})
+    for (const Json& readings :
+         {Json{{"first", "50 kPa"}}, Json{{"second", "50 kPa"}},
+          Json{{"first", "50 kPa"}, {"second", "50 kPa"}, {"apart", "20 min"}},
+          Json{{"first", "220 kPa"}, {"second", "0 kPa"}, {"apart", "20 min"}}}) {
+      const Json answer = ask(with(readings, {{"help", help}}));
+      INFO(help << readings.dump());
+      REQUIRE(answer["ok"] == true);
+      CHECK(answer["verdict"]["level"] == "unfit");
+      CHECK(answer["hold_to"]["kmh"] == 0);
+      CHECK(with_id(answer["cautions"], "too_soft"));
+    }
+  const Json runs_flat = ask({{"second", "0 kPa"}, {"help", "self_supporting"}});
+  CHECK(runs_flat["hold_to"]["kmh"] == 80);
+}
+
+TEST_CASE("what tells no leak is never called sound") {
+  CHECK(ask({{"first", "220 kPa"}})["verdict"]["level"] == "care");
+  CHECK(ask({{"help", "full_spare"}})["verdict"]["level"] == "care");
+  const Json risen = ask({{"first", "180 kPa"}, {"second", "220 kPa"}, {"apart", "20 min"}});
+  CHECK(risen["verdict"]["level"] == "care");
+  CHECK(with_id(risen["cautions"], "readings_rise"));
+  CHECK_FALSE(with_id(risen["cautions"], "natural_loss"));
+}
