@@ -76,7 +76,7 @@ function entry(app: App, field: Field, path: string) {
   const error = app.problem(path);
   const capitals = field.example !== undefined && field.example === field.example.toUpperCase();
   return html`
-    <div class="field">
+    <div class="field ${field.kind === 'number' ? 'short' : ''}">
       <label for=${idOf(path)}>${field.label}${aside(field, spell(unit))}</label>
       ${help(field, path, unit)}
       ${fault(path, error)}
