@@ -16,10 +16,6 @@ namespace {
 // Where nothing else is known of the tyres that go into standing water.
 constexpr GaugePressure soft_pressure = kilopascals(180.0);
 
-// Stages times sets, up to which these are worked out.
-constexpr std::size_t most_to_search = 40;
-constexpr std::size_t most_for_steady = 80;
-
 constexpr Source plan_words{"stage-plan", "Dynamic programming with recourse at each halt",
                             "Treadwater's own model; CVaR after Rockafellar and Uryasev, 2002",
                             "2026", Standing::common_practice};
@@ -129,15 +125,7 @@ class StageTyres : Teller {
   }
 
   void solve() {
-    // What would change the choice is found by solving many times over: not for a long event.
-    question_.look_for_swing = event_.stages.size() * event_.sets.size() <= most_to_search;
-    if (question_.attitude == stage::Attitude::steady &&
-        event_.stages.size() * event_.sets.size() > most_for_steady) {
-      question_.attitude = stage::Attitude::average;
-      caution("steady_too_long", Level::care, "the steady choice was not worked out",
-              "For so long an event the steady choice takes too long here: this is the one that is "
-              "fastest on average. Plan it in two halves for the steady one.");
-    }
+    question_.progress = input_.progress;
     const auto plan = stage::plan(event_, question_);
     if (!plan) {
       for (const stage::Problem& p : plan.error()) say_problem(p);
@@ -303,24 +291,41 @@ class StageTyres : Teller {
   }
 
   void tell_swing(const stage::Plan& plan) {
-    if (!question_.look_for_swing)
-      caution("swing_not_sought", Level::note, "",
-              "What would change the choice was not sought: the event is too long for that here.");
-    if (!plan.swing) return;
-    const stage::Swing& swing = *plan.swing;
-    caution(
-        "swing", Level::note, "",
-        swing.set
-            ? filled("What would change it: if the chance of a wet road on # were # % and not # %, "
-                     "fit "
-                     "# first.",
-                     {names_[swing.stage], fixed(100.0 * swing.wet_then, 0),
-                      fixed(100.0 * swing.wet_now, 0), set_name(plan, *swing.set)})
-            : filled(
-                  "If the chance of a wet road on # were # % and not # %, no plan would be left.",
-                  {names_[swing.stage], fixed(100.0 * swing.wet_then, 0),
-                   fixed(100.0 * swing.wet_now, 0)}),
-        {&plan_words});
+    const char* more = plan.swing_complete
+                           ? ""
+                           : " The event is long, so not every change was looked at: a lesser one "
+                             "may do it too.";
+    const auto say = [&](const char* id, const std::string& text) {
+      caution(id, Level::note, "", filled("##", {text, more}), {&plan_words});
+    };
+    if (plan.swing) {
+      const stage::Swing& swing = *plan.swing;
+      const std::string then = fixed(100.0 * swing.wet_then, 0);
+      const std::string now = fixed(100.0 * swing.wet_now, 0);
+      say("swing", swing.set ? filled("What would change it: if the chance of a wet road on # were "
+                                      "# % and not # %, fit # first.",
+                                      {names_[swing.stage], then, now, set_name(plan, *swing.set)})
+                             : filled("If the chance of a wet road on # were # % and not # %, no "
+                                      "plan would be left.",
+                                      {names_[swing.stage], then, now}));
+    } else if (plan.first.size() > 1) {
+      say("swing",
+          "No change in the forecast of one stage was found that makes another kind of "
+          "tyre go on first.");
+    }
+    if (!plan.air_swing) return;
+    const stage::AirSwing& swing = *plan.air_swing;
+    const double kelvins = std::fabs(swing.kelvins);
+    const std::string by = units_ == UnitSystem::us ? filled("# °F", {fixed(kelvins * 1.8, 0)})
+                                                    : filled("# °C", {fixed(kelvins, 0)});
+    if (!swing.set)
+      say("air_swing", filled(swing.kelvins < 0.0 ? "If it were # colder, no plan would be left."
+                                                  : "If it were # warmer, no plan would be left.",
+                              {by}));
+    else
+      say("air_swing", filled(swing.kelvins < 0.0 ? "If it were # colder all day, fit # first."
+                                                  : "If it were # warmer all day, fit # first.",
+                              {by, set_name(plan, *swing.set)}));
   }
 
   stage::Event event_;

@@ -35,6 +35,7 @@
 #include <tl/expected.hpp>
 #include <vector>
 
+#include "core/quantity/progress.hpp"
 #include "core/stage/event.hpp"
 
 namespace treadwater::stage {
@@ -45,6 +46,7 @@ struct Question {
   Attitude attitude = Attitude::average;
   double tail_level = 0.8;  // 0 to 0.99
   bool look_for_swing = true;
+  Progress progress = nullptr;
 };
 
 // A set in the van: which entry of Event::sets, and which of its count.
@@ -78,12 +80,21 @@ struct WearLeft {
 };
 
 // The least change of one stage's chance of a wet road (wet and standing water together) that
-// changes which kind of set goes on first. Found by solving again; to 0.5 % above it.
+// changes which kind of set goes on first. Found by solving again; to 0.5 % above it. For a long
+// event it is looked for in a plan that rounds wear up further, and what was found is then solved
+// again as the plan itself was: it does change the choice, and a lesser change may too.
 struct Swing {
   std::size_t stage;
   double wet_now;
   double wet_then;
   std::optional<std::size_t> set;  // what goes on then; nothing where no plan is left
+};
+
+// The least change of the air on all stages whose air is known that does so, to whole kelvins, up
+// to 20 either way. The same holds of it.
+struct AirSwing {
+  double kelvins;  // below 0: colder
+  std::optional<std::size_t> set;
 };
 
 struct Plan {
@@ -109,7 +120,8 @@ struct Plan {
   int wear_levels = 0;     // 0: wear is exact
 
   std::optional<Swing> swing;
-  bool swing_complete = true;  // every stage was tried; else the work was cut short
+  std::optional<AirSwing> air_swing;
+  bool swing_complete = true;  // no lesser change does; else the work was cut short
 };
 
 tl::expected<Plan, std::vector<Problem>> plan(const Event& event, const Question& question);

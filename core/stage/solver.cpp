@@ -13,8 +13,9 @@ constexpr std::uint16_t wear_bits = 0x7FFF;
 constexpr std::uint8_t no_choice = 0xFF;
 constexpr int never = 1 << 20;  // more wear than any life
 
-constexpr double tie = 1e-9;        // seconds
-constexpr std::size_t marks = 256;  // of the scale of times
+constexpr double tie = 1e-9;            // seconds
+constexpr std::size_t few_nodes = 500;  // few enough for the whole scale of times
+constexpr std::size_t marks_for_many = 100;
 constexpr std::size_t most_nodes = 200000;
 constexpr std::size_t most_tails = 10000;
 constexpr std::size_t most_endings = 4096;  // of one leg
@@ -89,7 +90,8 @@ Model::Model(const Event& event, bool careful) : stages(event.stages.size()) {
 
 // ---- how legs end ----
 
-Solver::Solver(const Model& model, int wear_levels) : m_(model), levels_(wear_levels) {
+Solver::Solver(const Model& model, int wear_levels, std::size_t marks)
+    : m_(model), levels_(wear_levels), marks_(marks) {
   const std::size_t cells = m_.legs * m_.kinds;
   rest_all_.resize(cells);
   rest_least_.resize(cells);
@@ -141,7 +143,7 @@ void Solver::end_leg(std::size_t leg, std::size_t k, std::size_t from, double st
           const std::uint64_t key = static_cast<std::uint64_t>(w) << 48 |
                                     static_cast<std::uint64_t>(worn) << 32 |
                                     // Past the scale endings are kept together, with their mean.
-                                    std::min<std::uint64_t>(marks, end.mark() + mark);
+                                    std::min<std::uint64_t>(marks_, end.mark() + mark);
           next.push_back({key, share * end.chance, share * (end.lost + end.chance * counted),
                           end.worst + seconds});
         };
@@ -371,11 +373,11 @@ Solver::Value Solver::value(std::size_t node, Aim aim) {
 
 void Solver::add_excess(const Ending& end, double rest, const double* excess,
                         std::vector<double>& sum) const {
-  const std::size_t short_of = std::min(end.mark(), marks);
+  const std::size_t short_of = std::min(end.mark(), marks_);
   for (std::size_t i = 0; i < short_of; ++i)
     sum[i] += end.lost + end.chance * (rest - static_cast<double>(i) * step_);
   if (excess != nullptr)
-    for (std::size_t i = short_of; i < marks; ++i) sum[i] += end.chance * excess[i - short_of];
+    for (std::size_t i = short_of; i < marks_; ++i) sum[i] += end.chance * excess[i - short_of];
 }
 
 void Solver::relax_tail() {
@@ -383,19 +385,19 @@ void Solver::relax_tail() {
   std::vector<std::vector<double>> rest(weathers), here(weathers);
   for (std::size_t leg = m_.legs; leg-- > 0;) {
     for (std::size_t w = 0; w < weathers; ++w) {
-      here[w].assign(marks, infinity);
+      here[w].assign(marks_, infinity);
       for (std::size_t k = 0; k < m_.kinds; ++k) {
         const std::size_t cell = m_.at(leg, k, w);
         std::vector<double>& sum = relaxed_tail_[cell];
-        sum.assign(marks, marked_.first[cell] < marked_.first[cell + 1] ? 0.0 : infinity);
+        sum.assign(marks_, marked_.first[cell] < marked_.first[cell + 1] ? 0.0 : infinity);
         for (std::size_t e = marked_.first[cell]; e < marked_.first[cell + 1]; ++e) {
           const Ending& end = marked_.all[e];
           const bool last = leg + 1 == m_.legs;
           add_excess(end, relaxed_rest_[(leg + 1) * weathers + end.weather()].mean,
                      last ? nullptr : rest[end.weather()].data(), sum);
-          work_ += marks;
+          work_ += marks_ / 5;
         }
-        for (std::size_t i = 0; i < marks; ++i) here[w][i] = std::min(here[w][i], sum[i]);
+        for (std::size_t i = 0; i < marks_; ++i) here[w][i] = std::min(here[w][i], sum[i]);
       }
     }
     std::swap(rest, here);
@@ -406,7 +408,7 @@ Solver::Value Solver::try_tail(const State& state, std::size_t set, std::vector<
   const std::size_t cell = m_.at(state.leg, m_.kind_of[set], state.weather);
   Value v{0.0, 0.0};
   const bool last = state.leg + 1U == m_.legs;
-  sum.assign(marks, 0.0);
+  sum.assign(marks_, 0.0);
   for (std::size_t e = marked_.first[cell]; e < marked_.first[cell + 1]; ++e) {
     const Ending end = marked_.all[e];
     Value rest{0.0, 0.0};
@@ -423,7 +425,7 @@ Solver::Value Solver::try_tail(const State& state, std::size_t set, std::vector<
     v.mean += end.lost + end.chance * rest.mean;
     v.worst = std::max(v.worst, end.worst + rest.worst);
     add_excess(end, rest.mean, excess, sum);
-    work_ += marks;
+    work_ += marks_ / 5;
   }
   return v;
 }
@@ -437,9 +439,9 @@ std::size_t Solver::tail(std::size_t node) {
   const State state = nodes_[node].state;
   const Candidates list = candidates(state, least_mean);
   Tail best;
-  best.excess.assign(marks, infinity);
-  best.choice.assign(marks, no_choice);
-  std::vector<double> mean(marks, infinity);
+  best.excess.assign(marks_, infinity);
+  best.choice.assign(marks_, no_choice);
+  std::vector<double> mean(marks_, infinity);
   std::vector<double> sum;
   best.worst = nodes_[node].value[least_mean].worst;
   for (std::size_t c = 0; c < list.count; ++c) {
@@ -450,14 +452,14 @@ std::size_t Solver::tail(std::size_t node) {
              (excess <= best.excess[i] + tie && its_mean < mean[i] - tie);
     };
     bool may = false;
-    for (std::size_t i = 0; i < marks && !may; ++i)
+    for (std::size_t i = 0; i < marks_ && !may; ++i)
       may = wins(relaxed_tail_[cell][i], relaxed_[cell].mean, i);
     if (!may) continue;
     const Value v = try_tail(state, list.set[c], sum);
     if (too_much_) return 0;
     if (!(v.mean < infinity)) continue;
     bool won = false;
-    for (std::size_t i = 0; i < marks; ++i) {
+    for (std::size_t i = 0; i < marks_; ++i) {
       if (!wins(sum[i], v.mean, i)) continue;
       best.excess[i] = sum[i];
       best.choice[i] = list.set[c];
@@ -474,8 +476,10 @@ std::size_t Solver::tail(std::size_t node) {
 // ---- the first choice ----
 
 // The best t of a choice is no more than its CVaR, and that no more than its worst case, nor than
-// its mean over the tail's share. A scale up to the third least of these holds the three best.
-void Solver::mark_times(const std::vector<First>& first, double tail_share) {
+// its mean over the tail's share, nor than the CVaR of a plan that rounds wear up further, which is
+// soon made. A scale up to the third least of these holds the three best.
+void Solver::mark_times(const std::vector<First>& first, const Question& question) {
+  const double tail_share = 1.0 - question.tail_level;
   double least[3] = {infinity, infinity, infinity};
   State root = nodes_[0].state;
   for (const First& f : first) {
@@ -483,13 +487,23 @@ void Solver::mark_times(const std::vector<First>& first, double tail_share) {
     for (double& l : least)
       if (bound < l) std::swap(bound, l);
   }
-  const double top = least[std::min<std::size_t>(3, first.size()) - 1];
+  const std::size_t third = std::min<std::size_t>(3, first.size()) - 1;
+  double top = least[third];
+  const bool many = nodes_.size() > few_nodes;
+  if (many && levels_ != 1) {
+    Solver rough(m_, 1, rough_marks);
+    const std::vector<FirstChoice> choices = rough.first_choices(question);
+    if (choices.size() > third) top = std::min(top, choices[third].loss);
+    work_ += rough.work();
+  }
   constexpr double nice[] = {1.0, 2.0, 5.0};
   double ten = 0.001;
-  for (std::size_t i = 0; step_ * static_cast<double>(marks - 1) < top || i == 0; ++i) {
+  if (many) marks_ = std::min(marks_, marks_for_many);
+  for (std::size_t i = 0; step_ * static_cast<double>(marks_ - 1) < top || i == 0; ++i) {
     if (i > 0 && i % 3 == 0) ten *= 10.0;
     step_ = nice[i % 3] * ten;
   }
+  if (many) marks_ = static_cast<std::size_t>(top / step_) + 2;
   build(step_, marked_);
   if (!too_much_) relax_tail();
 }
@@ -511,13 +525,15 @@ std::vector<FirstChoice> Solver::first_choices(const Question& question) {
   }
   if (attitude_ == Attitude::steady && !first.empty() && !too_much_) {
     const double tail_share = 1.0 - question.tail_level;
-    mark_times(first, tail_share);
+    if (nodes_.size() > most_tails) too_much_ = true;
+    if (!too_much_) mark_times(first, question);
     std::vector<double> sum;
     for (First& f : first) {
+      if (too_much_) break;
       f.value = try_tail(root, f.place, sum);
       if (too_much_) break;
       f.loss = infinity;
-      for (std::size_t i = 0; i < marks; ++i) {
+      for (std::size_t i = 0; i < marks_; ++i) {
         const double tail_mean = static_cast<double>(i) * step_ + sum[i] / tail_share;
         if (tail_mean < f.loss - tie) f.loss = tail_mean, f.threshold = i;
       }

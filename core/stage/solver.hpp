@@ -21,6 +21,8 @@
 namespace treadwater::stage {
 
 inline constexpr int life_units = 30000;
+inline constexpr std::size_t most_marks = 256;  // of the steady's scale of times
+inline constexpr std::size_t rough_marks = 64;
 inline constexpr double infinity = std::numeric_limits<double>::infinity();
 
 struct Model {
@@ -56,7 +58,7 @@ using Codes = std::array<std::uint16_t, most_sets>;
 class Solver {
  public:
   // wear_levels: see plan.hpp. A solver that met too much says so and must be thrown away.
-  Solver(const Model& model, int wear_levels);
+  Solver(const Model& model, int wear_levels, std::size_t marks = most_marks);
   bool too_much() const { return too_much_; }
 
   // The first choices, best first, with the loss that the attitude minimises; none where there is
@@ -149,10 +151,11 @@ class Solver {
                   std::vector<double>& sum) const;
   Value try_tail(const State& state, std::size_t set, std::vector<double>& sum);
   std::size_t tail(std::size_t node);
-  void mark_times(const std::vector<First>& first, double tail_share);
+  void mark_times(const std::vector<First>& first, const Question& question);
 
   const Model& m_;
   int levels_;
+  std::size_t marks_;
   bool too_much_ = false;
   std::uint64_t work_ = 0;
   std::vector<char> follow_wear_;           // kind: some set of it may run out

@@ -50,7 +50,7 @@ Chances with_wet_chance(const Chances& chances, double wet) {
   Chances changed{};
   for (std::size_t w = 0; w < weathers; ++w) {
     const double side = is_wet(w) ? before : 1.0 - before;
-    if (side > 0.0) changed[w] = chances[w] / side * (is_wet(w) ? wet : 1.0 - wet);
+    if (side > 0.0) changed[w] = std::min(1.0, chances[w] / side * (is_wet(w) ? wet : 1.0 - wet));
   }
   if (!(before > 0.0)) changed[index(Weather::wet)] = wet;
   if (!(before < 1.0)) changed[index(Weather::dry)] = 1.0 - wet;

@@ -204,10 +204,9 @@ Event small_event(std::vector<std::size_t>& weathers_there) {
   const int kind_count = whole(1, 3);
   for (int k = 0; k < kind_count; ++k) {
     const double life = *rc::gen::element(20.0, 25.0, 30.0, 60.0, 100.0);
-    kinds.push_back(plain_kind(ids[k],
-                               {whole(0, 20) / 5.0, whole(0, 20) / 5.0, whole(0, 20) / 5.0, 0.0,
-                                0.0, 0.0},
-                               life, life * *rc::gen::element(1.0, 2.0)));
+    kinds.push_back(plain_kind(
+        ids[k], {whole(0, 20) / 5.0, whole(0, 20) / 5.0, whole(0, 20) / 5.0, 0.0, 0.0, 0.0}, life,
+        life * *rc::gen::element(1.0, 2.0)));
   }
   const int set_count = whole(1, 3);
   for (int s = 0; s < set_count; ++s)
@@ -252,8 +251,8 @@ Event usual_event(int most_stages_there) {
   }
   const int entries = whole(1, 4);
   for (int s = 0; s < entries; ++s)
-    event.sets.push_back({tyre_kind(static_cast<std::size_t>(whole(0, 10))), whole(1, 2),
-                          whole(0, 5) / 10.0});
+    event.sets.push_back(
+        {tyre_kind(static_cast<std::size_t>(whole(0, 10))), whole(1, 2), whole(0, 5) / 10.0});
   event.sets.push_back({*find_tyre_kind("all-weather"), 2, 0.0});
   event.persistence = whole(0, 10) / 10.0;
   return event;
@@ -357,8 +356,7 @@ TEST_CASE("a halt more never makes the best plan worse") {
       [] {
         const Event event = usual_event(6);
         Event more = event;
-        more.stages[static_cast<std::size_t>(
-                        whole(0, static_cast<int>(event.stages.size()) - 1))]
+        more.stages[static_cast<std::size_t>(whole(0, static_cast<int>(event.stages.size()) - 1))]
             .halt_after = Halt::tyre_zone;
         for (const Attitude attitude : {Attitude::average, Attitude::safe}) {
           const double before = with_attitude(event, attitude);
@@ -375,8 +373,8 @@ TEST_CASE("a better forecast of the first stages never costs time on average") {
         // One stage's chances are a mixture of two forecasts, one of which will be known.
         Event event = usual_event(6);
         event.persistence = 0.0;
-        Stage& stage =
-            event.stages[static_cast<std::size_t>(whole(0, static_cast<int>(event.stages.size()) - 1))];
+        Stage& stage = event.stages[static_cast<std::size_t>(
+            whole(0, static_cast<int>(event.stages.size()) - 1))];
         const Chances one = any_chances(6);
         const Chances other = any_chances(6);
         const double share = whole(1, 9) / 10.0;
@@ -444,4 +442,49 @@ TEST_CASE("the steady plan's tail is no worse than the average plan's, within th
         RC_ASSERT(steady->first[0].loss >= steady->tail_lost - slack);
       },
       400));
+}
+
+TEST_CASE("what is said to change the first choice does change it") {
+  int changed = 0, colder_or_warmer = 0;
+  CHECK(holds(
+      "what changes the choice",
+      [&] {
+        Event event = usual_event(6);
+        for (Stage& stage : event.stages) stage.air = celsius(whole(-10, 35));
+        const Question question{*rc::gen::element(Attitude::average, Attitude::steady), 0.8, true};
+        const auto now = plan(event, question);
+        if (!now) return;
+        const auto kind = [&](const Plan& p) {
+          return event.sets[p.sets[p.first[0].set].entry].kind.id;
+        };
+        const auto differs = [&](const Event& then) {
+          const auto other = plan(then, {question.attitude, question.tail_level, false});
+          return !other || kind(*other) != kind(*now);
+        };
+        if (now->swing) {
+          ++changed;
+          Event then = event;
+          Chances& chances = then.stages[now->swing->stage].chances;
+          chances = with_wet_chance(chances, now->swing->wet_then);
+          RC_ASSERT(differs(then));
+        }
+        if (now->air_swing) {
+          ++colder_or_warmer;
+          Event then = event;
+          for (Stage& stage : then.stages)
+            stage.air = celsius(in_celsius(*stage.air) + now->air_swing->kelvins);
+          RC_ASSERT(differs(then));
+        }
+        // Where every change was looked at and none did it, none does.
+        if (now->swing || !now->swing_complete || now->first.size() < 2) return;
+        for (std::size_t i = 0; i < event.stages.size(); ++i)
+          for (const double wet : {0.0, 1.0}) {
+            Event then = event;
+            then.stages[i].chances = with_wet_chance(event.stages[i].chances, wet);
+            RC_ASSERT(!differs(then));
+          }
+      },
+      1000));
+  CHECK(changed > 100);
+  CHECK(colder_or_warmer > 20);
 }
