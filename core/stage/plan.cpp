@@ -7,6 +7,7 @@
 #include "core/quantity/write.hpp"
 #include "core/stage/decision.hpp"
 #include "core/stage/solver.hpp"
+#include "core/water/splitmix.hpp"
 
 namespace treadwater::stage {
 namespace {
@@ -180,19 +181,13 @@ class Paths {
   }
 
  private:
-  // SplitMix64 (Steele, Lea and Flood, 2014): whole numbers only, so the same on every machine.
-  double uniform() {
-    std::uint64_t z = state_ += 0x9E3779B97F4A7C15U;
-    z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9U;
-    z = (z ^ (z >> 27)) * 0x94D049BB133111EBU;
-    return static_cast<double>((z ^ (z >> 31)) >> 11) * 0x1p-53;
-  }
+  double uniform() { return static_cast<double>(draws_.next() >> 11) * 0x1p-53; }
 
   const Model& m_;
   std::vector<std::vector<std::size_t>> possible_;
   bool every_ = true;
   std::size_t count_ = 0;
-  std::uint64_t state_ = 20260101;
+  water::SplitMix64 draws_{20260101};
 };
 
 // The least time lost by somebody who knew the weather of this path. Depth first, cheapest set
