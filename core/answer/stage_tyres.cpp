@@ -203,6 +203,11 @@ class StageTyres : Teller {
       table.rows.push_back({set_name(plan, choice.set), seconds_text(choice.loss),
                             filled("+#", {seconds_text(choice.regret)})});
     answer_.tables.push_back(std::move(table));
+    if (plan.wear_levels != 0)
+      caution("wear_rounded", Level::note, "",
+              "The sets may wear out in so many ways that their wear was rounded up from stage to "
+              "stage: they last at least as long as said, and a slightly better plan may exist.",
+              {&plan_words});
     const std::string_view why = event_.sets[plan.sets[plan.first.front().set].entry].kind.why;
     caution("why", Level::note, "", why, sources_);
   }

@@ -14,12 +14,14 @@ namespace {
 
 constexpr double most_paths = 4096.0;
 constexpr std::size_t drawn_paths = 1000;
-constexpr int hindsight_steps = 3000;             // of one path
-constexpr std::uint64_t swing_work = 45'000'000;  // what looking for the swing may cost
+constexpr int hindsight_steps = 3000;  // of one path
+// What looking for the swing may cost, and making sure of what was found.
+constexpr std::uint64_t swing_work = 30'000'000;
+constexpr std::uint64_t settling_work = 30'000'000;
 constexpr std::uint64_t solutions_of_a_search = 150;
 constexpr double most_kelvins = 20.0;
 constexpr double swing_precision = 0.005;
-constexpr int wear_levels_tried[] = {0, 12, 4, 1};
+constexpr int wear_levels_tried[] = {0, 4, 2, 1, worst_weather};
 
 // ---- problems ----
 
@@ -370,15 +372,15 @@ struct Lever {
 // exactly.
 class SwingSearch {
  public:
-  SwingSearch(const Event& event, const Question& question, const Model& model, Plan& plan)
-      : event_(event), question_(question), model_(model), plan_(plan) {
+  // `work` is what the plan itself took to solve.
+  SwingSearch(const Event& event, const Question& question, const Model& model, std::uint64_t work,
+              Plan& plan)
+      : event_(event), question_(question), model_(model), plan_(plan), exact_work_(work) {
     kind_ = model.kind_of[plan.first[0].set];
     now_ = margin(plan.first);
     levels_ = plan.wear_levels;
-    std::uint64_t work = 0;
-    solve(event, question, levels_, work);
-    if (work * solutions_of_a_search <= swing_work || levels_ == 1) return;
-    levels_ = 1;
+    if (exact_work_ * solutions_of_a_search <= swing_work || levels_ == worst_weather) return;
+    levels_ = worst_weather;
     plan.swing_complete = false;  // a change might do more than it looks
     const Solved rough = solve(event, question, levels_, work_, rough_marks);
     rough_now_ = rough.too_much ? -infinity : margin(rough.first);
@@ -440,6 +442,8 @@ class SwingSearch {
   }
 
   bool rough() const { return levels_ != plan_.wear_levels; }
+  // One more exact solution would go past what they may cost.
+  bool tired() const { return settled_work_ + exact_work_ > settling_work; }
 
   bool may_change(const Lever& lever, double by) {
     const Solved solved =
@@ -453,7 +457,7 @@ class SwingSearch {
   }
 
   bool changes(const Lever& lever, double by, std::optional<std::size_t>& set) {
-    const Solved solved = solve(changed(lever, by), question_, plan_.wear_levels, work_);
+    const Solved solved = solve(changed(lever, by), question_, plan_.wear_levels, settled_work_);
     if (solved.too_much) return false;
     std::optional<std::size_t> then;
     if (!solved.first.empty()) then = solved.first[0].set;
@@ -481,7 +485,7 @@ class SwingSearch {
     std::sort(found.begin(), found.end(),
               [](const Found& a, const Found& b) { return a.by < b.by; });
     for (Found& f : found) {
-      if (work_ > 2 * swing_work) break;
+      if (rough() && settled_work_ > 0 && tired()) break;
       if (settle(f)) return f;
     }
     return std::nullopt;
@@ -499,13 +503,13 @@ class SwingSearch {
     double close = 0.0;
     double step = 2.0 * lever.precision;
     while (!changes(lever, f.by, f.set)) {
-      if (!rough() || f.by >= lever.far || work_ > 2 * swing_work) return false;
+      if (!rough() || f.by >= lever.far || tired()) return false;
       close = f.by;
       f.by = std::min(lever.far, f.by + step);
       step *= 2.0;
     }
     if (!rough()) return true;
-    while (f.by - close > lever.precision && work_ <= 2 * swing_work) {
+    while (f.by - close > lever.precision && !tired()) {
       const double middle = close > 0.0 ? halfway(lever, close, f.by)
                                         : std::max(halfway(lever, close, f.by), f.by - step);
       std::optional<std::size_t> set;
@@ -521,11 +525,13 @@ class SwingSearch {
   const Question& question_;
   const Model& model_;
   Plan& plan_;
+  std::uint64_t exact_work_;  // of one solution
   std::size_t kind_ = 0;
   int levels_ = 0;          // by which changes are first judged
   double now_ = 0.0;        // today's margin
   double rough_now_ = 0.0;  // the same, by those plans
   std::uint64_t work_ = 0;
+  std::uint64_t settled_work_ = 0;
 };
 
 }  // namespace
@@ -563,11 +569,12 @@ tl::expected<Plan, std::vector<Problem>> plan(const Event& given, const Question
     plan.sets = model.sets;
     plan.wear_levels = wear_levels;
     plan.time_step = solver.time_step();
+    const std::uint64_t work = solver.work();
     for (const Stage& stage : event.stages) plan.right_tyre_seconds += right_tyre_seconds(stage);
     walk(event, question, model, solver, plan);
     report(question.progress, 0.5);
     if (question.look_for_swing && plan.first.size() > 1)
-      SwingSearch(event, question, model, plan).look();
+      SwingSearch(event, question, model, work, plan).look();
     if (plan.first.size() > 3) plan.first.resize(3);
     return plan;
   }

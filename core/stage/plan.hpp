@@ -20,8 +20,9 @@
 // Wear is kept in 30 000ths of a life, rounded up at each stage. A set is fitted only if it lasts
 // the leg within the rules in any weather deemed possible on its stages (any with a chance above
 // 0). Where sets and weathers are so many that their wear is too much to follow, `wear_levels` says
-// into how many levels the wear of a leg was rounded up (1: as if in its worst weather); 0 is
-// exact. So no plan wears a set past its limit.
+// into how many levels a stage's share of its leg's worst wear was rounded up (`worst_weather`: a
+// leg always counts as its worst); 0 is exact. So no plan wears a set past its limit, and the loss
+// is never flattered: a better plan may exist.
 //
 // Figures: where there are no more than 4096 paths of weather, all are walked, and every figure is
 // exact (`every_path`). Otherwise 1000 paths drawn from a fixed start, the same on every machine,
@@ -41,6 +42,8 @@
 namespace treadwater::stage {
 
 enum class Attitude : unsigned char { average, steady, safe };
+
+inline constexpr int worst_weather = -1;
 
 struct Question {
   Attitude attitude = Attitude::average;
@@ -117,7 +120,7 @@ struct Plan {
   bool regret_is_bound = false;  // some hindsight was too much to work out: regret at most
 
   double time_step = 0.0;  // steady: the scale of times, s
-  int wear_levels = 0;     // 0: wear is exact
+  int wear_levels = 0;     // 0: wear is exact; `worst_weather`: as if in it
 
   std::optional<Swing> swing;
   std::optional<AirSwing> air_swing;

@@ -17,7 +17,7 @@ constexpr double tie = 1e-9;            // seconds
 constexpr std::size_t few_nodes = 500;  // few enough for the whole scale of times
 constexpr std::size_t marks_for_many = 100;
 constexpr std::size_t most_nodes = 200000;
-constexpr std::size_t most_tails = 10000;
+constexpr std::size_t most_tails = 3000;
 constexpr std::size_t most_endings = 4096;  // of one leg
 
 int units(double share) {
@@ -119,8 +119,10 @@ Solver::Solver(const Model& model, int wear_levels, std::size_t marks)
 int Solver::worn_after(std::size_t leg, std::size_t k, int before, std::size_t stage,
                        std::size_t w) const {
   int more = m_.wear[m_.at(stage, k, w)];
-  if (levels_ > 0) {
-    const int level = std::max(1, (m_.worst(leg, k) + levels_ - 1) / levels_);
+  if (levels_ != 0) {
+    const auto legs_stages = static_cast<int>(m_.leg_first[leg + 1] - m_.leg_first[leg]);
+    const int levels = levels_ == worst_weather ? 1 : levels_ * legs_stages;
+    const int level = std::max(1, (m_.worst(leg, k) + levels - 1) / levels);
     more = (more + level - 1) / level * level;
   }
   return std::min(before + more, m_.worst_to[stage * m_.kinds + k]);
@@ -282,7 +284,7 @@ std::size_t Solver::find(const State& state) {
   };
   std::size_t i = place(state);
   if (table_[i] != 0) return table_[i] - 1;
-  if (nodes_.size() >= most_nodes) {
+  if (nodes_.size() >= (attitude_ == Attitude::steady ? most_tails : most_nodes)) {
     too_much_ = true;
     return 0;
   }
@@ -490,8 +492,8 @@ void Solver::mark_times(const std::vector<First>& first, const Question& questio
   const std::size_t third = std::min<std::size_t>(3, first.size()) - 1;
   double top = least[third];
   const bool many = nodes_.size() > few_nodes;
-  if (many && levels_ != 1) {
-    Solver rough(m_, 1, rough_marks);
+  if (many && levels_ != worst_weather) {
+    Solver rough(m_, worst_weather, rough_marks);
     const std::vector<FirstChoice> choices = rough.first_choices(question);
     if (choices.size() > third) top = std::min(top, choices[third].loss);
     work_ += rough.work();
@@ -525,7 +527,6 @@ std::vector<FirstChoice> Solver::first_choices(const Question& question) {
   }
   if (attitude_ == Attitude::steady && !first.empty() && !too_much_) {
     const double tail_share = 1.0 - question.tail_level;
-    if (nodes_.size() > most_tails) too_much_ = true;
     if (!too_much_) mark_times(first, question);
     std::vector<double> sum;
     for (First& f : first) {
