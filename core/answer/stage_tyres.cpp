@@ -2,10 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
+#include <deque>
 
+#include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
+#include "core/patch/geometry.hpp"
 #include "core/stage/plan.hpp"
 #include "core/standard/road_surface.hpp"
+#include "core/water/crossing.hpp"
 #include "core/water/estimate.hpp"
 #include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
@@ -19,6 +23,12 @@ constexpr GaugePressure soft_pressure = kilopascals(180.0);
 constexpr Source plan_words{"stage-plan", "Dynamic programming with recourse at each halt",
                             "Treadwater's own model; CVaR after Rockafellar and Uryasev, 2002",
                             "2026", Standing::common_practice};
+constexpr Source own_notes{"stage-own-notes", "The crew's own notes",
+                           "given here; they count before ours", "", Standing::common_practice};
+constexpr Source wear_law{"wear-by-load", "J. F. Archard, Contact and Rubbing of Flat Surfaces",
+                          "volume worn off by load and way; J. Appl. Phys. 24, 981", "1953",
+                          Standing::memory};
+constexpr std::size_t most_cars = 12;
 constexpr Source officials{"stage-officials", "Whether a stage runs, and at what speed",
                            "the event's officials and rules decide", "", Standing::common_practice};
 
@@ -30,6 +40,7 @@ class StageTyres : Teller {
     read_stages();
     read_sets();
     read_rules();
+    read_cars();
     if (answer_.ok()) solve();
     return std::move(answer_);
   }
@@ -89,9 +100,40 @@ class StageTyres : Teller {
       set.kind = *kind;
       set.count = static_cast<int>(how_many.value_or(1.0));
       if (tread) set.worn = stage::worn(*kind, *tread);
-      if (life) scale_life(set.kind, *life);
+      const bool own_life = life.has_value();
+      if (own_life) scale_life(set.kind, *life);
+      const bool own_pace = read_own_pace(set.kind, row);
+      const auto coolest = quantity<Temperature>(at("coolest"));
+      const auto hottest = quantity<Temperature>(at("hottest"));
+      if (coolest) set.kind.coolest = *coolest;
+      if (hottest) set.kind.hottest = *hottest;
+      if (own_life) set.kind.life_known = &own_notes;
+      if (own_pace) set.kind.pace_known = &own_notes;
+      if (coolest || hottest) set.kind.window_known = &own_notes;
+      kinds_.push_back(set.kind.id);
+      // Tyres with figures of their own are another kind than the same without.
+      if (own_life || own_pace || coolest || hottest)
+        set.kind.id = own_ids_.emplace_back(filled("# #", {set.kind.id, std::to_string(row)}));
       event_.sets.push_back(std::move(set));
     }
+  }
+
+  // A crew's own pace in a weather, on whatever ground the kind may be used. What is not safe stays
+  // so.
+  bool read_own_pace(stage::TyreKind& kind, std::size_t row) {
+    constexpr std::array<const char*, 4> fields = {"slower_dry", "slower_damp", "slower_wet",
+                                                   "slower_standing"};
+    bool any = false;
+    for (std::size_t w = 0; w < fields.size(); ++w) {
+      const auto slower = number(in_row("sets", row, fields[w]));
+      if (!slower) continue;
+      any = true;
+      for (auto& ground : kind.pace) {
+        stage::Pace& pace = ground[w];
+        if (pace.low > 0.0) pace.low = pace.high = 1.0 + *slower / 100.0;
+      }
+    }
+    return any;
   }
 
   // A crew's own life in the dry moves the others with it.
@@ -120,6 +162,8 @@ class StageTyres : Teller {
       return !(set.kind.new_tread > metres(0.0));
     });
     if (slicks && !given("least_tread")) event_.rules.least_tread = metres(0.0);
+    event_.rules.least_grooves = number("grooves").value_or(0.0) / 100.0;
+    event_.rules.moulded_only = yes_no("moulded_only").value_or(false);
     event_.rules.no_studs = yes_no("no_studs").value_or(false);
     event_.rules.road_sections = yes_no("road_sections").value_or(false);
   }
@@ -133,9 +177,11 @@ class StageTyres : Teller {
     }
     tell(*plan);
     tell_halts(*plan);
+    tell_carry(*plan);
     tell_wear(*plan);
-    judge_cold(*plan);
+    judge_temperature(*plan);
     judge_water(*plan);
+    compare_cars(*plan);
     tell_swing(*plan);
     caution("officials", Level::note, "",
             "Whether a stage runs, and what may be fitted, is for the event's officials and rules.",
@@ -226,6 +272,33 @@ class StageTyres : Teller {
     answer_.tables.push_back(std::move(table));
   }
 
+  // Which sets the plan may call for, and how often at the halt where it does so most.
+  void tell_carry(const stage::Plan& plan) {
+    if (plan.sets.size() < 2) return;
+    std::vector<double> most(plan.sets.size(), 0.0), here(plan.sets.size(), 0.0);
+    most[plan.first.front().set] = 1.0;
+    for (std::size_t i = 0; i < plan.halts.size(); ++i) {
+      const stage::AtHalt& halt = plan.halts[i];
+      if (i == 0 || plan.halts[i - 1].stage != halt.stage) here.assign(here.size(), 0.0);
+      for (std::size_t s = 0; s < here.size(); ++s) {
+        here[s] += halt.chance * halt.fits[s];
+        most[s] = std::max(most[s], here[s]);
+      }
+    }
+    Table table{"carry",
+                "Which sets to carry",
+                "How likely each is to go on, at the halt where that is likeliest.",
+                {"Set", "Goes on"},
+                {}};
+    for (std::size_t s = 0; s < most.size(); ++s)
+      table.rows.push_back(
+          {set_name(plan, s), most[s] > 0.9995 ? "in any weather"
+                              : most[s] > 0.0005
+                                  ? filled("in # % of cases", {significant(100.0 * most[s], 2)})
+                                  : "never: leave it at home"});
+    answer_.tables.push_back(std::move(table));
+  }
+
   // Stage by stage, with what is likeliest to be on and what is left of it.
   void tell_wear(const stage::Plan& plan) {
     Timeline timeline{
@@ -260,39 +333,150 @@ class StageTyres : Teller {
                : filled("# miles", {trimmed(in_metres(l) / exact::metres_per_mile, 1)});
   }
 
-  void judge_cold(const stage::Plan& plan) {
-    const stage::TyreKind& kind = event_.sets[plan.sets[plan.first.front().set].entry].kind;
-    const stage::Stage& s = event_.stages.front();
-    if (s.air && *s.air < kind.coolest)
+  // The stages whose air is outside the window of the set that is likely to be on.
+  void judge_temperature(const stage::Plan& plan) {
+    std::string cold, hot;
+    Sources known;
+    for (std::size_t i = 0; i < likely_.size(); ++i) {
+      const stage::TyreKind& kind = event_.sets[plan.sets[likely_[i]].entry].kind;
+      const auto& air = event_.stages[i].air;
+      if (!air || (*air >= kind.coolest && *air <= kind.hottest)) continue;
+      add_item(*air < kind.coolest ? cold : hot, names_[i]);
+      if (kind.window_known != nullptr) add_once(known, *kind.window_known);
+    }
+    if (!cold.empty())
       caution(
           "cold_tyres", Level::care, "it is cold for these tyres",
-          "It is colder than this kind of tyre likes: expect little grip on the first kilometres.",
-          {kind.window_known});
+          filled("#: colder than the tyres that are likely to be on want it. Expect little grip "
+                 "on the first kilometres.",
+                 {cold}),
+          known);
+    if (!hot.empty())
+      caution(
+          "hot_tyres", Level::care, "it is hot for these tyres",
+          filled("#: hotter than the tyres that are likely to be on want it. They lose grip, and "
+                 "wear faster than reckoned here.",
+                 {hot}),
+          known);
   }
 
-  // The speed at which the set that is likely to be on floats in what was reported: as a slick, a
-  // cut slick or a moulded tyre, at the tread it has now.
-  void judge_water(const stage::Plan& plan) {
+  // The speed at which a set floats in what was reported: as a slick, a cut slick or a moulded
+  // tyre, at the tread it has now.
+  std::optional<water::SpeedBand> floats(const stage::Plan& plan, std::size_t set, Length depth,
+                                         GaugePressure pressure,
+                                         std::optional<Length> width) const {
+    const std::size_t entry = plan.sets[set].entry;
+    const stage::TyreSet& on = event_.sets[entry];
+    const double credit = !(on.kind.new_tread > metres(0.0)) ? 0.0
+                          : kinds_[entry] == "cut-slick"     ? 0.5
+                                                             : 1.0;
+    const Length tread = on.kind.new_tread - (on.kind.new_tread - on.kind.least_tread) * on.worn;
     const standard::RoadSurface* road = standard::find_road_surface("asphalt");
+    if (road == nullptr) return std::nullopt;
+    return water::aquaplaning_onset({pressure, tread, credit, width, depth, road->texture});
+  }
+
+  std::string held_text(const water::SpeedBand& onset) const {
+    const Speed held = floor_to_five(onset.low * water::hold_to_share, units_);
+    return held > kilometres_per_hour(0.0) ? speed_text(held) : "a walk";
+  }
+
+  void judge_water(const stage::Plan& plan) {
     for (std::size_t i = 0; i < likely_.size(); ++i) {
-      if (!water_[i] || !(*water_[i] > metres(0.0)) || road == nullptr) continue;
-      const stage::TyreSet& set = event_.sets[plan.sets[likely_[i]].entry];
-      const double credit = !(set.kind.new_tread > metres(0.0)) ? 0.0
-                            : set.kind.id == "cut-slick"        ? 0.5
-                                                                : 1.0;
-      const Length tread =
-          set.kind.new_tread - (set.kind.new_tread - set.kind.least_tread) * set.worn;
-      const auto onset = water::aquaplaning_onset(
-          {soft_pressure, tread, credit, std::nullopt, *water_[i], road->texture});
+      if (!water_[i] || !(*water_[i] > metres(0.0))) continue;
+      if (*water_[i] >= water::deepest_to_enter) {
+        caution("deep_water", Level::unfit, filled("the water on # is too deep", {names_[i]}),
+                filled("#: water of # can stall or float a car. Report it; do not drive into it.",
+                       {names_[i], write_water(*water_[i], units_)}),
+                {&deep_water_advice()});
+        continue;
+      }
+      const auto onset = floats(plan, likely_[i], *water_[i], soft_pressure, std::nullopt);
       if (!onset) continue;
-      const Speed held = floor_to_five(onset->low * water::hold_to_share, units_);
       caution("water_on_stage", Level::care, filled("water stands on #", {names_[i]}),
               filled("#: in # the # floats from about # on, sooner as it wears; hold to # there.",
                      {names_[i], write_water(*water_[i], units_), set_name(plan, likely_[i]),
-                      speed_text(onset->low),
-                      held > kilometres_per_hour(0.0) ? speed_text(held) : "a walk"}),
+                      speed_text(onset->low), held_text(*onset)}),
               {&water::estimate_source(), &water::film_source(), &water::clearing_source()});
     }
+  }
+
+  // ---- a team's other cars ----
+
+  struct Car {
+    std::string name;
+    patch::TyreSize size;
+    Mass load;
+    GaugePressure pressure;
+  };
+
+  void read_cars() {
+    const std::size_t count = rows("cars", most_cars);
+    for (std::size_t row = 0; row < count; ++row) {
+      const auto at = [&](std::string_view field) { return in_row("cars", row, field); };
+      if (!given(at("name")) && !given(at("size")) && !given(at("load")) && !given(at("pressure")))
+        continue;
+      const auto reading = sidewall_text(at("size"));
+      const auto load = quantity<Mass>(at("load"));
+      const auto pressure = quantity<GaugePressure>(at("pressure"));
+      const auto size = reading ? patch::nominal_size(*reading) : std::optional<patch::TyreSize>();
+      if (!given(at("size")))
+        problem(at("size"), "missing",
+                "Sidewall text is missing. Something like 165/70 R13 79T would do.");
+      else if (reading && !size)
+        problem(at("size"), "no_size",
+                "Sidewall text: its width and height are not in it, and both are needed here.");
+      if (!given(at("load")))
+        problem(at("load"), "missing", "Load is missing. Something like 260 kg would do.");
+      if (!given(at("pressure")))
+        problem(at("pressure"), "missing", "Pressure is missing. Something like 1.8 bar would do.");
+      std::string name = plain_spaces(text(at("name")));
+      if (name.empty()) name = filled("Car #", {std::to_string(row + 1)});
+      if (size && load && pressure) cars_.push_back({std::move(name), *size, *load, *pressure});
+    }
+  }
+
+  // Wear goes with the load on what carries it: the volume worn off by the load, and so the depth
+  // by load over width and circumference.
+  static double wear_rate(const Car& car) {
+    return in_kilograms(car.load) / (in_millimetres(car.size.section_width) *
+                                     in_millimetres(patch::overall_diameter(car.size)));
+  }
+
+  void compare_cars(const stage::Plan& plan) {
+    if (cars_.empty()) return;
+    std::size_t deepest = names_.size();
+    for (std::size_t i = 0; i < likely_.size(); ++i)
+      if (water_[i] && *water_[i] > metres(0.0) && *water_[i] < water::deepest_to_enter &&
+          (deepest == names_.size() || *water_[i] > *water_[deepest]))
+        deepest = i;
+    Table table{
+        "cars",
+        "The cars of the team",
+        deepest < names_.size()
+            ? filled("The set for all is the one above: the weather decides. Wear is against "
+                     "the first car; floating is in # on #, with the set likely to be on.",
+                     {write_water(*water_[deepest], units_), names_[deepest]})
+            : "The set for all is the one above: the weather decides. Wear is against the "
+              "first car. No standing water was reported.",
+        {"Car", "Wears", "Floats from", "Hold to"},
+        {}};
+    for (const Car& car : cars_) {
+      std::string from = "–", held = "–";
+      if (deepest < names_.size())
+        if (const auto onset = floats(plan, likely_[deepest], *water_[deepest], car.pressure,
+                                      car.size.section_width))
+          from = speed_text(onset->low), held = held_text(*onset);
+      table.rows.push_back(
+          {car.name, filled("# times", {fixed(wear_rate(car) / wear_rate(cars_.front()), 2)}), from,
+           held});
+    }
+    answer_.tables.push_back(std::move(table));
+    caution("cars", Level::note, "",
+            "Between the cars of the team wear is reckoned by load, width and diameter alone: a "
+            "driver makes more difference. Where a set has little left, look at the heaviest car's "
+            "tyres first.",
+            {&wear_law});
   }
 
   void tell_swing(const stage::Plan& plan) {
@@ -334,6 +518,9 @@ class StageTyres : Teller {
   }
 
   stage::Event event_;
+  std::vector<std::string_view> kinds_;  // of each entry, as chosen
+  std::deque<std::string> own_ids_;
+  std::vector<Car> cars_;
   stage::Question question_;
   std::vector<std::string> names_;
   std::vector<std::optional<Length>> water_;
@@ -346,9 +533,15 @@ class StageTyres : Teller {
 Answer stage_tyres(const Input& input) { return StageTyres(input).run(); }
 
 Sources stage_tyres_sources() {
-  Sources all = {
-      &plan_words,           &stage::persistence_source(), &officials, &water::estimate_source(),
-      &water::film_source(), &water::clearing_source()};
+  Sources all = {&own_notes,
+                 &wear_law,
+                 &deep_water_advice(),
+                 &plan_words,
+                 &stage::persistence_source(),
+                 &officials,
+                 &water::estimate_source(),
+                 &water::film_source(),
+                 &water::clearing_source()};
   for (std::size_t i = 0; i < stage::tyre_kind_count; ++i) {
     const stage::TyreKind kind = stage::tyre_kind(i);
     for (const Source* source :

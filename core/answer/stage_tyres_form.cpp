@@ -40,6 +40,24 @@ constexpr QuantityRequest ice = percent("Chance of ice", "0");
 constexpr QuantityRequest gravel = percent("Gravel", "0");
 constexpr QuantityRequest persistence = percent("How far the weather lasts", "50");
 constexpr QuantityRequest abrasion = count("Abrasion", 10.0, "10", "1");
+constexpr QuantityRequest slower(std::string_view label, std::string_view example) {
+  return {label, Dimension::number, "%", 0.0, 90.0, "0 %", "90 %", example};
+}
+constexpr QuantityRequest slower_dry = slower("Slower, dry", "4");
+constexpr QuantityRequest slower_damp = slower("Slower, damp", "3");
+constexpr QuantityRequest slower_wet = slower("Slower, wet", "6");
+constexpr QuantityRequest slower_standing = slower("Slower, standing water", "20");
+constexpr QuantityRequest coolest{
+    "Works from", Dimension::temperature, "°C", 213.15, 333.15, "-60 °C", "60 °C", "5 °C"};
+constexpr QuantityRequest hottest{
+    "Works up to", Dimension::temperature, "°C", 213.15, 333.15, "-60 °C", "60 °C", "30 °C"};
+constexpr QuantityRequest wheel_load{
+    "Load on a driven wheel", Dimension::mass, "kg", 20.0, 8000.0, "20 kg",
+    "8000 kg (17 600 lb)",    "260 kg"};
+constexpr QuantityRequest pressure{
+    "Tyre pressure", Dimension::pressure,          "kPa",    50.0, 1000.0,
+    "50 kPa",        "1000 kPa (10 bar, 145 psi)", "1.8 bar"};
+constexpr QuantityRequest grooves = percent("Grooves that the rules ask for", "17");
 constexpr QuantityRequest how_many = count("How many sets", 100.0, "100", "1");
 constexpr QuantityRequest most_sets = count("Sets that the rules allow", 100.0, "100", "3");
 
@@ -84,7 +102,24 @@ SheetDescription describe() {
                   quantity_field("tread", "Empty: new.", false, tread, {"mm", "in", "/32 in"},
                                  {"mm", "mm", "/32 in"}),
                   quantity_field("life", "In the dry, by your own notes. It counts before ours.",
-                                 false, life, {"km", "miles"}, {"km", "miles", "miles"})}),
+                                 false, life, {"km", "miles"}, {"km", "miles", "miles"}),
+                  number("slower_dry",
+                         "Per cent of time against the right tyre, by your own notes. It counts "
+                         "before ours.",
+                         slower_dry),
+                  number("slower_damp", "", slower_damp), number("slower_wet", "", slower_wet),
+                  number("slower_standing", "", slower_standing),
+                  quantity_field("coolest", "Air, by your own notes.", false, coolest, {"°C", "°F"},
+                                 {"°C", "°C", "°F"}),
+                  quantity_field("hottest", "", false, hottest, {"°C", "°F"}, {"°C", "°C", "°F"})}),
+      list_field("cars", "Car of the team",
+                 "The weather decides for all of them; load, width and pressure shift wear and the "
+                 "speed at which they float. Empty: none is compared.",
+                 {text_field("name", "Name", "", false, "Car 7"),
+                  text_field("size", "Sidewall text", "", false, "165/70 R13 79T"),
+                  quantity_field("load", "", false, wheel_load, {"kg", "lb"}, {"kg", "kg", "lb"}),
+                  quantity_field("pressure", "", false, pressure, {"kPa", "bar", "psi"},
+                                 {"bar", "psi", "psi"})}),
       choice_field("attitude", "What you want", "",
                    {{"average", "Fastest on average"},
                     {"steady", "Steady: the bad days less bad"},
@@ -95,6 +130,9 @@ SheetDescription describe() {
       number("most_sets", "Empty: no limit.", most_sets),
       quantity_field("least_tread", "At the end of each stage. Empty: 1.6 mm.", false, least,
                      {"mm", "in", "/32 in"}, {"mm", "mm", "/32 in"}),
+      number("grooves", "Share of the tread, per cent. Empty: none.", grooves),
+      yes_no_field("moulded_only", "Must the tread be moulded?",
+                   "Then no slick, and none cut by hand.", "no"),
       yes_no_field("no_studs", "Are studs forbidden?", "", "no"),
       yes_no_field("road_sections", "Are there sections on the open road?",
                    "Then every set must be legal there.", "no"),
@@ -138,7 +176,15 @@ SheetDescription describe() {
        {"sets.0.kind", "soft"},
        {"sets.0.count", "2"},
        {"sets.1.kind", "cut-slick"},
-       {"sets.2.kind", "wet"}}};
+       {"sets.2.kind", "wet"},
+       {"cars.0.name", "Car 7"},
+       {"cars.0.size", "165/70 R13 79T"},
+       {"cars.0.load", "240 kg"},
+       {"cars.0.pressure", "1.7 bar"},
+       {"cars.1.name", "Car 12"},
+       {"cars.1.size", "185/60 R14 82H"},
+       {"cars.1.load", "290 kg"},
+       {"cars.1.pressure", "1.9 bar"}}};
   return sheet;
 }
 

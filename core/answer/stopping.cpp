@@ -12,6 +12,7 @@
 #include "core/grip/rubber.hpp"
 #include "core/grip/stopping.hpp"
 #include "core/standard/road_surface.hpp"
+#include "core/water/crossing.hpp"
 #include "core/water/estimate.hpp"
 #include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
@@ -25,7 +26,6 @@ constexpr Length worn_tread = millimetres(1.6);
 constexpr GaugePressure soft_pressure = kilopascals(200.0);
 // Thinner films take grip, and that is in the friction; no treaded tyre was seen to float on them.
 constexpr Length thinnest_to_float = millimetres(1.0);
-constexpr Length do_not_enter = millimetres(100.0);
 constexpr Speed none = kilometres_per_hour(0.0);
 constexpr Speed end_of_tables = kilometres_per_hour(130.0);  // core/grip/film.hpp
 constexpr Speed end_of_model = kilometres_per_hour(400.0);   // core/grip/limits.hpp
@@ -87,7 +87,7 @@ class Stopping : Teller {
     draw_to_scale();
   }
 
-  bool deep() const { return case_.film >= do_not_enter; }
+  bool deep() const { return case_.film >= water::deepest_to_enter; }
   bool wet() const { return case_.film > Length(); }
   bool paved() const { return case_.surface->ground == standard::Ground::paved; }
 
@@ -128,7 +128,7 @@ class Stopping : Teller {
 
   void judge_water() {
     if (deep()) {
-      const std::string depth = write_water(do_not_enter, units_);
+      const std::string depth = write_water(water::deepest_to_enter, units_);
       fixed_limit("aquaplaning", "The water", none,
                   filled("Water of # and more can stall or float a car.", {depth}),
                   {&deep_water_advice()});

@@ -14,6 +14,7 @@
 #include "core/standard/road_surface.hpp"
 #include "core/standard/speed_load.hpp"
 #include "core/standard/tread_law.hpp"
+#include "core/water/crossing.hpp"
 #include "core/water/estimate.hpp"
 #include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
@@ -37,7 +38,6 @@ constexpr Source base_pressure{"base-speed", "Base pressures hold to 160 km/h",
                                Standing::secondary};
 
 constexpr Length three_millimetres = millimetres(3.0);
-constexpr Length do_not_enter = millimetres(100.0);
 constexpr GaugePressure hot_excess = kilopascals(40.0);
 
 // What the tyre may carry, and by which law.
@@ -491,16 +491,16 @@ class TyreCheck : Teller {
          speed_text(band->low), ". That allows for a ruler ", write_water(ruler_error, units_),
          " out, a tread gauge ", write_depth(tread_gauge_error, units_), " and a pressure gauge ",
          write(pressure_gauge_error, units_), "; the hold-to speed keeps a tenth below it."});
-    if (*water_ >= do_not_enter) {
+    if (*water_ >= water::deepest_to_enter) {
       limit.central = limit.low = limit.high = kilometres_per_hour(0.0);
       limit.text = "do not enter";
-      limit.why = joined(
-          {"Water of ", write_water(do_not_enter, units_), " and more can stall or float a car."});
+      limit.why = joined({"Water of ", write_water(water::deepest_to_enter, units_),
+                          " and more can stall or float a car."});
       limit.sources.push_back(&deep_water_advice());
       caution("deep_water", Level::unfit, "the water is too deep to drive into",
               filled("Do not drive into # of water or more, nor into any moving water. Stop, turn "
                      "back, report it.",
-                     {write_water(do_not_enter, units_)}),
+                     {write_water(water::deepest_to_enter, units_)}),
               {&deep_water_advice()});
     } else if (slick) {
       caution("slick_in_water", Level::unfit, "a slick floats on standing water",
@@ -512,7 +512,7 @@ class TyreCheck : Teller {
               "In standing water ease off before it, hold the wheel straight and do not brake in "
               "it. A puddle under one side pulls the car that way.");
     }
-    if (*water_ > millimetres(10.0) && *water_ < do_not_enter)
+    if (*water_ > millimetres(10.0) && *water_ < water::deepest_to_enter)
       caution("beyond_measured_water", Level::care, "the water is deeper than any test",
               "Deeper than any published test (9.5 mm, 3/8 in): the figures are carried on beyond "
               "the measurements, with the low one made lower still.");

@@ -120,6 +120,7 @@ std::vector<Problem> check(const Event& event) {
 std::optional<std::string> refusal(const TyreKind& kind, const Stage& stage, const Rules& rules,
                                    bool careful) {
   if (rules.no_studs && kind.studded) return "studs are not allowed";
+  if (rules.moulded_only && !kind.moulded) return "only moulded treads are allowed";
   if (rules.road_sections && !kind.road_legal) return "not legal on the road sections";
   // A kind is refused when none of its tyres has grooves enough; the tyre itself is to be measured.
   if (1.0 - kind.land_low < rules.least_grooves - 1e-9) return "too few grooves for the rules";

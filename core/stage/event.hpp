@@ -45,6 +45,7 @@ struct Rules {
   Length least_tread;            // at the end of every stage
   double least_grooves = 0.0;    // share of the tread that must be grooves: 1 - land ratio
   bool no_studs = false;
+  bool moulded_only = false;
   bool road_sections = false;  // sets must be legal on the open road
 };
 

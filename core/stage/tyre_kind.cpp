@@ -281,6 +281,7 @@ TyreKind tyre_kind(std::size_t i) {
   kind.least_tread = millimetres(row.least_tread / 10.0);
   kind.roughest = row.roughest;
   kind.studded = row.studded;
+  kind.moulded = kind.id != "slick" && kind.id != "cut-slick";
   kind.road_legal = row.road_legal;
   kind.pace_known = &own_pace;
   kind.life_known = row.life_known;

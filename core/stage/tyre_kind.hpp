@@ -62,6 +62,7 @@ struct TyreKind {
   Length least_tread;  // at the end of its life
   Roughness roughest = Roughness::smooth;
   bool studded = false;
+  bool moulded = true;      // its grooves were made in the mould: no slick, and none cut by hand
   bool road_legal = false;  // it is made with an approval mark; look for it on the sidewall
   const Source* pace_known = nullptr;
   const Source* life_known = nullptr;

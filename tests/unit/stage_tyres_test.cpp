@@ -155,3 +155,66 @@ TEST_CASE("a long event is answered too, in every attitude, with what would chan
   CHECK(with_id(steady["cautions"], "swing"));
   CHECK(value(steady, "tail_lost") < value(answer, "tail_lost") + 1e-9);
 }
+
+TEST_CASE("a crew's own figures count before ours, for the set they were given with alone") {
+  Json input = day();
+  input["stages"][0]["halt"] = "none";
+  input["stages"].push_back({{"length", "8 km"}, {"dry", "100"}});
+  input["sets"] = {{{"kind", "soft"}}};
+  CHECK(ask(input)["ok"] == false);  // 24 km on tyres good for 19
+  input["sets"][0]["life"] = "40 km";
+  CHECK(ask(input)["ok"] == true);
+  // Another set of that kind, without figures, still lasts 19 km.
+  input["sets"] = {{{"kind", "soft"}, {"life", "40 km"}, {"tread", "1.6 mm"}}, {{"kind", "soft"}}};
+  CHECK(ask(input)["ok"] == false);
+
+  Json slow = day();
+  slow["sets"][0]["slower_dry"] = "30";
+  CHECK(verdict(ask(slow)).find("Fit full wet now") == 0);
+}
+
+TEST_CASE("a rule that the tread be moulded refuses slicks and cut slicks") {
+  Json input = day();
+  input["sets"] = {{{"kind", "slick"}}, {{"kind", "cut-slick"}}};
+  CHECK(ask(input)["ok"] == true);
+  input["moulded_only"] = "yes";
+  const Json answer = ask(input);
+  CHECK(answer["ok"] == false);
+  CHECK(answer["problems"][0]["text"].get<std::string>().find("moulded") != std::string::npos);
+}
+
+TEST_CASE("water too deep to drive into is no stage to drive") {
+  Json input = day();
+  input["stages"][1]["water"] = "120 mm";
+  const Json answer = ask(input);
+  CHECK(answer["verdict"]["level"] == "unfit");
+  CHECK(with_id(answer["cautions"], "deep_water"));
+}
+
+TEST_CASE("the cars of a team: the heavier wears faster, the softer floats sooner") {
+  Json input = day();
+  input["stages"][1]["water"] = "6 mm";
+  input["cars"] = {{{"size", "165/70 R13 79T"}, {"load", "240 kg"}, {"pressure", "1.9 bar"}},
+                   {{"size", "165/70 R13 79T"}, {"load", "360 kg"}, {"pressure", "1.4 bar"}},
+                   Json::object()};
+  const Json answer = ask(input);
+  REQUIRE(answer["problems"] == Json::array());
+  const Json& rows = (*with_id(answer["blocks"], "cars"))["rows"];
+  REQUIRE(rows.size() == 2);
+  CHECK(rows[0][1] == "1.00 times");
+  CHECK(rows[1][1] == "1.50 times");
+  const auto speed = [](const Json& row) { return std::stoi(row[2].get<std::string>()); };
+  CHECK(speed(rows[1]) < speed(rows[0]));
+  input["cars"][1].erase("load");
+  CHECK(ask(input)["problems"][0]["field"] == "cars.1.load");
+}
+
+TEST_CASE("each set is said to be needed, perhaps needed, or never") {
+  Json input = day();
+  input["sets"].push_back({{"kind", "studded"}});
+  const Json answer = ask(input);
+  const Json* carry = with_id(answer["blocks"], "carry");
+  REQUIRE(carry);
+  CHECK((*carry)["rows"][0][1] == "in any weather");
+  CHECK((*carry)["rows"][2][1] == "never: leave it at home");
+}
