@@ -1,3 +1,8 @@
+// Set by the build: 'one-file' where the whole page is in one file.
+interface ImportMeta {
+  readonly env: { readonly MODE: string };
+}
+
 // The files that the build of the core lays into src/generated.
 declare module '*/treadwater-first.mjs' {
   const create: (options: { wasmBinary: Uint8Array }) => Promise<{

@@ -6,7 +6,7 @@ export interface Keeping {
 }
 
 export function keepOffline(changed: (now: Keeping) => void): void {
-  if (!('serviceWorker' in navigator) || location.protocol === 'file:') return;
+  if (!('serviceWorker' in navigator) || import.meta.env.MODE === 'one-file') return;
   const { serviceWorker } = navigator;
   const now: Keeping = { kept: false, fresh: undefined };
 

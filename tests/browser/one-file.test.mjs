@@ -1,0 +1,78 @@
+// The page in one file, opened from a disk, and the zip that a club's web-master unpacks.
+import assert from 'node:assert/strict';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { after, before, test } from 'node:test';
+import { pathToFileURL } from 'node:url';
+
+import { unzipSync } from 'fflate';
+
+import { launch } from '../support/browser.mjs';
+import { root } from '../support/paths.mjs';
+import { serve } from '../support/server.mjs';
+import { answered, desk, fillIn, holdTo, KERB, own, phone, ready, visit } from './support.mjs';
+
+const file = pathToFileURL(join(root, 'web/dist/treadwater-one-file.html')).href;
+const unpacked = mkdtempSync(join(tmpdir(), 'treadwater-'));
+let browser;
+
+before(async () => {
+  browser = await launch();
+  for (const [name, bytes] of Object.entries(unzipSync(readFileSync(join(root, 'build/treadwater-page.zip'))))) {
+    mkdirSync(dirname(join(unpacked, name)), { recursive: true });
+    writeFileSync(join(unpacked, name), bytes);
+  }
+});
+after(async () => {
+  await browser.close();
+  rmSync(unpacked, { recursive: true });
+});
+
+for (const [name, viewport] of Object.entries({ phone, desk })) {
+  test(`the one file answers from a disk, offline, on a ${name}, and asks for nothing`, async () => {
+    const { context, page, seen } = await visit(browser, file, { viewport, offline: true });
+    await own(page).click();
+    await fillIn(page, KERB);
+    await answered(page);
+    assert.equal(await holdTo(page), '50 km/h');
+    assert.deepEqual(seen.requests.filter((url) => !url.startsWith('file:') && !url.startsWith('data:')), []);
+    assert.deepEqual(seen.requests.filter((url) => url.startsWith('file:')), [file]);
+    assert.deepEqual(seen.complaints, []);
+    assert.deepEqual(await page.evaluate(() => globalThis.refused), []);
+    await context.close();
+  });
+}
+
+test('the one file opens every sheet by its link, and draws its charts', async () => {
+  const { context, page, seen } = await visit(browser, file, { viewport: desk, offline: true });
+  const sheets = await page.locator('nav a[href^="#"]').evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+  assert.ok(sheets.length > 5);
+  for (const sheet of sheets) {
+    await page.goto(file + sheet);
+    await page.reload();
+    await ready(page);
+    await page.waitForSelector('.verdict');
+  }
+  await page.goto(`${file}#stopping`);
+  await page.reload();
+  await page.waitForSelector('.uplot');
+  assert.deepEqual(seen.complaints, []);
+  await context.close();
+});
+
+test('the unpacked zip works under a sub-path, and tells the web-master how', async () => {
+  const site = await serve(join(unpacked, 'treadwater'), { base: '/club/tyres/' });
+  const { context, page, seen } = await visit(browser, site.url);
+  await own(page).click();
+  await fillIn(page, KERB);
+  await answered(page);
+  assert.equal(await holdTo(page), '50 km/h');
+  assert.deepEqual(seen.complaints, []);
+  await context.close();
+  await site.stop();
+  const note = readFileSync(join(unpacked, 'READ-ME.txt'), 'utf8');
+  for (const word of ['application/wasm', 'Cache-Control', 'Content-Security-Policy', 'frame-ancestors']) assert.match(note, new RegExp(word));
+  const policy = /content="(default-src[^"]*)"/.exec(readFileSync(join(unpacked, 'treadwater/index.html'), 'utf8'))[1];
+  assert.ok(note.replaceAll(/\s+/g, ' ').includes(policy), 'the note names the policy that the page has');
+});

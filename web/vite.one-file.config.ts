@@ -1,0 +1,57 @@
+// The whole page in one file that runs from a memory stick: no server, no network, no neighbours. Its
+// content policy allows what the file itself holds, by hash, and nothing else.
+import { createHash } from 'node:crypto';
+import { defineConfig, type Plugin } from 'vite';
+import { viteSingleFile } from 'vite-plugin-singlefile';
+
+// The module of all sheets does for the first as well: here nothing has to be fetched first.
+function oneModule(): Plugin {
+  return {
+    name: 'one-module',
+    enforce: 'pre',
+    resolveId(source, importer) {
+      return source.includes('/treadwater-first.') ? this.resolve(source.replace('-first', ''), importer) : null;
+    },
+    // The glue is handed the bytes: where it would look for them by itself they would be held twice.
+    transform(code, id) {
+      return id.endsWith('/treadwater.mjs') ? code.replace(/new URL\("treadwater\.wasm",\s*import\.meta\.url\)\.toString\(\)/, '""') : null;
+    },
+  };
+}
+
+// Nothing beside the file is asked for: no icons, no manifest, nothing loaded ahead.
+function noNeighbours(): Plugin {
+  return {
+    name: 'no-neighbours',
+    transformIndexHtml: { order: 'pre', handler: (html) => html.replace(/^<link rel="(icon|apple-touch-icon|preload)".*\n/gm, '') },
+  };
+}
+
+function policyByHash(): Plugin {
+  const hashes = (html: string, tag: string) => [...html.matchAll(new RegExp(`<${tag}\\b[^>]*>(.*?)</${tag}>`, 'gs'))]
+    .map(([, inner = '']) => `'sha256-${createHash('sha256').update(inner).digest('base64')}'`).join(' ');
+  return {
+    name: 'policy-by-hash',
+    enforce: 'post',
+    generateBundle: {
+      order: 'post',
+      handler(_, bundle) {
+        for (const file of Object.values(bundle)) {
+          if (file.type !== 'asset' || !file.fileName.endsWith('.html')) continue;
+          const html = String(file.source);
+          // Module scripts wait for the page by themselves; inline ones do not fetch, so need no origin.
+          file.source = html.replace(/content="default-src [^"]*"/, `content="default-src 'none'; script-src ${hashes(html, 'script')} 'wasm-unsafe-eval'; style-src ${hashes(html, 'style')}; connect-src data:; base-uri 'none'; form-action 'none'"`);
+        }
+      },
+    },
+  };
+}
+
+export default defineConfig({
+  base: './',
+  mode: 'one-file',
+  define: { 'import.meta.env.MODE': '"one-file"' },
+  publicDir: false,
+  build: { target: 'es2022', outDir: '../build/one-file', emptyOutDir: true, assetsInlineLimit: Number.MAX_SAFE_INTEGER, reportCompressedSize: false },
+  plugins: [oneModule(), noNeighbours(), viteSingleFile({ removeViteModuleLoader: true }), policyByHash()],
+});
