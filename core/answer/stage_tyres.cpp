@@ -44,7 +44,7 @@ class StageTyres : Teller {
   }
 
   void read_stages() {
-    const std::size_t count = rows("stages", stage::most_stages);
+    const std::size_t count = rows("stages");
     constexpr std::array<const char*, stage::weathers> fields = {"dry",      "damp", "wet",
                                                                  "standing", "snow", "ice"};
     for (std::size_t row = 0; row < count; ++row) {
@@ -80,7 +80,7 @@ class StageTyres : Teller {
   }
 
   void read_sets() {
-    const std::size_t count = rows("sets", stage::most_sets);
+    const std::size_t count = rows("sets");
     for (std::size_t row = 0; row < count; ++row) {
       const auto at = [&](std::string_view field) { return in_row("sets", row, field); };
       const auto id = choice(at("kind"));

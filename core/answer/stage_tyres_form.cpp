@@ -3,6 +3,7 @@
 #include "core/answer/form.hpp"
 #include "core/answer/heads.hpp"
 #include "core/answer/stage_tyres.hpp"
+#include "core/stage/event.hpp"
 #include "core/stage/tyre_kind.hpp"
 
 namespace treadwater::answer {
@@ -59,8 +60,11 @@ SheetDescription describe() {
       units_field(),
       list_field(
           "stages", "Stage", "In the order in which they are driven, with the halt after each.",
-          {text_field("name", "Name", "", false, "Long Meadow"),
-           quantity_field("length", "", true, length, {"km", "miles"}, {"km", "miles", "miles"}),
+          stage::most_stages,
+          {also(text_field("name", "Name", "", false, "Long Meadow"), column::name),
+           also(quantity_field("length", "", true, length, {"km", "miles"},
+                               {"km", "miles", "miles"}),
+                column::length),
            number("dry", "Per cent; the chances of a stage make 100. All empty: dry.", dry),
            number("damp", "", damp), number("wet", "", wet), number("standing", "", standing),
            number("snow", "", snow), number("ice", "", ice),
@@ -76,15 +80,18 @@ SheetDescription describe() {
            quantity_field("average", "Empty: 80 km/h.", false, average, {"km/h", "mph"},
                           {"km/h", "mph", "mph"}),
            quantity_field("air", "", false, air, {"°C", "°F"}, {"°C", "°C", "°F"}),
-           quantity_field("water", "The deepest, by a ruler.", false, water, {"mm", "in"},
-                          {"mm", "mm", "in"})}),
-      list_field("sets", "Set of tyres", "What is in the van, and on the car.",
-                 {choice_field("kind", "Kind", "", std::move(kinds)),
-                  number("count", "Empty: 1.", how_many),
-                  quantity_field("tread", "Empty: new.", false, tread, {"mm", "in", "/32 in"},
-                                 {"mm", "mm", "/32 in"}),
-                  quantity_field("life", "In the dry, by your own notes. It counts before ours.",
-                                 false, life, {"km", "miles"}, {"km", "miles", "miles"})}),
+           also(quantity_field("water", "The deepest, by a ruler.", false, water, {"mm", "in"},
+                               {"mm", "mm", "in"}),
+                column::water)}),
+      list_field(
+          "sets", "Set of tyres", "What is in the van, and on the car.", stage::most_sets,
+          {also(choice_field("kind", "Kind", "", std::move(kinds)), "Type|Tyre|Genre|Art|Tyyppi"),
+           number("count", "Empty: 1.", how_many),
+           also(quantity_field("tread", "Empty: new.", false, tread, {"mm", "in", "/32 in"},
+                               {"mm", "mm", "/32 in"}),
+                column::tread),
+           quantity_field("life", "In the dry, by your own notes. It counts before ours.", false,
+                          life, {"km", "miles"}, {"km", "miles", "miles"})}),
       choice_field("attitude", "What you want", "",
                    {{"average", "Fastest on average"},
                     {"steady", "Steady: the bad days less bad"},

@@ -60,27 +60,60 @@ struct TopSpeed {
   std::string letters;
 };
 
+void add_measured(Sources& sources) {
+  for (const auto& row : water::measured_onsets()) add_once(sources, row.source);
+}
+
+using Onset = std::optional<water::SpeedBand>(const water::WetTyre&, const water::OnsetsInWater*);
+
+std::optional<water::SpeedBand> onset_of_one(const water::WetTyre& tyre,
+                                             const water::OnsetsInWater*) {
+  return water::aquaplaning_onset(tyre);
+}
+
+std::optional<water::SpeedBand> onset_of_many(const water::WetTyre& tyre,
+                                              const water::OnsetsInWater* water) {
+  const auto onset = water->of(tyre);
+  return water::SpeedBand{onset.low, onset.central, onset.central};
+}
+
 class TyreCheck : Teller {
  public:
   explicit TyreCheck(const Input& input) : Teller(tyre_check_sheet(), input) {}
 
   Answer run() {
-    read_form();
+    judge();
     if (size_) {
       explain_sidewall();
-      say_what_the_sidewall_leaves_open();
+      describe_patch();
     }
+    if (answer_.ok()) {
+      finish();
+      say_it_aloud();
+    }
+    return std::move(answer_);
+  }
+
+  TyreFinding run_in_brief(const water::OnsetsInWater* water) {
+    brief_ = true;
+    onset_ = onset_of_many;
+    in_water_ = water;
+    judge();
+    if (answer_.ok()) finish();
+    return {std::move(answer_), std::move(size_), tread_, law_, age_};
+  }
+
+ private:
+  void judge() {
+    read_form();
+    if (size_) say_what_the_sidewall_leaves_open();
     judge_speed_symbol();
     judge_load();
     judge_water();
     judge_tread();
     judge_age();
-    describe_patch();
-    if (answer_.ok()) finish();
-    return std::move(answer_);
   }
 
- private:
   // ---- reading the form ----
 
   void read_form() {
@@ -420,7 +453,7 @@ class TyreCheck : Teller {
     }
     caution_about_thin_film();
     if (*water_ <= millimetres(0.0)) return;
-    published_onsets();
+    if (!brief_) published_onsets();
     limit_by_water();
   }
 
@@ -464,13 +497,14 @@ class TyreCheck : Teller {
   void limit_by_water() {
     if (!cold_ || !tread_ || !surface_) return;
     const bool slick = kind_->groove_credit == 0.0;
-    const auto band = water::aquaplaning_onset(
-        {*cold_, *tread_, kind_->groove_credit,
-         size_ ? size_->section_width : std::optional<Length>(), *water_, surface_->texture});
+    const auto band =
+        onset_({*cold_, *tread_, kind_->groove_credit,
+                size_ ? size_->section_width : std::optional<Length>(), *water_, surface_->texture},
+               in_water_);
     if (!band) return;
     Sources sources{&water::estimate_source(), &water::film_source(),
                     &water::pressure_only_source(), &water::clearing_source()};
-    for (const auto& row : water::measured_onsets()) add_once(sources, row.source);
+    add_measured(sources);
     sources.push_back(&surface_->source);
     const std::string about = filled("about #", {band_text(band->central, band->low, band->high)});
     figure("onset_estimate", "Our estimate of the onset", in_kilometres_per_hour(band->central),
@@ -664,7 +698,6 @@ class TyreCheck : Teller {
   }
 
   void describe_patch() {
-    if (!size_) return;
     describe_size();
     const auto found = patch_of_tyre();
     if (!found) {
@@ -728,7 +761,6 @@ class TyreCheck : Teller {
     hold_to();
     judge_intended_speed();
     conclude("Fit for this load at this pressure, as far as these readings tell.");
-    say_it_aloud();
   }
 
   void judge_intended_speed() {
@@ -783,11 +815,18 @@ class TyreCheck : Teller {
   const standard::RoadSurface* surface_ = nullptr;
   const standard::TreadLaw* law_ = nullptr;
   std::optional<TyreAge> age_;
+  bool brief_ = false;  // one of many: nothing is said that only its own sheet shows
+  Onset* onset_ = onset_of_one;
+  const water::OnsetsInWater* in_water_ = nullptr;
 };
 
 }  // namespace
 
 Answer tyre_check(const Input& input) { return TyreCheck(input).run(); }
+
+TyreFinding find_tyre(const Input& input, const water::OnsetsInWater* water) {
+  return TyreCheck(input).run_in_brief(water);
+}
 
 Sources tyre_check_sources() {
   Sources all = {&standard::load_index_source(),
@@ -825,7 +864,7 @@ Sources tyre_check_sources() {
                  &winter_advice,
                  &date_code_source(),
                  &age_advice_source()};
-  for (const auto& row : water::measured_onsets()) add_once(all, row.source);
+  add_measured(all);
   for (const auto& surface : standard::road_surfaces()) add_once(all, surface.source);
   for (const auto& law : standard::tread_laws()) {
     add_once(all, law.source);

@@ -40,7 +40,7 @@ constexpr std::uint64_t start_of_stream = 20260101;
 
 // ---- readings, rounded so that two different ones differ by far more than a power's error ----
 
-double rounded(double value, double steps_per_unit) {
+inline double rounded(double value, double steps_per_unit) {
   return std::floor(value * steps_per_unit + 0.5) / steps_per_unit;
 }
 Length rounded(Length l) { return metres(rounded(in_metres(l), 1073741824.0)); }  // 2^30 to a metre
@@ -83,7 +83,7 @@ struct TreadPart {
   double flood;  // (8 mm / flood depth)^(2/3)
 };
 
-TreadPart tread_part(const Wear& wear, Length grooves) {
+inline TreadPart tread_part(const Wear& wear, Length grooves) {
   const double left = std::min(1.0, grooves / worn_tread);
   double flood = 1.0;
   if (wear.shrinks > 0.0 && left < 1.0)
@@ -91,7 +91,7 @@ TreadPart tread_part(const Wear& wear, Length grooves) {
   return {1.0 - clearing(grooves, wear.bare), flood};
 }
 
-double worn(const TreadPart& tread, double flooded) {
+[[gnu::always_inline]] inline double worn(const TreadPart& tread, double flooded) {
   return 1.0 - tread.loss * std::min(1.0, tread.flood * flooded);
 }
 
@@ -149,14 +149,30 @@ struct WaterPart {
 
 class Cases {
  public:
-  explicit Cases(const WaterPart& water) : water_(water) {
-    for (int i = 0; i < steps; ++i) spread_[i] = 1.0 + tyre_spread * error_at(i);
-  }
+  explicit Cases(const WaterPart& water) : water_(water) {}
 
   void set(const WetTyre& tyre) {
-    set_pressure(tyre.pressure);
-    set_width(tyre.section_width);
-    set_tread(tyre);
+    const auto width = [&](double unknown) {
+      return width_factor(tyre.section_width.value_or(millimetres(unknown)));
+    };
+    const double wide = std::min(1.0, width(255.0));
+    const double usual = width(205.0);
+    const double narrow = std::max(1.0, width(155.0));
+    for (int i = 0; i < steps; ++i) {
+      const GaugePressure p = held_pressure(reading_at(tyre.pressure, pressure_gauge_error, i));
+      cautious_.by_pressure[i] = root(p / usual_pressure);
+      film_.by_pressure[i] = pressure_factor(p);
+      pressure_.by_pressure[i] =
+          in_kilometres_per_hour(pressure_only_onset(std::min(p, hardest_measured)));
+      cautious_.by_film[i] = water_.designers[i] * wide * water_.beyond[i];
+      film_.by_film[i] = water_.new_tyre[i] * usual;
+      pressure_.by_film[i] = narrow;
+      const Length grooves = grooves_of(tyre, reading_at(tyre.tread, tread_gauge_error, i));
+      by_line_[i] = tread_part(by_line, grooves);
+      half_way_[i] = tread_part(half_way, grooves);
+      no_further_[i] = tread_part(no_further, grooves);
+      spread_[i] = 1.0 + tyre_spread * error_at(i);
+    }
   }
 
   std::vector<double> draw() const {
@@ -220,41 +236,9 @@ class Cases {
     return bound;
   }
 
-  void set_pressure(GaugePressure read) {
-    for (int i = 0; i < steps; ++i) {
-      const GaugePressure p = held_pressure(reading_at(read, pressure_gauge_error, i));
-      cautious_.by_pressure[i] = root(p / usual_pressure);
-      film_.by_pressure[i] = pressure_factor(p);
-      pressure_.by_pressure[i] =
-          in_kilometres_per_hour(pressure_only_onset(std::min(p, hardest_measured)));
-    }
-  }
-
-  void set_width(std::optional<Length> known) {
-    const auto width = [&](double unknown) {
-      return width_factor(known.value_or(millimetres(unknown)));
-    };
-    const double wide = std::min(1.0, width(255.0));
-    const double usual = width(205.0);
-    const double narrow = std::max(1.0, width(155.0));
-    for (int i = 0; i < steps; ++i) {
-      cautious_.by_film[i] = water_.designers[i] * wide * water_.beyond[i];
-      film_.by_film[i] = water_.new_tyre[i] * usual;
-      pressure_.by_film[i] = narrow;
-    }
-  }
-
-  void set_tread(const WetTyre& tyre) {
-    for (int i = 0; i < steps; ++i) {
-      const Length grooves = grooves_of(tyre, reading_at(tyre.tread, tread_gauge_error, i));
-      by_line_[i] = tread_part(by_line, grooves);
-      half_way_[i] = tread_part(half_way, grooves);
-      no_further_[i] = tread_part(no_further, grooves);
-    }
-  }
-
   // One random number is one draw: a byte for each reading and one for the spread between tyres.
-  double speed(const Law& law, const TreadPart* wear, std::uint32_t random) const {
+  [[gnu::always_inline]] double speed(const Law& law, const TreadPart* wear,
+                                      std::uint32_t random) const {
     const auto pressure = static_cast<std::uint8_t>(random);
     const auto film = static_cast<std::uint8_t>(random >> 8);
     const auto tread = static_cast<std::uint8_t>(random >> 16);
@@ -277,9 +261,13 @@ class Cases {
 // several times as fast in WebAssembly as std::sort.
 std::vector<double> sorted(const std::vector<double>& values) {
   constexpr int buckets = 8192;
-  const auto ends = std::minmax_element(values.begin(), values.end());
-  const double least = *ends.first;
-  const double per_width = (buckets - 1) / std::max(1e-9, *ends.second - least);
+  double least = values.front();
+  double most = least;
+  for (const double value : values) {
+    least = std::min(least, value);
+    most = std::max(most, value);
+  }
+  const double per_width = (buckets - 1) / std::max(1e-9, most - least);
   const auto bucket_of = [&](double value) {
     return static_cast<std::size_t>((value - least) * per_width);
   };
