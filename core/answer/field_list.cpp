@@ -355,7 +355,7 @@ class FieldList : Teller {
                         std::to_string(names_with(Finding::unread).count()),
                         std::to_string(names_with(Finding::care).count()),
                         std::to_string(names_with(Finding::fit).count())}),
-                {"Name", "Tyre", "Tread", "Finding", "Hold to", "Governed by", "Cautions"},
+                {"Name", "Finding", "Hold to", "Governed by", "Cautions", "Tread", "Tyre"},
                 {},
                 "Finding"};
     Table scrutineer{"scrutineer",
@@ -368,8 +368,8 @@ class FieldList : Teller {
     scrutineer.rows.reserve(order.size());
     for (const Row* row : order) {
       const std::string finding = words[static_cast<std::size_t>(row->finding)];
-      field.rows.push_back({row->name, row->tyre, row->tread, finding, hold_text(*row),
-                            row->governed_by, cautions_of(*row)});
+      field.rows.push_back({row->name, finding, hold_text(*row), row->governed_by,
+                            cautions_of(*row), row->tread, row->tyre});
       scrutineer.rows.push_back(
           {row->name, finding, row->against_the_law, row->markings, row->age});
     }

@@ -101,10 +101,10 @@ class TableMore extends HTMLElement {
             </select>
           </div>` : nothing}
         <div class="field">
-          <label for="sort-${id}">In order of</label>
+          <label for="sort-${id}">Order</label>
           <select id="sort-${id}" @change=${(event: Event) => { this.#by = Number((event.target as HTMLSelectElement).value); this.#down = false; this.#draw(); }}>
-            <option value="-1">what it is</option>
-            ${columns.map((column, i) => html`<option value=${i} .selected=${live(i === this.#by)}>${column}</option>`)}
+            <option value="-1">as it comes</option>
+            ${columns.map((column, i) => html`<option value=${i} .selected=${live(i === this.#by)}>by ${column}</option>`)}
           </select>
         </div>
         ${this.#by < 0 ? nothing : html`<button type="button" @click=${() => this.#sort(this.#by)}>Turn round</button>`}

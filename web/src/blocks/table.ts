@@ -34,7 +34,7 @@ export function grid(label: string, columns: string[], rows: string[][]) {
     </div>`;
 }
 
-// A figure with its unit stays on one line.
+// A figure with its unit stays on one line; a sentence gets room.
 function look(cell = ''): string {
-  return cell.length < 18 ? 'short' : '';
+  return cell.length < 18 ? 'short' : cell.length > 60 ? 'long' : '';
 }
