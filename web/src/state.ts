@@ -82,10 +82,11 @@ export function putTable(values: Values, list: string, field: Field, table: Map<
       const cell = table[row]?.get(part.id);
       if (!cell) continue;
       const path = `${list}.${row}.${part.id}`;
-      const bare = part.kind === 'quantity' && !carriesUnit(cell.text);
-      const unit = cell.unit ?? preferredUnit(values, part);
+      const [typed, own] = split(cell.text, part.units ?? []);
+      const bare = part.kind === 'quantity' && !carriesUnit(typed);
+      const unit = own ?? cell.unit ?? preferredUnit(values, part);
       const known = !!part.units?.includes(unit);
-      values.set(path, bare && !known ? `${cell.text} ${unit}` : cell.text);
+      values.set(path, bare && !known ? `${typed} ${unit}` : typed);
       if (bare && known) values.set(`${path}.unit`, unit);
     }
   }
@@ -301,15 +302,16 @@ export function wayOf(description: Description, sheet: Sheet, id: string): Way |
   return description.ways.find((way) => way.id === id && way.sheet === sheet.id);
 }
 
-function accepts(fields: Field[], key: string, value: string): boolean {
+// What a row says in place of a choice is kept: taken out, it would become the first choice unseen.
+function accepts(fields: Field[], key: string, value: string, inRow = false): boolean {
   const [id = '', ...rest] = key.split('.');
   const field = fields.find((one) => one.id === id);
   if (!field) return false;
   const end = rest.join('.');
   if (field.kind === 'list') {
     if (end === 'rows') return !field.row_names && /^\d{1,4}$/.test(value);
-    return /^\d{1,4}$/.test(rest[0] ?? '') && Number(rest[0]) < mostRows(field) && accepts(field.fields ?? [], rest.slice(1).join('.'), value);
+    return /^\d{1,4}$/.test(rest[0] ?? '') && Number(rest[0]) < mostRows(field) && accepts(field.fields ?? [], rest.slice(1).join('.'), value, true);
   }
   if (end === 'unit') return !!field.units?.includes(value);
-  return !end && offered(field, value);
+  return !end && (inRow || offered(field, value));
 }

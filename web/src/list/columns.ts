@@ -26,9 +26,14 @@ interface Head {
   unit?: string;
 }
 
+const LONGEST_NAME = 80;
+const MOST_COLUMNS = 100; // are looked at
+
 // "Pressure", "pressure (psi)", "Pression psi".
 function headOf(said: string, fields: Field[], names: (field: Field) => string[]): Head | undefined {
+  if (said.length > LONGEST_NAME) return undefined;
   const [, name = said, bracket] = /^(.*?)\s*[([]([^()[\]]*)[)\]]\s*$/s.exec(said) ?? [];
+  if (!fold(said)) return undefined;
   for (const field of fields) {
     for (const known of names(field).map(fold)) {
       if (fold(said) === known) return { field };
@@ -47,8 +52,8 @@ export function headsOf(cells: string[], list: Field): (Head | undefined)[] {
   const left = new Set(list.fields ?? []);
   const heads: (Head | undefined)[] = cells.map(() => undefined);
   for (const names of [own, others]) {
-    cells.forEach((said, i) => {
-      const head = heads[i] || !fold(said) ? undefined : headOf(said, [...left], names);
+    cells.slice(0, MOST_COLUMNS).forEach((said, i) => {
+      const head = heads[i] ? undefined : headOf(said, [...left], names);
       if (!head) return;
       heads[i] = head;
       left.delete(head.field);
@@ -66,7 +71,7 @@ export function named(cells: string[], list: Field): number {
 // In a list of fixed rows, the column that says which row a line is.
 function rowColumn(cells: string[], { label, also, row_names }: Field): number {
   const names = row_names ? [label, ...(also ?? [])].map(fold) : [];
-  return cells.findIndex((cell) => names.includes(fold(cell)));
+  return cells.slice(0, names.length ? MOST_COLUMNS : 0).findIndex((cell) => names.includes(fold(cell)));
 }
 
 export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: number): Read {

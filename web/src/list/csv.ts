@@ -23,11 +23,13 @@ export function read(text: string, known: (cells: string[]) => number): Lines {
     if (score > most) [best, most] = [delimiter, score];
   }
   const quoted = parse(plain, best, '"');
-  const broken = quoted.errors.some(({ type }) => type === 'Quotes');
+  // A mark that closes on a later line has swallowed the lines between.
+  const broken = quoted.errors.some(({ type }) => type === 'Quotes') ||
+    quoted.data.some((cells) => cells.some((cell) => /[\r\n]/.test(cell) && cell.includes(best)));
   const { data } = broken ? parse(plain, best, '\0') : quoted;
   return {
     lines: data.filter(said).map((cells) => cells.map((cell) => cell.replace(/\s+/g, ' ').trim())),
-    remarks: broken ? ['A quotation mark in it opens and does not close, so they were all taken as part of the text.'] : [],
+    remarks: broken ? ['A quotation mark in it does not close on its line, so all of them were taken as part of the text.'] : [],
   };
 }
 

@@ -140,7 +140,7 @@ export class Panel {
     const some = Object.entries(this.found.rows).slice(0, SHOWN);
     return html`
       <p class="aside">${this.found.count > SHOWN ? `The first ${SHOWN} of them:` : 'As it was read:'}</p>
-      ${grid('As it was read', ['', ...parts.map(({ label }) => label)], some.map(([at, row]) => [
+      ${grid('As it was read', [this.field.label, ...parts.map(({ label }) => label)], some.map(([at, row]) => [
         this.kit.state.rowName(this.field, Number(at)),
         ...parts.map(({ id }) => { const cell = row.get(id); return cell?.unit && !this.kit.state.carriesUnit(cell.text) ? `${cell.text} ${cell.unit}` : cell?.text ?? ''; }),
       ]))}`;
