@@ -104,6 +104,9 @@ class TyreCheck : Teller {
   }
 
  private:
+  // A list gives reasons and sources only where a sentence about the intended speed needs them.
+  bool explained() const { return !brief_ || intended_; }
+
   void judge() {
     read_form();
     if (size_) say_what_the_sidewall_leaves_open();
@@ -284,7 +287,7 @@ class TyreCheck : Teller {
     const auto greatest = greatest_load();
     if (!greatest) return;
     const auto basis = load_basis(*greatest);
-    if (basis && cold_) describe_capacity(*basis);
+    if (basis && cold_ && !brief_) describe_capacity(*basis);
     if (!load_) return;
     const bool overloaded = *load_ > *greatest;
     if (overloaded && (cold_ || !basis)) refuse_overload(*greatest);
@@ -381,9 +384,10 @@ class TyreCheck : Teller {
     else
       limit.sources.push_back(&base_pressure);
     const GaugePressure base = basis.needed(*load_, 100.0);
-    limit.why = filled("# needs at least # cold, and more from # up; the tyre has #.",
-                       {write(*load_, units_), write(base, units_),
-                        speed_text(kilometres_per_hour(160.0)), write(*cold_, units_)});
+    if (explained())
+      limit.why = filled("# needs at least # cold, and more from # up; the tyre has #.",
+                         {write(*load_, units_), write(base, units_),
+                          speed_text(kilometres_per_hour(160.0)), write(*cold_, units_)});
     limit.text = limit.low == limit.high ? speed_text(limit.central)
                                          : band_text(limit.central, limit.low, limit.high);
     if (limit.high == kilometres_per_hour(0.0)) limit.text = "not at any speed";
@@ -502,15 +506,6 @@ class TyreCheck : Teller {
                 size_ ? size_->section_width : std::optional<Length>(), *water_, surface_->texture},
                in_water_);
     if (!band) return;
-    Sources sources{&water::estimate_source(), &water::film_source(),
-                    &water::pressure_only_source(), &water::clearing_source()};
-    add_measured(sources);
-    sources.push_back(&surface_->source);
-    const std::string about = filled("about #", {band_text(band->central, band->low, band->high)});
-    figure("onset_estimate", "Our estimate of the onset", in_kilometres_per_hour(band->central),
-           "km/h", about, sources, "Ours: the film formula, worn down as measured tyres are.",
-           in_kilometres_per_hour(band->low), in_kilometres_per_hour(band->high));
-
     Limit limit;
     limit.id = "aquaplaning";
     limit.label = "Aquaplaning";
@@ -518,13 +513,8 @@ class TyreCheck : Teller {
     limit.low = band->low;
     limit.high = band->high;
     limit.share_kept = water::hold_to_share;
-    limit.sources = std::move(sources);
-    limit.text = about;
-    limit.why = joined(
-        {write_water(*water_, units_), " of water can lift this tyre off the road from about ",
-         speed_text(band->low), ". That allows for a ruler ", write_water(ruler_error, units_),
-         " out, a tread gauge ", write_depth(tread_gauge_error, units_), " and a pressure gauge ",
-         write(pressure_gauge_error, units_), "; the hold-to speed keeps a tenth below it."});
+    limit.text = filled("about #", {band_text(band->central, band->low, band->high)});
+    if (explained()) explain_water(limit);
     if (*water_ >= do_not_enter) {
       limit.central = limit.low = limit.high = kilometres_per_hour(0.0);
       limit.text = "do not enter";
@@ -555,6 +545,22 @@ class TyreCheck : Teller {
               "The water formulas were made on paved roads. On gravel, earth or grass take them as "
               "a guess, and no credit was given for the surface.");
     add_limit(answer_, std::move(limit));
+  }
+
+  void explain_water(Limit& limit) {
+    limit.sources = {&water::estimate_source(), &water::film_source(),
+                     &water::pressure_only_source(), &water::clearing_source()};
+    add_measured(limit.sources);
+    limit.sources.push_back(&surface_->source);
+    figure("onset_estimate", "Our estimate of the onset", in_kilometres_per_hour(limit.central),
+           "km/h", limit.text, limit.sources,
+           "Ours: the film formula, worn down as measured tyres are.",
+           in_kilometres_per_hour(limit.low), in_kilometres_per_hour(limit.high));
+    limit.why = joined(
+        {write_water(*water_, units_), " of water can lift this tyre off the road from about ",
+         speed_text(limit.low), ". That allows for a ruler ", write_water(ruler_error, units_),
+         " out, a tread gauge ", write_depth(tread_gauge_error, units_), " and a pressure gauge ",
+         write(pressure_gauge_error, units_), "; the hold-to speed keeps a tenth below it."});
   }
 
   // ---- tread and age ----
