@@ -84,11 +84,7 @@ class FieldList : Teller {
     read_shared();
     gather_rows();
     if (!answer_.ok()) return std::move(answer_);
-    for (std::size_t i = 0; i < rows_.size(); ++i) {
-      judge(i);
-      if (i % 50 == 0)
-        report(input_.progress, static_cast<double>(i) / static_cast<double>(rows_.size()));
-    }
+    judge_all();
     add_limits();
     say_unread();
     say_without_a_speed();
@@ -158,6 +154,22 @@ class FieldList : Teller {
   }
 
   // ---- one row ----
+
+  // Those of one pressure after each other: a good part of the work is then done once for them.
+  void judge_all() {
+    std::vector<std::size_t> order(rows_.size());
+    for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+    std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+      const int differ = rows_[a].given[pressure].compare(rows_[b].given[pressure]);
+      return differ < 0 || (differ == 0 && a < b);
+    });
+    std::size_t done = 0;
+    for (const std::size_t i : order) {
+      judge(i);
+      if (done++ % 50 == 0)
+        report(input_.progress, static_cast<double>(done) / static_cast<double>(rows_.size()));
+    }
+  }
 
   void judge(std::size_t place) {
     Row& row = rows_[place];

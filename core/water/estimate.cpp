@@ -158,12 +158,8 @@ class Cases {
     const double wide = std::min(1.0, width(255.0));
     const double usual = width(205.0);
     const double narrow = std::max(1.0, width(155.0));
+    if (!(tyre.pressure == set_for_)) set_pressure(tyre.pressure);
     for (int i = 0; i < steps; ++i) {
-      const GaugePressure p = held_pressure(reading_at(tyre.pressure, pressure_gauge_error, i));
-      cautious_.by_pressure[i] = root(p / usual_pressure);
-      film_.by_pressure[i] = pressure_factor(p);
-      pressure_.by_pressure[i] =
-          in_kilometres_per_hour(pressure_only_onset(std::min(p, hardest_measured)));
       cautious_.by_film[i] = water_.designers[i] * wide * water_.beyond[i];
       film_.by_film[i] = water_.new_tyre[i] * usual;
       pressure_.by_film[i] = narrow;
@@ -197,6 +193,17 @@ class Cases {
 
  private:
   static constexpr std::size_t rank = rank_of(low_share);
+
+  void set_pressure(GaugePressure read) {
+    set_for_ = read;
+    for (int i = 0; i < steps; ++i) {
+      const GaugePressure p = held_pressure(reading_at(read, pressure_gauge_error, i));
+      cautious_.by_pressure[i] = root(p / usual_pressure);
+      film_.by_pressure[i] = pressure_factor(p);
+      pressure_.by_pressure[i] =
+          in_kilometres_per_hour(pressure_only_onset(std::min(p, hardest_measured)));
+    }
+  }
 
   double likely_bound(const std::vector<std::uint32_t>& randoms) const {
     std::array<double, 256> sample;
@@ -248,6 +255,7 @@ class Cases {
   }
 
   const WaterPart& water_;
+  GaugePressure set_for_ = kilopascals(-1.0);  // none yet
   Law cautious_;
   Law film_;
   Law pressure_;

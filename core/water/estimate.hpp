@@ -89,7 +89,8 @@ class OnsetDraws {
 
 // Many tyres in one depth of water on one road: what the water gives and the stream of draws are
 // made once, and the low end is found without sorting the draws. Bit for bit what aquaplaning_onset
-// gives, at a fraction of its time; the high end is not asked for. Film above 0.
+// gives, at a fraction of its time (less still for tyres of one pressure after each other); the
+// high end is not asked for. Film above 0.
 class OnsetsInWater {
  public:
   struct Onset {
