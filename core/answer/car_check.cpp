@@ -64,7 +64,7 @@ class CarCheck : Teller {
   }
 
   void read_corners() {
-    const std::size_t count = rows("corners", most_corners);
+    const std::size_t count = rows("corners");
     std::string missing;
     for (std::size_t row = 0; row < most_corners; ++row) {
       const bool empty =

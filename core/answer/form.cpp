@@ -1,5 +1,7 @@
 #include "core/answer/form.hpp"
 
+#include <algorithm>
+
 #include "core/answer/tyre_kind.hpp"
 #include "core/quantity/write.hpp"
 #include "core/standard/rain_words.hpp"
@@ -60,11 +62,22 @@ Field date_field(std::string_view id, std::string_view label, std::string_view h
 }
 
 Field list_field(std::string_view id, std::string_view label, std::string_view hint,
-                 std::vector<Field> fields, std::vector<std::string_view> row_names) {
+                 std::size_t most_rows, std::vector<Field> fields,
+                 std::vector<std::string_view> row_names) {
   Field field = text_field(id, label, hint, false, "");
   field.kind = FieldKind::list;
+  field.most_rows = most_rows;
   field.fields = std::move(fields);
   field.row_names = std::move(row_names);
+  return field;
+}
+
+Field also(Field field, std::string_view names) {
+  while (!names.empty()) {
+    const std::size_t end = std::min(names.find('|'), names.size());
+    field.also.push_back(names.substr(0, end));
+    names.remove_prefix(std::min(end + 1, names.size()));
+  }
   return field;
 }
 

@@ -28,7 +28,6 @@ constexpr Source own_notes{"stage-own-notes", "The crew's own notes",
 constexpr Source wear_law{"wear-by-load", "J. F. Archard, Contact and Rubbing of Flat Surfaces",
                           "volume worn off by load and way; J. Appl. Phys. 24, 981", "1953",
                           Standing::memory};
-constexpr std::size_t most_cars = 12;
 constexpr Source officials{"stage-officials", "Whether a stage runs, and at what speed",
                            "the event's officials and rules decide", "", Standing::common_practice};
 
@@ -51,7 +50,7 @@ class StageTyres : Teller {
   }
 
   void read_stages() {
-    const std::size_t count = rows("stages", stage::most_stages);
+    const std::size_t count = rows("stages");
     constexpr std::array<const char*, stage::weathers> fields = {"dry",      "damp", "wet",
                                                                  "standing", "snow", "ice"};
     for (std::size_t row = 0; row < count; ++row) {
@@ -87,7 +86,7 @@ class StageTyres : Teller {
   }
 
   void read_sets() {
-    const std::size_t count = rows("sets", stage::most_sets);
+    const std::size_t count = rows("sets");
     for (std::size_t row = 0; row < count; ++row) {
       const auto at = [&](std::string_view field) { return in_row("sets", row, field); };
       const auto id = choice(at("kind"));
@@ -411,7 +410,7 @@ class StageTyres : Teller {
   };
 
   void read_cars() {
-    const std::size_t count = rows("cars", most_cars);
+    const std::size_t count = rows("cars");
     for (std::size_t row = 0; row < count; ++row) {
       const auto at = [&](std::string_view field) { return in_row("cars", row, field); };
       if (!given(at("name")) && !given(at("size")) && !given(at("load")) && !given(at("pressure")))

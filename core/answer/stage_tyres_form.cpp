@@ -3,6 +3,7 @@
 #include "core/answer/form.hpp"
 #include "core/answer/heads.hpp"
 #include "core/answer/stage_tyres.hpp"
+#include "core/stage/event.hpp"
 #include "core/stage/tyre_kind.hpp"
 
 namespace treadwater::answer {
@@ -77,8 +78,11 @@ SheetDescription describe() {
       units_field(),
       list_field(
           "stages", "Stage", "In the order in which they are driven, with the halt after each.",
-          {text_field("name", "Name", "", false, "Long Meadow"),
-           quantity_field("length", "", true, length, {"km", "miles"}, {"km", "miles", "miles"}),
+          stage::most_stages,
+          {also(text_field("name", "Name", "", false, "Long Meadow"), column::name),
+           also(quantity_field("length", "", true, length, {"km", "miles"},
+                               {"km", "miles", "miles"}),
+                column::length),
            number("dry", "Per cent; the chances of a stage make 100. All empty: dry.", dry),
            number("damp", "", damp), number("wet", "", wet), number("standing", "", standing),
            number("snow", "", snow), number("ice", "", ice),
@@ -94,32 +98,39 @@ SheetDescription describe() {
            quantity_field("average", "Empty: 80 km/h.", false, average, {"km/h", "mph"},
                           {"km/h", "mph", "mph"}),
            quantity_field("air", "", false, air, {"°C", "°F"}, {"°C", "°C", "°F"}),
-           quantity_field("water", "The deepest, by a ruler.", false, water, {"mm", "in"},
-                          {"mm", "mm", "in"})}),
-      list_field("sets", "Set of tyres", "What is in the van, and on the car.",
-                 {choice_field("kind", "Kind", "", std::move(kinds)),
-                  number("count", "Empty: 1.", how_many),
-                  quantity_field("tread", "Empty: new.", false, tread, {"mm", "in", "/32 in"},
-                                 {"mm", "mm", "/32 in"}),
-                  quantity_field("life", "In the dry, by your own notes. It counts before ours.",
-                                 false, life, {"km", "miles"}, {"km", "miles", "miles"}),
-                  number("slower_dry",
-                         "Per cent of time against the right tyre, by your own notes. It counts "
-                         "before ours.",
-                         slower_dry),
-                  number("slower_damp", "", slower_damp), number("slower_wet", "", slower_wet),
-                  number("slower_standing", "", slower_standing),
-                  quantity_field("coolest", "Air, by your own notes.", false, coolest, {"°C", "°F"},
-                                 {"°C", "°C", "°F"}),
-                  quantity_field("hottest", "", false, hottest, {"°C", "°F"}, {"°C", "°C", "°F"})}),
-      list_field("cars", "Car of the team",
-                 "The weather decides for all of them; load, width and pressure shift wear and the "
-                 "speed at which they float. Empty: none is compared.",
-                 {text_field("name", "Name", "", false, "Car 7"),
-                  text_field("size", "Sidewall text", "", false, "165/70 R13 79T"),
-                  quantity_field("load", "", false, wheel_load, {"kg", "lb"}, {"kg", "kg", "lb"}),
-                  quantity_field("pressure", "", false, pressure, {"kPa", "bar", "psi"},
-                                 {"bar", "psi", "psi"})}),
+           also(quantity_field("water", "The deepest, by a ruler.", false, water, {"mm", "in"},
+                               {"mm", "mm", "in"}),
+                column::water)}),
+      list_field(
+          "sets", "Set of tyres", "What is in the van, and on the car.", stage::most_sets,
+          {also(choice_field("kind", "Kind", "", std::move(kinds)), "Type|Tyre|Genre|Art|Tyyppi"),
+           number("count", "Empty: 1.", how_many),
+           also(quantity_field("tread", "Empty: new.", false, tread, {"mm", "in", "/32 in"},
+                               {"mm", "mm", "/32 in"}),
+                column::tread),
+           quantity_field("life", "In the dry, by your own notes. It counts before ours.", false,
+                          life, {"km", "miles"}, {"km", "miles", "miles"}),
+           number("slower_dry",
+                  "Per cent of time against the right tyre, by your own notes. It counts before "
+                  "ours.",
+                  slower_dry),
+           number("slower_damp", "", slower_damp), number("slower_wet", "", slower_wet),
+           number("slower_standing", "", slower_standing),
+           quantity_field("coolest", "Air, by your own notes.", false, coolest, {"°C", "°F"},
+                          {"°C", "°C", "°F"}),
+           quantity_field("hottest", "", false, hottest, {"°C", "°F"}, {"°C", "°C", "°F"})}),
+      list_field(
+          "cars", "Car of the team",
+          "The weather decides for all of them; load, width and pressure shift wear and the "
+          "speed at which they float. Empty: none is compared.",
+          12,
+          {text_field("name", "Name", "", false, "Car 7"),
+           also(text_field("size", "Sidewall text", "", false, "165/70 R13 79T"), column::size),
+           also(quantity_field("load", "", false, wheel_load, {"kg", "lb"}, {"kg", "kg", "lb"}),
+                column::load),
+           also(quantity_field("pressure", "", false, pressure, {"kPa", "bar", "psi"},
+                               {"bar", "psi", "psi"}),
+                column::pressure)}),
       choice_field("attitude", "What you want", "",
                    {{"average", "Fastest on average"},
                     {"steady", "Steady: the bad days less bad"},

@@ -18,7 +18,6 @@
 namespace treadwater::answer {
 namespace {
 
-constexpr std::size_t most_tyres = 20;
 constexpr Length worn_tread = millimetres(1.6);
 constexpr GaugePressure soft_pressure = kilopascals(200.0);
 constexpr Length one_lane = metres(3.65);
@@ -73,7 +72,7 @@ class StandingWater : Teller {
   }
 
   void read_tyres() {
-    const std::size_t count = rows("tyres", most_tyres);
+    const std::size_t count = rows("tyres");
     for (std::size_t row = 0; row < count; ++row) {
       const auto id = choice(row_path("tyres", row, "tyre_kind"));
       const auto tread = quantity<Length>(row_path("tyres", row, "tread"));

@@ -75,7 +75,8 @@ std::optional<Date> Teller::date(std::string_view path) {
   return read;
 }
 
-std::size_t Teller::rows(std::string_view list, std::size_t most) {
+std::size_t Teller::rows(std::string_view list) {
+  const std::size_t most = field(list).most_rows;
   const std::size_t count = input_.rows(list);
   if (count <= most) return count;
   problem(list, "too_many_rows",

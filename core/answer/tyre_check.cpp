@@ -60,27 +60,63 @@ struct TopSpeed {
   std::string letters;
 };
 
+void add_measured(Sources& sources) {
+  for (const auto& row : water::measured_onsets()) add_once(sources, row.source);
+}
+
+using Onset = std::optional<water::SpeedBand>(const water::WetTyre&, const water::OnsetsInWater*);
+
+std::optional<water::SpeedBand> onset_of_one(const water::WetTyre& tyre,
+                                             const water::OnsetsInWater*) {
+  return water::aquaplaning_onset(tyre);
+}
+
+std::optional<water::SpeedBand> onset_of_many(const water::WetTyre& tyre,
+                                              const water::OnsetsInWater* water) {
+  const auto onset = water->of(tyre);
+  return water::SpeedBand{onset.low, onset.central, onset.central};
+}
+
 class TyreCheck : Teller {
  public:
   explicit TyreCheck(const Input& input) : Teller(tyre_check_sheet(), input) {}
 
   Answer run() {
-    read_form();
+    judge();
     if (size_) {
       explain_sidewall();
-      say_what_the_sidewall_leaves_open();
+      describe_patch();
     }
+    if (answer_.ok()) {
+      finish();
+      say_it_aloud();
+    }
+    return std::move(answer_);
+  }
+
+  TyreFinding run_in_brief(const water::OnsetsInWater* water) {
+    brief_ = true;
+    onset_ = onset_of_many;
+    in_water_ = water;
+    judge();
+    if (answer_.ok()) finish();
+    return {std::move(answer_), std::move(size_), tread_, law_, age_};
+  }
+
+ private:
+  // A list gives reasons and sources only where a sentence about the intended speed needs them.
+  bool explained() const { return !brief_ || intended_; }
+
+  void judge() {
+    read_form();
+    if (size_) say_what_the_sidewall_leaves_open();
     judge_speed_symbol();
     judge_load();
     judge_water();
     judge_tread();
     judge_age();
-    describe_patch();
-    if (answer_.ok()) finish();
-    return std::move(answer_);
   }
 
- private:
   // ---- reading the form ----
 
   void read_form() {
@@ -251,7 +287,7 @@ class TyreCheck : Teller {
     const auto greatest = greatest_load();
     if (!greatest) return;
     const auto basis = load_basis(*greatest);
-    if (basis && cold_) describe_capacity(*basis);
+    if (basis && cold_ && !brief_) describe_capacity(*basis);
     if (!load_) return;
     const bool overloaded = *load_ > *greatest;
     if (overloaded && (cold_ || !basis)) refuse_overload(*greatest);
@@ -348,9 +384,10 @@ class TyreCheck : Teller {
     else
       limit.sources.push_back(&base_pressure);
     const GaugePressure base = basis.needed(*load_, 100.0);
-    limit.why = filled("# needs at least # cold, and more from # up; the tyre has #.",
-                       {write(*load_, units_), write(base, units_),
-                        speed_text(kilometres_per_hour(160.0)), write(*cold_, units_)});
+    if (explained())
+      limit.why = filled("# needs at least # cold, and more from # up; the tyre has #.",
+                         {write(*load_, units_), write(base, units_),
+                          speed_text(kilometres_per_hour(160.0)), write(*cold_, units_)});
     limit.text = limit.low == limit.high ? speed_text(limit.central)
                                          : band_text(limit.central, limit.low, limit.high);
     if (limit.high == kilometres_per_hour(0.0)) limit.text = "not at any speed";
@@ -420,7 +457,7 @@ class TyreCheck : Teller {
     }
     caution_about_thin_film();
     if (*water_ <= millimetres(0.0)) return;
-    published_onsets();
+    if (!brief_) published_onsets();
     limit_by_water();
   }
 
@@ -464,19 +501,11 @@ class TyreCheck : Teller {
   void limit_by_water() {
     if (!cold_ || !tread_ || !surface_) return;
     const bool slick = kind_->groove_credit == 0.0;
-    const auto band = water::aquaplaning_onset(
-        {*cold_, *tread_, kind_->groove_credit,
-         size_ ? size_->section_width : std::optional<Length>(), *water_, surface_->texture});
+    const auto band =
+        onset_({*cold_, *tread_, kind_->groove_credit,
+                size_ ? size_->section_width : std::optional<Length>(), *water_, surface_->texture},
+               in_water_);
     if (!band) return;
-    Sources sources{&water::estimate_source(), &water::film_source(),
-                    &water::pressure_only_source(), &water::clearing_source()};
-    for (const auto& row : water::measured_onsets()) add_once(sources, row.source);
-    sources.push_back(&surface_->source);
-    const std::string about = filled("about #", {band_text(band->central, band->low, band->high)});
-    figure("onset_estimate", "Our estimate of the onset", in_kilometres_per_hour(band->central),
-           "km/h", about, sources, "Ours: the film formula, worn down as measured tyres are.",
-           in_kilometres_per_hour(band->low), in_kilometres_per_hour(band->high));
-
     Limit limit;
     limit.id = "aquaplaning";
     limit.label = "Aquaplaning";
@@ -484,13 +513,8 @@ class TyreCheck : Teller {
     limit.low = band->low;
     limit.high = band->high;
     limit.share_kept = water::hold_to_share;
-    limit.sources = std::move(sources);
-    limit.text = about;
-    limit.why = joined(
-        {write_water(*water_, units_), " of water can lift this tyre off the road from about ",
-         speed_text(band->low), ". That allows for a ruler ", write_water(ruler_error, units_),
-         " out, a tread gauge ", write_depth(tread_gauge_error, units_), " and a pressure gauge ",
-         write(pressure_gauge_error, units_), "; the hold-to speed keeps a tenth below it."});
+    limit.text = filled("about #", {band_text(band->central, band->low, band->high)});
+    if (explained()) explain_water(limit);
     if (*water_ >= water::deepest_to_enter) {
       limit.central = limit.low = limit.high = kilometres_per_hour(0.0);
       limit.text = "do not enter";
@@ -521,6 +545,22 @@ class TyreCheck : Teller {
               "The water formulas were made on paved roads. On gravel, earth or grass take them as "
               "a guess, and no credit was given for the surface.");
     add_limit(answer_, std::move(limit));
+  }
+
+  void explain_water(Limit& limit) {
+    limit.sources = {&water::estimate_source(), &water::film_source(),
+                     &water::pressure_only_source(), &water::clearing_source()};
+    add_measured(limit.sources);
+    limit.sources.push_back(&surface_->source);
+    figure("onset_estimate", "Our estimate of the onset", in_kilometres_per_hour(limit.central),
+           "km/h", limit.text, limit.sources,
+           "Ours: the film formula, worn down as measured tyres are.",
+           in_kilometres_per_hour(limit.low), in_kilometres_per_hour(limit.high));
+    limit.why = joined(
+        {write_water(*water_, units_), " of water can lift this tyre off the road from about ",
+         speed_text(limit.low), ". That allows for a ruler ", write_water(ruler_error, units_),
+         " out, a tread gauge ", write_depth(tread_gauge_error, units_), " and a pressure gauge ",
+         write(pressure_gauge_error, units_), "; the hold-to speed keeps a tenth below it."});
   }
 
   // ---- tread and age ----
@@ -664,7 +704,6 @@ class TyreCheck : Teller {
   }
 
   void describe_patch() {
-    if (!size_) return;
     describe_size();
     const auto found = patch_of_tyre();
     if (!found) {
@@ -728,7 +767,6 @@ class TyreCheck : Teller {
     hold_to();
     judge_intended_speed();
     conclude("Fit for this load at this pressure, as far as these readings tell.");
-    say_it_aloud();
   }
 
   void judge_intended_speed() {
@@ -783,11 +821,18 @@ class TyreCheck : Teller {
   const standard::RoadSurface* surface_ = nullptr;
   const standard::TreadLaw* law_ = nullptr;
   std::optional<TyreAge> age_;
+  bool brief_ = false;  // one of many: nothing is said that only its own sheet shows
+  Onset* onset_ = onset_of_one;
+  const water::OnsetsInWater* in_water_ = nullptr;
 };
 
 }  // namespace
 
 Answer tyre_check(const Input& input) { return TyreCheck(input).run(); }
+
+TyreFinding find_tyre(const Input& input, const water::OnsetsInWater* water) {
+  return TyreCheck(input).run_in_brief(water);
+}
 
 Sources tyre_check_sources() {
   Sources all = {&standard::load_index_source(),
@@ -825,7 +870,7 @@ Sources tyre_check_sources() {
                  &winter_advice,
                  &date_code_source(),
                  &age_advice_source()};
-  for (const auto& row : water::measured_onsets()) add_once(all, row.source);
+  add_measured(all);
   for (const auto& surface : standard::road_surfaces()) add_once(all, surface.source);
   for (const auto& law : standard::tread_laws()) {
     add_once(all, law.source);

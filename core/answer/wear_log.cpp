@@ -11,7 +11,6 @@
 namespace treadwater::answer {
 namespace {
 
-constexpr std::size_t most_readings = 200;
 constexpr double days_a_year = 365.25;
 constexpr double days_a_month = days_a_year / 12.0;
 constexpr double far_away = 10.0 * days_a_year;  // no date is named beyond this
@@ -61,7 +60,7 @@ class WearLog : Teller {
 
  private:
   void read_readings() {
-    const std::size_t count = rows("readings", most_readings);
+    const std::size_t count = rows("readings");
     if (count == 0 && answer_.ok())
       problem("readings", "missing",
               "Readings are missing: two of one tyre, on two days, would do.");

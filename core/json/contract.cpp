@@ -13,7 +13,6 @@ using Json = nlohmann::ordered_json;
 namespace a = treadwater::answer;
 
 constexpr std::string_view version = "0.1.0";
-constexpr std::size_t longest_input = 64 * 1024;
 
 std::string text_of(std::string_view view) { return std::string(view); }
 
@@ -83,6 +82,10 @@ Json input_json(const a::Preset& preset) {
 
 // ---- describe ----
 
+Json names_json(const std::vector<std::string_view>& names) {
+  return list_of(names, [](std::string_view name) { return Json(text_of(name)); });
+}
+
 const char* dimension_name(Dimension d) {
   switch (d) {
     case Dimension::pressure:
@@ -138,8 +141,7 @@ Json field_json(const a::Field& field) {
     put_text(json, "dimension", dimension_name(field.quantity->dimension));
     put_text(json, "min", field.quantity->least_text);
     put_text(json, "max", field.quantity->most_text);
-    put_json(json, "units",
-             list_of(field.units, [](std::string_view unit) { return Json(text_of(unit)); }));
+    put_json(json, "units", names_json(field.units));
     const char* systems[] = {"metric", "uk", "us"};
     for (std::size_t i = 0; i < field.preferred.size() && i < std::size(systems); ++i)
       put_text(json["preferred"], systems[i], field.preferred[i]);
@@ -151,10 +153,12 @@ Json field_json(const a::Field& field) {
                put_text(one, "label", choice.label);
                return one;
              }));
-  if (field.kind == a::FieldKind::list) put_json(json, "fields", list_of(field.fields, field_json));
-  if (!field.row_names.empty())
-    put_json(json, "row_names",
-             list_of(field.row_names, [](std::string_view name) { return Json(text_of(name)); }));
+  if (field.kind == a::FieldKind::list) {
+    put_json(json, "fields", list_of(field.fields, field_json));
+    put_number(json, "most", static_cast<double>(field.most_rows));
+  }
+  if (!field.also.empty()) put_json(json, "also", names_json(field.also));
+  if (!field.row_names.empty()) put_json(json, "row_names", names_json(field.row_names));
   return json;
 }
 
@@ -322,6 +326,7 @@ void put_table(Json& json, const a::Table& table) {
 Json table_json(const a::Table& table) {
   Json json = block_json("table", table.id, table.title, table.text);
   put_table(json, table);
+  if (!table.picked_by.empty()) put_text(json, "picked_by", table.picked_by);
   return json;
 }
 
@@ -529,6 +534,7 @@ a::Answer answer_of(a::Sheets sheets, std::string_view sheet_id, std::string_vie
     return refused(in_quotes(sheet_id), "sheet", "unknown_sheet",
                    filled("There is no sheet #. There is: #.", {in_quotes(sheet_id), ids}));
   }
+  const std::size_t longest_input = sheet->head.longest_input;
   if (text.size() > longest_input)
     return refused(sheet_id, "input", "too_long",
                    filled("The input is # bytes long; at most # are read.",

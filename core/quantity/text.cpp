@@ -1,5 +1,7 @@
 #include "core/quantity/text.hpp"
 
+#include <algorithm>
+
 namespace treadwater {
 namespace {
 
@@ -23,11 +25,11 @@ std::size_t utf8_length(std::string_view text) {
 std::string filled(const char* sentence, std::initializer_list<std::string_view> values) {
   std::string out;
   const auto* value = values.begin();
-  for (const char* c = sentence; *c != 0; ++c) {
-    if (*c != '#')
-      out.push_back(*c);
-    else if (value != values.end())
-      out += *value++;
+  for (std::string_view rest = sentence; !rest.empty();) {
+    const std::size_t gap = std::min(rest.find('#'), rest.size());
+    out += rest.substr(0, gap);
+    if (gap < rest.size() && value != values.end()) out += *value++;
+    rest.remove_prefix(std::min(gap + 1, rest.size()));
   }
   return out;
 }
@@ -73,8 +75,9 @@ std::string plain_spaces(std::string_view text) {
   while (!text.empty()) {
     std::size_t length = 1;
     bool space = text[0] == ' ' || (text[0] >= '\t' && text[0] <= '\r');
-    for (std::string_view w : wide)
-      if (text.substr(0, w.size()) == w) space = true, length = w.size();
+    if (static_cast<unsigned char>(text[0]) >= 0x80)
+      for (std::string_view w : wide)
+        if (text.substr(0, w.size()) == w) space = true, length = w.size();
     if (!space)
       out += text[0];
     else if (!out.empty() && out.back() != ' ')

@@ -125,6 +125,16 @@ test('the band: within its budget, and at least 5 times as fast as plain JavaScr
   assert.ok(plain >= 5 * wasm, `only ${plain / wasm} times`);
 });
 
+test('many tyres in one water: at least 3 times as fast as each alone', async () => {
+  const bench = await loadModule('bench');
+  for (const film of [1, 5, 30]) {
+    const many = best(5, () => bench.onsetsInWater(500, film)) / 500;
+    const alone = best(50, () => bench.onsetBand(usual.kpa, usual.tread, film, 'low'));
+    console.log(`low end in ${film} mm of water: ${(1000 * many).toFixed(0)} µs a tyre in a list, ${(1000 * alone).toFixed(0)} µs alone`);
+    assert.ok(alone >= 3 * many, `only ${alone / many} times`);
+  }
+});
+
 test('the map of 200 treads and 200 films: within its budget', async () => {
   const bench = await loadModule('bench');
   near(bench.onsetMap(200), plainMap(usual, 200), 'the sum of the map');

@@ -25,9 +25,9 @@ const a::SheetDescription& invented_sheet() {
   static const a::SheetDescription sheet = {
       a::heads::tyre_check,
       {a::text_field("note", "Note", "", false, ""),
-       a::list_field("corners", "Corner", "", {a::text_field("load", "Load", "", true, "")},
+       a::list_field("corners", "Corner", "", 2, {a::text_field("load", "Load", "", true, "")},
                      {"Front left", "Front right"}),
-       a::list_field("stages", "Stage", "", {a::text_field("length", "Length", "", true, "")})},
+       a::list_field("stages", "Stage", "", 30, {a::text_field("length", "Length", "", true, "")})},
       {"example",
        "Two corners",
        "",

@@ -17,6 +17,12 @@ export interface Field {
   units?: string[];
   choices?: { value: string; label: string }[];
   fields?: Field[];
+  /** Of a list: there are these rows, and no more. */
+  row_names?: string[];
+  /** Of a list: as many rows as are read. */
+  most?: number;
+  /** What else its column is called in people's own tables. */
+  also?: string[];
 }
 
 export interface Source {

@@ -8,7 +8,7 @@ import { copyButton } from './copy';
 import { idOf } from './form';
 import { mark, word } from './marks';
 import { refs, sourceList } from './sources';
-import { leaves } from './state';
+import { leaves, longLists } from './state';
 
 export function answer(app: App) {
   const said = app.answer;
@@ -30,6 +30,7 @@ export function answer(app: App) {
       ${copyButton('Copy link', () => app.link())}
       <button type="button" @click=${() => print()}>Print</button>
     </div>
+    ${longLists(app.form).map(({ label }) => html`<p class="aside">The list “${label}” is too long for a link: the link leaves it out. It is kept on this page; edited as text, it can be copied.</p>`)}
     ${figures(said)}
     ${sourceList(said)}`;
 }

@@ -4,10 +4,12 @@ import { holdTo } from './answer';
 import type { Answer, Description, Field, Input, Problem, Sheet } from './contract';
 import type { Engine } from './engine';
 import { goTo } from './go';
+import { kit } from './kit';
+import type { Panel } from './list/panel';
 import { page } from './page';
 import { recall, remember } from './remember';
 import * as state from './state';
-import type { Form, Values } from './state';
+import type { Cell, Form, Values } from './state';
 
 const RECOMPUTE = 120; // ms after a keystroke
 const SETTLED = 900; // ms without one: say what is wrong, and announce the answer
@@ -21,6 +23,8 @@ export class App {
   spoken = ''; // what a screen reader is told
   emptied: Form | undefined; // to bring back what was emptied, removed or written over
   unfolded = new Set<string>(); // rows of lists, by their paths
+  panel: Panel | undefined; // where a table goes into a list
+  taken = new Map<string, string>(); // what was said of the table that a list was taken from
   choosing = false; // on a phone: the list of sheets is open
   formOnly = true; // at the very start the form is drawn first, and the answer a moment later
 
@@ -56,6 +60,7 @@ export class App {
     this.notes = [];
     if (opened) {
       this.use(opened.form);
+      if (opened.without.length) this.notes.push(`The list ${quoted(opened.without)} was too long for this link, so it is not in it. The rest is filled in.`);
       if (opened.ignored.length) this.notes.push(`This link also says ${quoted(opened.ignored)}, which has no place here. The rest is filled in.`);
     } else {
       this.use(this.exampleOf(named ?? first));
@@ -113,6 +118,8 @@ export class App {
     this.form = form;
     this.touched.clear();
     this.unfolded.clear();
+    this.panel = undefined;
+    this.taken.clear();
     for (const { kind, id } of form.sheet.fields) if (kind === 'list') this.unfolded.add(`${id}.0`);
     this.checked = false;
     this.summary = [];
@@ -244,6 +251,35 @@ export class App {
     this.refresh();
     this.spoken = `${state.rowName(field, row)} is now the same as ${state.rowName(field, row - 1)}.`;
     this.draw();
+  }
+
+  // ---- a whole table for a list
+
+  async openTable(list: string, field: Field, edit: boolean): Promise<void> {
+    try {
+      const { Panel: Made } = await import('./list/panel');
+      this.panel = new Made(kit, this, list, field, edit);
+    } catch {
+      this.taken.set(list, 'What reads tables did not load. Check the connection and load the page again.');
+    }
+    this.draw();
+    document.getElementById(`table-${list}`)?.focus();
+  }
+
+  closeTable(): void {
+    const list = this.panel?.list;
+    this.panel = undefined;
+    this.draw();
+    if (list) document.getElementById(`open-${list}`)?.focus();
+  }
+
+  takeTable(list: string, field: Field, table: Map<string, Cell>[], said: string): void {
+    this.keepForNow();
+    state.putTable(this.form.values, list, field, table);
+    for (const row of [...this.unfolded]) if (row.startsWith(`${list}.`)) this.unfolded.delete(row);
+    this.taken.set(list, said);
+    this.refresh();
+    this.closeTable();
   }
 
   private keepForNow(): void {

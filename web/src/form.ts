@@ -126,6 +126,7 @@ function select(app: App, field: Field, path: string) {
       <select id=${idOf(path)} data-path=${path} aria-invalid=${error ? 'true' : nothing} aria-describedby=${describedBy(field, path, error)}>
         ${field.default ? nothing : html`<option value="" .selected=${live(!chosen)}>${field.required ? 'Choose' : 'Not said'}</option>`}
         ${field.choices?.map(({ value, label }) => html`<option value=${value} .selected=${live(value === chosen)}>${label}</option>`)}
+        ${chosen && !field.choices?.some(({ value }) => value === chosen) ? html`<option value=${chosen} selected>${chosen}</option>` : nothing}
       </select>
     </div>`;
 }
@@ -157,10 +158,26 @@ function list(app: App, field: Field, path: string) {
       <legend>${field.label}</legend>
       ${help(field, path)}
       ${fault(path, app.problem(path))}
-      ${Array.from({ length: count }, (_, row) => listRow(app, field, path, row, count))}
-      ${field.row_names ? nothing : html`
+      ${count > MANY ? manyRows(app, path, count)
+        : Array.from({ length: count }, (_, row) => listRow(app, field, path, row, count))}
+      ${field.row_names || count > MANY ? nothing : html`
         <button type="button" @click=${() => { app.addRow(path, field); focusRow(path, count, 'input, select'); }}>Add one more</button>`}
+      ${app.panel?.list === path ? app.panel.draw() : html`
+        <button type="button" id="open-${path}" @click=${() => app.openTable(path, field, false)}>Paste or open a table<span class="unseen"> for ${field.label}</span></button>
+        <button type="button" @click=${() => app.openTable(path, field, true)}>Edit as text<span class="unseen"> ${field.label}</span></button>`}
+      <p class="taken" role="status">${app.taken.get(path) ?? nothing}</p>
     </fieldset>`;
+}
+
+const MANY = 30; // rows, and no more are drawn one by one
+
+// So many rows are edited as text; what is wrong with one is said here.
+function manyRows(app: App, path: string, count: number) {
+  const wrong = app.answer?.problems.filter((problem) => problem.field.startsWith(`${path}.`)) ?? [];
+  return html`
+    <p><strong>${count} rows.</strong> So many are not drawn one by one: edit them as text.</p>
+    ${wrong.slice(0, 10).map(({ field, text: said }) => html`<p class="error">${`Row ${Number(field.split('.')[1]) + 1}`}: ${said}</p>`)}
+    ${wrong.length > 10 ? html`<p class="error">${`And ${wrong.length - 10} more.`}</p>` : nothing}`;
 }
 
 // Folded, a row says in a line what is in it.

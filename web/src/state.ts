@@ -12,7 +12,7 @@ export interface Form {
   example: boolean; // still holds figures of the worked example
 }
 
-const MOST_ROWS = 100;
+const LONGEST_LIST = 8000; // characters of a link
 
 export function text(values: Values, path: string): string {
   return values.get(path) ?? '';
@@ -36,7 +36,11 @@ export function* leaves(fields: Field[], values: Values, prefix = '', row = ''):
 export function rows(values: Values, list: string, field: Field): number {
   if (field.row_names) return field.row_names.length;
   const count = Number(values.get(`${list}.rows`) ?? 1);
-  return Number.isInteger(count) ? Math.min(Math.max(count, 0), MOST_ROWS) : 1;
+  return Number.isInteger(count) ? Math.min(Math.max(count, 0), mostRows(field)) : 1;
+}
+
+export function mostRows({ row_names, most }: Field): number {
+  return row_names?.length ?? most ?? 100;
 }
 
 export function rowName({ label, row_names }: Field, row: number): string {
@@ -68,6 +72,32 @@ export function copyRow(values: Values, list: string, from: number, to: number):
   for (const row of [from, to]) putRow(values, list, row, copied);
 }
 
+// A whole table in place of the list. A bare number keeps the unit it was read in.
+export function putTable(values: Values, list: string, field: Field, table: Map<string, Cell>[]): void {
+  for (const key of [...values.keys()]) if (key.startsWith(`${list}.`)) values.delete(key);
+  if (!field.row_names) values.set(`${list}.rows`, String(table.length));
+  for (let row = 0; row < rows(values, list, field); row++) {
+    fillDefaults(values, field.fields ?? [], `${list}.${row}.`);
+    for (const part of field.fields ?? []) {
+      const cell = table[row]?.get(part.id);
+      if (!cell) continue;
+      const path = `${list}.${row}.${part.id}`;
+      const [typed, own] = split(cell.text, part.units ?? []);
+      const bare = part.kind === 'quantity' && !carriesUnit(typed);
+      const unit = own ?? cell.unit ?? preferredUnit(values, part);
+      const known = !!part.units?.includes(unit);
+      values.set(path, bare && !known ? `${typed} ${unit}` : typed);
+      if (bare && known) values.set(`${path}.unit`, unit);
+    }
+  }
+}
+
+// A cell as it was read, with the unit that its column names.
+export interface Cell {
+  text: string;
+  unit?: string;
+}
+
 // What a row holds, under the fields' own ids.
 type Row = [string, string][];
 
@@ -86,9 +116,18 @@ function putRow(values: Values, list: string, row: number, held: Row): void {
 
 // The unit that a picker shows: the one picked, else the one the unit system prefers.
 export function unitOf(values: Values, path: string, field: Field): string {
-  const picked = values.get(`${path}.unit`);
-  if (picked !== undefined) return picked;
+  return values.get(`${path}.unit`) ?? preferredUnit(values, field);
+}
+
+export function preferredUnit(values: Values, field: Field): string {
   return field.preferred?.[text(values, 'units')] ?? field.units?.[0] ?? '';
+}
+
+// What was typed, and for a bare number its unit.
+export function withItsUnit(values: Values, path: string, field: Field): string {
+  const typed = text(values, path).trim();
+  const bare = typed && field.kind === 'quantity' && !carriesUnit(typed);
+  return bare ? withUnit(typed, unitOf(values, path, field)) : typed;
 }
 
 // Does the typed text bring its own unit? An exponent's e is not one.
@@ -185,10 +224,8 @@ export function toInput(fields: Field[], values: Values, prefix = ''): Input {
       input[field.id] = list;
       continue;
     }
-    const typed = text(values, path).trim();
-    if (!typed) continue;
-    const bare = field.kind === 'quantity' && !carriesUnit(typed);
-    input[field.id] = bare ? withUnit(typed, unitOf(values, path, field)) : typed;
+    const typed = withItsUnit(values, path, field);
+    if (typed) input[field.id] = typed;
   }
   return input;
 }
@@ -202,23 +239,45 @@ export function today(now = new Date()): string {
 // ---- to a link and back
 
 export function toFragment(form: Form): string {
+  const long = longLists(form);
   const query = new URLSearchParams();
-  const lists = [...form.values].filter(([key]) => key.endsWith('.rows'));
-  for (const [key, value] of lists) query.set(key, value);
-  for (const [path, field] of leaves(form.sheet.fields, form.values)) {
-    const typed = text(form.values, path);
-    if (!typed) continue;
-    query.set(path, typed);
-    if (field.kind === 'quantity') query.set(`${path}.unit`, unitOf(form.values, path, field));
+  for (const field of form.sheet.fields) {
+    if (long.includes(field)) query.append('page.without', field.id);
+    else for (const [key, value] of inLink(form.values, field)) query.append(key, value);
   }
-  if (form.way) query.set('page.way', form.way);
-  if (form.example) query.set('page.example', '1');
+  if (form.way) query.append('page.way', form.way);
+  if (form.example) query.append('page.example', '1');
   return `#${form.sheet.id}?${query.toString().replaceAll('%2F', '/')}`;
+}
+
+function* inLink(values: Values, field: Field): Generator<[string, string]> {
+  const count = values.get(`${field.id}.rows`);
+  if (field.kind === 'list' && count !== undefined) yield [`${field.id}.rows`, count];
+  for (const [path, leaf] of leaves([field], values)) {
+    const typed = text(values, path);
+    if (!typed) continue;
+    yield [path, typed];
+    if (leaf.kind === 'quantity') yield [`${path}.unit`, unitOf(values, path, leaf)];
+  }
+}
+
+// Lists that are more than a link can carry.
+export function longLists({ sheet, values }: Form): Field[] {
+  return sheet.fields.filter((field) => {
+    if (field.kind !== 'list') return false;
+    let length = 0;
+    for (const [key, value] of inLink(values, field)) {
+      length += key.length + value.length + 2;
+      if (length > LONGEST_LIST) return true;
+    }
+    return false;
+  });
 }
 
 export interface Opened {
   form: Form;
   ignored: string[]; // what the link said that this version cannot use
+  without: string[]; // lists that were too long for it
 }
 
 // A fragment is a stranger's text: only keys that the sheet itself names are taken from it.
@@ -228,28 +287,31 @@ export function fromFragment(fragment: string, description: Description): Opened
   if (!sheet || !query) return undefined;
   const form: Form = { sheet, values: start(sheet, {}), way: '', example: false };
   const ignored: string[] = [];
+  const without: string[] = [];
   for (const [key, value] of new URLSearchParams(query)) {
     if (key === 'page.way' && wayOf(description, sheet, value)) form.way = value;
+    else if (key === 'page.without') without.push(sheet.fields.find((field) => field.id === value)?.label ?? value);
     else if (key === 'page.example') form.example = value === '1' && !!sheet.example;
     else if (accepts(sheet.fields, key, value)) form.values.set(key, value);
     else ignored.push(key);
   }
-  return { form, ignored };
+  return { form, ignored, without };
 }
 
 export function wayOf(description: Description, sheet: Sheet, id: string): Way | undefined {
   return description.ways.find((way) => way.id === id && way.sheet === sheet.id);
 }
 
-function accepts(fields: Field[], key: string, value: string): boolean {
+// What a row says in place of a choice is kept: taken out, it would become the first choice unseen.
+function accepts(fields: Field[], key: string, value: string, inRow = false): boolean {
   const [id = '', ...rest] = key.split('.');
   const field = fields.find((one) => one.id === id);
   if (!field) return false;
   const end = rest.join('.');
   if (field.kind === 'list') {
-    if (end === 'rows') return !field.row_names && /^\d{1,3}$/.test(value);
-    return /^\d{1,3}$/.test(rest[0] ?? '') && Number(rest[0]) < (field.row_names?.length ?? MOST_ROWS) && accepts(field.fields ?? [], rest.slice(1).join('.'), value);
+    if (end === 'rows') return !field.row_names && /^\d{1,4}$/.test(value);
+    return /^\d{1,4}$/.test(rest[0] ?? '') && Number(rest[0]) < mostRows(field) && accepts(field.fields ?? [], rest.slice(1).join('.'), value, true);
   }
   if (end === 'unit') return !!field.units?.includes(value);
-  return !end && offered(field, value);
+  return !end && (inRow || offered(field, value));
 }

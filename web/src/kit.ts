@@ -1,0 +1,10 @@
+// What the parts that come later use of the page. It is handed to them, not imported by them: what two
+// chunks import would become a third one, to be waited for before the first answer.
+import { html, nothing, render } from 'lit/html.js';
+import { live } from 'lit/directives/live.js';
+import { grid } from './blocks/table';
+import { copyButton } from './copy';
+import * as state from './state';
+
+export const kit = { html, nothing, render, live, grid, copyButton, state };
+export type Kit = typeof kit;

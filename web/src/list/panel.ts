@@ -1,0 +1,152 @@
+// A whole table pasted into a list, opened from a file, or the list itself edited as text.
+import type { App } from '../app';
+import type { Field } from '../contract';
+import type { Kit } from '../kit';
+import { named, rowsOf } from './columns';
+import type { Read } from './columns';
+import { read, write } from './csv';
+
+const LARGEST = 8e6; // characters
+const LONG = 20000;
+const SHOWN = 3;
+
+// What stands in the text area, and what it reads as.
+export class Panel {
+  text = '';
+  said = ''; // about a file
+  private found: Read | undefined;
+  private later = 0;
+
+  constructor(private readonly kit: Kit, private readonly app: App, readonly list: string, private readonly field: Field, edit: boolean) {
+    if (edit) this.text = this.asText();
+    this.look();
+  }
+
+  private get most(): number {
+    return this.kit.state.mostRows(this.field);
+  }
+
+  private look(): void {
+    this.found = undefined;
+    if (!this.text.trim() || this.text.length > LARGEST) return;
+    this.found = rowsOf(read(this.text, (cells) => named(cells, this.field)), this.field, this.most);
+  }
+
+  private typed(text: string): void {
+    this.text = text;
+    this.said = '';
+    clearTimeout(this.later);
+    this.later = window.setTimeout(() => { this.look(); this.app.draw(); }, text.length > LONG ? 300 : 0);
+  }
+
+  // Chromium takes 40 seconds to paste 5000 lines into a text area, and none to be given them.
+  private pasted(event: ClipboardEvent): void {
+    const pasted = event.clipboardData?.getData('text/plain') ?? '';
+    if (pasted.length < LONG) return;
+    event.preventDefault();
+    const { value, selectionStart, selectionEnd } = event.target as HTMLTextAreaElement;
+    this.typed(value.slice(0, selectionStart) + pasted + value.slice(selectionEnd));
+    this.app.draw();
+  }
+
+  private async open({ target }: Event): Promise<void> {
+    const input = target as HTMLInputElement;
+    const file = input.files?.[0];
+    if (!file) return;
+    try {
+      if (file.size > LARGEST) throw new Error();
+      const bytes = await file.arrayBuffer();
+      const utf8 = new TextDecoder().decode(bytes);
+      this.text = utf8.includes('\uFFFD') ? new TextDecoder('windows-1252').decode(bytes) : utf8;
+      this.said = `${file.name}:`;
+    } catch {
+      this.text = '';
+      this.said = 'This file could not be read here. A table saved as CSV, of at most 8 MB, would do.';
+    }
+    input.value = '';
+    this.look();
+    this.app.draw();
+  }
+
+  // The list as it stands, a line for each row.
+  private asText(): string {
+    const { state } = this.kit;
+    const { values } = this.app.form;
+    const parts = this.field.fields ?? [];
+    const lines: string[][] = [];
+    for (let row = 0; row < state.rows(values, this.list, this.field); row++) {
+      const cells = parts.map((part) => state.withItsUnit(values, `${this.list}.${row}.${part.id}`, part));
+      lines.push(this.field.row_names ? [state.rowName(this.field, row), ...cells] : cells);
+    }
+    const heads = parts.map(({ label }) => label);
+    return write(this.field.row_names ? [this.field.label, ...heads] : heads, lines);
+  }
+
+  private take(): void {
+    clearTimeout(this.later);
+    this.look();
+    if (!this.found?.count) return;
+    const { rows, count, remarks } = this.found;
+    this.app.takeTable(this.list, this.field, rows, [`${lines(count)} taken into the form; “Bring it back” at its end undoes that.`, ...remarks].join(' '));
+  }
+
+  draw() {
+    const { html, live } = this.kit;
+    const { list, app } = this;
+    const id = `table-${list}`;
+    return html`
+      <div class="table-in">
+        <label for=${id}>The table as text</label>
+        <p class="hint" id="${id}-hint">${this.hint()}</p>
+        <textarea id=${id} rows="8" wrap="off" spellcheck="false" autocapitalize="off" autocomplete="off" aria-describedby="${id}-hint"
+          .value=${live(this.text)} @paste=${(event: ClipboardEvent) => this.pasted(event)} @input=${(event: Event) => this.typed((event.target as HTMLTextAreaElement).value)}></textarea>
+        <label for="${id}-file">Or open a file</label>
+        <input type="file" id="${id}-file" accept=".csv,.tsv,.tab,.txt,text/csv,text/plain,text/tab-separated-values" @change=${(event: Event) => this.open(event)}>
+        <div role="status">${this.report()}</div>
+        ${this.preview()}
+        <div class="actions">
+          ${this.found?.count ? html`<button type="button" @click=${() => this.take()}>Use ${lines(this.found.count)} in place of the list</button>` : ''}
+          <button type="button" @click=${() => app.closeTable()}>Close without a change</button>
+        </div>
+      </div>`;
+  }
+
+  private hint(): string {
+    const { state } = this.kit;
+    const parts = this.field.fields ?? [];
+    const units = parts.filter(({ kind }) => kind === 'quantity')
+      .map((part) => `${part.label} in ${state.preferredUnit(this.app.form.values, part)}`);
+    return [
+      'Copy it from a spreadsheet, or type it: a line for each row, the columns parted by commas, semicolons or tabs. The first line may name them, in any order:',
+      `${parts.map(({ label }) => label).join(', ')}. Without it they stand in this order.`,
+      units.length ? `A bare number is read as ${units.join(', ')}, if its column names no other unit.` : '',
+    ].join(' ');
+  }
+
+  private report() {
+    const { html } = this.kit;
+    if (this.text.length > LARGEST) return html`<p>That is more text than can be read here.</p>`;
+    if (!this.found) return this.said;
+    const { count, columns, remarks } = this.found;
+    return html`
+      <p>${this.said} ${count ? `${lines(count)}. Columns: ${columns.join(', ')}.` : 'No line of it could be taken.'}</p>
+      ${remarks.map((remark) => html`<p>${remark}</p>`)}`;
+  }
+
+  private preview() {
+    const { html, nothing, grid } = this.kit;
+    if (!this.found?.count) return nothing;
+    const parts = (this.field.fields ?? []).filter(({ id }) => this.found!.rows.some((row) => row?.has(id)));
+    const some = Object.entries(this.found.rows).slice(0, SHOWN);
+    return html`
+      <p class="aside">${this.found.count > SHOWN ? `The first ${SHOWN} of them:` : 'As it was read:'}</p>
+      ${grid('As it was read', [this.field.label, ...parts.map(({ label }) => label)], some.map(([at, row]) => [
+        this.kit.state.rowName(this.field, Number(at)),
+        ...parts.map(({ id }) => { const cell = row.get(id); return cell?.unit && !this.kit.state.carriesUnit(cell.text) ? `${cell.text} ${cell.unit}` : cell?.text ?? ''; }),
+      ]))}`;
+  }
+}
+
+function lines(count: number): string {
+  return `${count} ${count === 1 ? 'row' : 'rows'}`;
+}
