@@ -9,13 +9,20 @@ import { recall, remember } from './remember';
 import * as state from './state';
 import type { Form, Values } from './state';
 
+export interface Working {
+  share: number; // done, 0 to 1
+  late: boolean; // it takes so long that it is said
+}
+
 const RECOMPUTE = 120; // ms after a keystroke
 const SETTLED = 900; // ms without one: say what is wrong, and announce the answer
+const LATE = 200; // ms without an answer: say that it is being worked out
 
 export class App {
   description: Description;
   form!: Form;
-  answer: Answer | undefined; // undefined: the core itself failed
+  answer: Answer | undefined; // undefined: none yet, or the core itself failed
+  working: Working | undefined; // a long answer is on its way, and the one here is the former
   summary: Problem[] = []; // what the Check button found, until it is put right
   notes: string[] = []; // about the link that was opened
   spoken = ''; // what a screen reader is told
@@ -28,6 +35,10 @@ export class App {
   private checked = false;
   private recompute = 0;
   private settle = 0;
+  private late = 0;
+  private asked = ''; // the last question whose answer is long
+  private answered = () => {}; // what follows on that answer
+  private beside: typeof import('./beside') | undefined;
   private waiting: (() => void) | undefined; // for a sheet that is still on its way
   private coming = true; // the whole core has come, or is on its way
 
@@ -116,6 +127,8 @@ export class App {
     for (const { kind, id } of form.sheet.fields) if (kind === 'list') this.unfolded.add(`${id}.0`);
     this.checked = false;
     this.summary = [];
+    this.answer = undefined;
+    this.drop();
     this.ask();
     this.spoken = '';
   }
@@ -126,6 +139,10 @@ export class App {
     this.form.values.set(path, value);
     this.emptied = undefined;
     this.pinUnit(path);
+    if (this.form.sheet.long) {
+      this.drop();
+      this.wait();
+    }
     clearTimeout(this.recompute);
     clearTimeout(this.settle);
     this.recompute = window.setTimeout(() => this.refresh(), RECOMPUTE);
@@ -158,16 +175,19 @@ export class App {
     clearTimeout(this.settle);
     this.settle = 0;
     this.touched.add(path);
-    this.refresh();
-    this.announce();
+    this.refresh(() => this.announce());
   }
 
   check(): void {
-    this.flush();
+    clearTimeout(this.settle);
+    this.settle = 0;
     this.checked = true;
-    this.summary = this.answer?.problems ?? [];
-    this.draw();
-    goTo(this.summary.length ? 'problems' : 'answer-heading');
+    this.refresh(() => {
+      this.summary = this.answer?.problems ?? [];
+      this.draw();
+      goTo(this.summary.length ? 'problems' : 'answer-heading');
+    });
+    if (this.working) goTo('answer-heading');
   }
 
   takeWay(id: string): void {
@@ -274,31 +294,88 @@ export class App {
 
   // ---- asking the core
 
-  private ask(): void {
-    try {
-      const { sheet, values } = this.form;
-      this.answer = this.engine.answer(sheet.id, {
-        ...state.toInput(sheet.fields, values),
-        today: state.today(),
-      });
-    } catch {
-      this.answer = undefined;
+  private ask(then = () => {}): void {
+    const { sheet, values } = this.form;
+    const input = { ...state.toInput(sheet.fields, values), today: state.today() };
+    if (sheet.long) {
+      this.askBeside(sheet, input, then);
+      return;
     }
-    const left = new Set(this.answer?.problems.map((problem) => problem.field));
+    try {
+      this.take(this.engine.answer(sheet.id, input));
+    } catch {
+      this.take(undefined);
+    }
+  }
+
+  // A long answer comes when it comes, unless something else is asked before.
+  private askBeside(sheet: Sheet, input: Input, then: () => void): void {
+    this.answered = then;
+    const question = sheet.id + JSON.stringify(input);
+    if (question === this.asked) return;
+    this.drop();
+    this.asked = question;
+    this.wait();
+    const current = () => question === this.asked;
+    const said = (answer: Answer | undefined) => {
+      if (!current()) return;
+      this.take(answer);
+      if (!answer) this.asked = '';
+      this.draw();
+      this.answered();
+    };
+    const share = (done: number) => {
+      if (!current() || !this.working) return;
+      this.working.share = done;
+      if (this.working.late) this.draw();
+    };
+    import('./beside').then((beside) => {
+      this.beside = beside;
+      if (current()) beside.ask(this.engine, sheet.id, input, { share, said });
+    }, () => said(undefined));
+  }
+
+  private wait(): void {
+    if (this.working) this.working.share = 0;
+    else {
+      const working: Working = { share: 0, late: false };
+      this.working = working;
+      this.late = window.setTimeout(() => {
+        working.late = true;
+        this.spoken = 'Working it out.';
+        this.draw();
+      }, LATE);
+    }
+  }
+
+  // Whatever is still being worked out is of no use any more.
+  private drop(): void {
+    this.asked = '';
+    this.beside?.stop();
+  }
+
+  private take(answer: Answer | undefined): void {
+    clearTimeout(this.late);
+    this.working = undefined;
+    this.answer = answer;
+    const left = new Set(answer?.problems.map((problem) => problem.field));
     this.summary = this.summary.filter((problem) => left.has(problem.field));
   }
 
-  private refresh(): void {
+  private refresh(then = () => {}): void {
     clearTimeout(this.recompute);
-    this.ask();
+    this.ask(then);
     this.save();
     this.draw();
+    if (!this.working) then();
   }
 
+  // Before another form takes the place of this one: what was just typed is in the address.
   private flush(): void {
+    clearTimeout(this.recompute);
     clearTimeout(this.settle);
     this.settle = 0;
-    this.refresh();
+    this.save();
   }
 
   // A problem is shown beside its field once the person has been there.

@@ -19,7 +19,7 @@ export function page(app: App) {
         ${example && sheet.example ? exampleMark(app, sheet.example.title) : glance(app)}
         ${form(app)}
       </section>
-      <section class="answering" aria-labelledby="answer-heading">${app.formOnly ? nothing : answer(app)}</section>
+      <section class="answering" aria-labelledby="answer-heading" aria-busy=${app.working ? 'true' : nothing}>${app.formOnly ? nothing : answer(app)}</section>
     </div>
     <p class="unseen" role="status">${app.spoken}</p>
     <p class="version">${app.description.name} ${app.description.version}, ${today()}</p>`;
