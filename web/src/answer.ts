@@ -29,6 +29,7 @@ export function answer(app: App) {
     ${said.blocks.map((one) => block(one))}
     <div class="actions">
       ${copyButton('Copy link', () => app.link())}
+      <button type="button" data-tool="kept" data-focus="keep-name">Keep</button>
       <button type="button" @click=${() => print()}>Print</button>
     </div>
     ${figures(said)}

@@ -5,7 +5,7 @@ import type { Answer, Description, Field, Input, Problem, Sheet } from './contra
 import type { Engine } from './engine';
 import { goTo } from './go';
 import { page } from './page';
-import { recall, remember } from './remember';
+import { recall, recallDraft, remember, rememberDraft } from './remember';
 import * as state from './state';
 import type { Form, Values } from './state';
 
@@ -14,8 +14,10 @@ export interface Working {
   late: boolean; // it takes so long that it is said
 }
 
+const NOT_LOADED = 'This part of the page did not load. Check the connection and try again.';
 const RECOMPUTE = 120; // ms after a keystroke
 const SETTLED = 900; // ms without one: say what is wrong, and announce the answer
+const LONGEST = 60_000; // characters of a form that are kept in the address
 const LATE = 200; // ms without an answer: say that it is being worked out
 
 export class App {
@@ -29,6 +31,8 @@ export class App {
   emptied: Form | undefined; // to bring back what was emptied, removed or written over
   unfolded = new Set<string>(); // rows of lists, by their paths
   choosing = false; // on a phone: the list of sheets is open
+  offer = ''; // when something was typed that may be gone on with
+  readonly watchers = new Set<() => void>(); // told of each drawing
   formOnly = true; // at the very start the form is drawn first, and the answer a moment later
 
   private touched = new Set<string>();
@@ -55,22 +59,23 @@ export class App {
 
   // ---- opening
 
-  open(): void {
-    const opened = state.fromFragment(location.hash, this.description);
+  open(link = location.hash): void {
+    const opened = state.fromFragment(link, this.description);
     const first = this.description.sheets[0]!;
-    const named = this.description.sheets.find((sheet) => `#${sheet.id}` === location.hash);
+    const named = this.description.sheets.find((sheet) => `#${sheet.id}` === link);
     if (opened?.form.sheet.elsewhere || named?.elsewhere) {
       if (!this.form) this.use(this.exampleOf(first));
-      this.waitFor(() => this.open());
+      this.waitFor(() => this.open(link));
       return;
     }
     this.notes = [];
+    this.offer = opened ? '' : recallDraft((named ?? first).id);
     if (opened) {
       this.use(opened.form);
       if (opened.ignored.length) this.notes.push(`This link also says ${quoted(opened.ignored)}, which has no place here. The rest is filled in.`);
     } else {
       this.use(this.exampleOf(named ?? first));
-      if (location.hash.length > 1 && !named) this.notes.push('This link names a sheet that is not here, so the example is shown.');
+      if (link.length > 1 && !named) this.notes.push('This link names a sheet that is not here, so the example is shown.');
     }
     for (const [path] of state.leaves(this.form.sheet.fields, this.form.values)) {
       if (state.text(this.form.values, path)) this.touched.add(path);
@@ -80,6 +85,37 @@ export class App {
       this.formOnly = false;
       this.draw();
     });
+  }
+
+  // A form that was kept. Back returns to the one that was left.
+  openKept(link: string): void {
+    this.flush();
+    history.pushState(null, '', location.href);
+    this.emptied = undefined;
+    this.open(link);
+    this.save();
+    goTo('form');
+  }
+
+  async goOn(): Promise<void> {
+    const { id } = this.form.sheet;
+    try {
+      const { newest } = await import('./keep/draft').catch(() => { throw new Error(NOT_LOADED); });
+      const link = await newest(id);
+      if (link) return this.openKept(link);
+      this.notes = ['What was typed then is no longer on this device.'];
+      this.dropOffer();
+    } catch (reason) {
+      this.notes = [(reason as Error).message];
+      this.draw();
+    }
+  }
+
+  dropOffer(): void {
+    this.offer = '';
+    rememberDraft(this.form.sheet.id, '');
+    this.draw();
+    goTo('form');
   }
 
   // The whole core has come: the same form goes on, with every sheet beside it.
@@ -284,6 +320,7 @@ export class App {
     this.use(form);
     this.emptied = undefined;
     this.notes = [];
+    this.offer = '';
     this.save();
     this.draw();
   }
@@ -396,7 +433,8 @@ export class App {
   // The untouched example needs no link; anything else is kept in the address as it is typed.
   private save(): void {
     const untouched = this.form.example && !this.form.way && same(this.form.values, this.untouched(this.form.sheet, '', true));
-    const to = untouched ? location.pathname + location.search : state.toFragment(this.form);
+    const link = untouched ? '' : state.toFragment(this.form);
+    const to = untouched ? location.pathname + location.search : link.length > LONGEST ? `#${this.form.sheet.id}` : link;
     try {
       if (to !== location.hash) history.replaceState(null, '', to);
     } catch { /* some browsers allow only so many changes in a while; the next one catches up */ }
@@ -408,6 +446,7 @@ export class App {
 
   draw(): void {
     render(page(this), this.root);
+    for (const tell of this.watchers) tell();
   }
 }
 
