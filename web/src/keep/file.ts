@@ -79,12 +79,13 @@ function checked(form: unknown, place: string, description: Description): Kept {
     throw new Refusal(`${place} has no name, or one that is no line of at most ${LONGEST_NAME} characters. ${ANOTHER}`);
   }
   const which = `${place}, ${quoted(name)},`;
+  if (typeof sheet !== 'string') throw new Refusal(`${which} does not say of which sheet it is. ${ANOTHER}`);
   if (!isTime(made) || !isTime(changed)) throw new Refusal(`${which} does not say when it was kept. ${ANOTHER}`);
   const fields = object(found['fields']);
   if (!fields || !Object.values(fields).every((value) => typeof value === 'string')) {
     throw new Refusal(`${which} holds something else than the texts of its fields. ${ANOTHER}`);
   }
-  const content = { sheet: String(sheet), fields: fields as Record<string, string> };
+  const content = { sheet, fields: fields as Record<string, string> };
   const left = strangers(content, description);
   if (!left) {
     throw new Refusal(`${which} is of a sheet that this version of the page does not have, ${quoted(content.sheet)}, or is empty. Load the page again while there is a connection, then take the file in. ${NOTHING_CHANGED}`);

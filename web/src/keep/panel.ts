@@ -22,17 +22,24 @@ class Panel {
   private sheet = ''; // which that name was meant for
 
   constructor(private readonly app: App, private readonly close: () => void) {
-    onChange(() => this.read());
+    onChange((elsewhere) => {
+      if (elsewhere) this.quiet(); // what was said of it may not hold any more
+      this.read();
+    });
     app.watchers.add(() => { if (this.shown() && this.sheet !== app.form.sheet.id) this.draw(); });
   }
 
   show(root: HTMLElement): Promise<void> {
     this.root = root;
-    this.said = '';
-    this.undo = undefined;
+    this.quiet();
     this.renaming = '';
     this.draw();
     return this.read();
+  }
+
+  private quiet(): void {
+    this.said = '';
+    this.undo = undefined;
   }
 
   private shown(): boolean {

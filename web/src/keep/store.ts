@@ -17,12 +17,12 @@ const DRAFTS_OF_A_SHEET = 3;
 export class Refusal extends Error {}
 
 let database: Promise<IDBPDatabase<Shelves>> | undefined;
-const told = new Set<() => void>();
+const told = new Set<(elsewhere: boolean) => void>();
 const others = 'BroadcastChannel' in globalThis ? new BroadcastChannel('treadwater-kept') : undefined;
-others?.addEventListener('message', () => told.forEach((tell) => tell()));
+others?.addEventListener('message', () => told.forEach((tell) => tell(true)));
 
-// Calls back whenever something was kept or deleted, here or in another tab.
-export function onChange(tell: () => void): void {
+// Calls back whenever something was kept or deleted, here or elsewhere: in another tab.
+export function onChange(tell: (elsewhere: boolean) => void): void {
   told.add(tell);
 }
 
@@ -63,7 +63,7 @@ function newestFirst(one: Draft, other: Draft): number {
 }
 
 function changed(): void {
-  told.forEach((tell) => tell());
+  told.forEach((tell) => tell(false));
   others?.postMessage('changed');
 }
 
