@@ -234,3 +234,18 @@ for (const [chosen, colorScheme, viewport, forcedColors] of [
     await context.close();
   });
 }
+
+test('a chart is drawn anew in the colours that were chosen', async () => {
+  const { context, page } = await opened();
+  await page.goto(`${site.url}#standing-water`);
+  await page.getByRole('heading', { name: 'Standing water', level: 2 }).waitFor();
+  await page.locator('line-plot canvas').first().waitFor();
+  const dots = () => page.locator('line-plot canvas').first().evaluate((canvas) => canvas.toDataURL());
+  const before = await dots();
+  await openPanel(page);
+  await page.getByLabel('Look').selectOption('dark');
+  const end = Date.now() + 5000;
+  while (await dots() === before && Date.now() < end) await page.waitForTimeout(50);
+  assert.notEqual(await dots(), before);
+  await context.close();
+});
