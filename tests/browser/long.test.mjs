@@ -91,7 +91,11 @@ test('while an event of 20 stages and 8 sets is worked out, nothing keeps the pa
       await page.waitForTimeout(60);
     }
     await page.waitForTimeout(700);
-    const tasks = await page.evaluate(() => globalThis.tasks);
+    // What was long is told only after its end: once a few short tasks have gone by, all has been told.
+    const tasks = await page.evaluate(async () => {
+      for (let i = 0; i < 5; i++) await new Promise((next) => setTimeout(next, 50));
+      return globalThis.tasks.slice();
+    });
     if (!fewest || tasks.length < fewest.length) fewest = tasks;
   }
   assert.deepEqual(fewest, []);
