@@ -45,11 +45,16 @@ async function watched(url, { before = async () => {}, options = {} } = {}) {
         globalThis.workers += 1;
       }
 
+      postMessage(data) {
+        this.question = data.input;
+        super.postMessage(data);
+      }
+
       set onmessage(then) {
         globalThis.inject = (data) => then.call(this, { data });
         super.onmessage = (event) => {
           if (event.data.kind === 'said') globalThis.said += 1;
-          if (globalThis.holding && event.data.kind === 'said') globalThis.held.push(() => then.call(this, event));
+          if (globalThis.holding && event.data.kind === 'said') globalThis.held.push({ question: this.question, deliver: () => then.call(this, event) });
           else then.call(this, event);
         };
       }
@@ -73,11 +78,15 @@ async function working(page, wet = '100') {
   await page.evaluate(() => { globalThis.holding = true; });
   await change(page, wet);
   await page.locator('progress').waitFor();
+  await heldFor(page, wet);
 }
+
+// The answer to what is in the form now has come, and is held back.
+const heldFor = (page, wet) => page.waitForFunction((dry) => globalThis.held.some(({ question }) => question.includes(`"dry":"${dry}"`)), 100 - wet);
 
 const letGo = (page) => page.evaluate(() => {
   globalThis.holding = false;
-  globalThis.held.splice(0).forEach((deliver) => deliver());
+  globalThis.held.splice(0).forEach(({ deliver }) => deliver());
 });
 
 test('while an event of 20 stages and 8 sets is worked out, nothing keeps the page from answering the thumb', async () => {
@@ -132,7 +141,6 @@ test('after a moment the page says that it is working it out and how far it has 
 test('a late reply to what was typed before is never shown, and what is typed anew is not kept waiting by it', async () => {
   const { context, page } = await watched(SMALL);
   await working(page, '100');
-  await page.waitForFunction(() => globalThis.held.length);
   await change(page, '10');
   await letGo(page);
   await page.locator('.verdict').waitFor();
