@@ -92,8 +92,8 @@ const letGo = (page) => page.evaluate(() => {
 test('while an event of 20 stages and 8 sets is worked out, nothing keeps the page from answering the thumb', async () => {
   const { context, page, complaints } = await watched(link(STAGES, kinds));
   await page.locator('progress, .verdict').first().waitFor();
-  let fewest;
-  for (let tries = 0; tries < 4 && fewest?.length !== 0; tries++) {
+  let fewest; // the machine may be busy with something else
+  for (let tries = 0; tries < 8 && fewest?.length !== 0; tries++) {
     await page.evaluate(() => { globalThis.tasks.length = 0; });
     for (const letter of 'Long Meadow') {
       await field(page, 'stages.0.name').press(letter === ' ' ? 'Space' : letter);
@@ -154,8 +154,11 @@ test('a late reply to what was typed before is never shown, and what is typed an
 test('a keystroke ends the work on what was typed before', async () => {
   const { context, page } = await watched(link(STAGES, kinds));
   await page.locator('progress, .verdict').first().waitFor();
-  const before = await page.evaluate(() => [globalThis.workers, !!document.querySelector('progress')]);
-  await page.goto(SMALL);
+  const before = await page.evaluate((small) => {
+    const seen = [globalThis.workers, !!document.querySelector('progress')];
+    location.href = small;
+    return seen;
+  }, SMALL);
   await page.locator('.verdict').waitFor({ timeout: 5000 });
   await page.waitForFunction(() => !document.querySelector('[aria-busy]'));
   if (before[1]) assert.equal(await page.evaluate(() => globalThis.workers), before[0] + 1, 'another worker took over');
