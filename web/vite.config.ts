@@ -1,6 +1,10 @@
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
+// What comes after the first answer has it in its name, for whoever counts bytes.
+const later = 'assets/later-[name]-[hash].js';
+const assetFileNames = ({ names }: { names: string[] }) => `assets/${names[0] === 'treadwater.wasm' ? 'later-' : ''}[name]-[hash][extname]`;
+
 export default defineConfig({
   // Relative addresses: the built folder works under any path of any static host.
   base: './',
@@ -9,13 +13,11 @@ export default defineConfig({
     assetsInlineLimit: 0, // the page's content policy allows no data: addresses
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
-    // What comes after the first answer has it in its name, for whoever counts bytes.
-    rollupOptions: {
-      output: {
-        chunkFileNames: 'assets/later-[name]-[hash].js',
-        assetFileNames: ({ names }) => `assets/${names[0] === 'treadwater.wasm' ? 'later-' : ''}[name]-[hash][extname]`,
-      },
-    },
+    rollupOptions: { output: { chunkFileNames: later, assetFileNames } },
+  },
+  worker: {
+    format: 'es',
+    rollupOptions: { output: { entryFileNames: later, chunkFileNames: later, assetFileNames } },
   },
   plugins: [
     VitePWA({

@@ -395,14 +395,15 @@ class SwingSearch {
       wet.push_back({Lever::wetter, i, 1.0 - now, swing_precision});
       wet.push_back({Lever::drier, i, now, swing_precision});
     }
-    if (const auto found = nearest(wet)) {
+    if (const auto found = nearest(wet, 0.5, 0.9)) {
       const double now = wet_chance(event_.stages[found->lever.stage].chances);
       const double sign = found->lever.what == Lever::wetter ? 1.0 : -1.0;
       plan_.swing =
           Swing{found->lever.stage, now, std::clamp(now + sign * found->by, 0.0, 1.0), found->set};
     }
     if (const auto found =
-            nearest({{Lever::warmer, 0, most_kelvins, 1.0}, {Lever::colder, 0, most_kelvins, 1.0}}))
+            nearest({{Lever::warmer, 0, most_kelvins, 1.0}, {Lever::colder, 0, most_kelvins, 1.0}},
+                    0.9, 1.0))
       plan_.air_swing =
           AirSwing{found->lever.what == Lever::warmer ? found->by : -found->by, found->set};
   }
@@ -466,11 +467,12 @@ class SwingSearch {
     return true;
   }
 
-  std::optional<Found> nearest(const std::vector<Lever>& levers) {
+  // Tells that the work is done from one share to another.
+  std::optional<Found> nearest(const std::vector<Lever>& levers, double from, double to) {
     std::vector<Found> found;
     for (std::size_t i = 0; i < levers.size(); ++i) {
       report(question_.progress,
-             0.5 + 0.4 * static_cast<double>(i) / static_cast<double>(levers.size()));
+             from + (to - from) * static_cast<double>(i) / static_cast<double>(levers.size()));
       const Lever& lever = levers[i];
       if (lever.far < lever.precision) continue;
       if (work_ > swing_work) plan_.swing_complete = false;

@@ -61,6 +61,26 @@ test('the one file opens every sheet by its link, and draws its charts', async (
   await context.close();
 });
 
+test('the one file keeps forms, remembers the look before the first paint, and works out long answers', async () => {
+  const { context, page, seen } = await visit(browser, `${file}#stage-tyres`, { viewport: phone, offline: true });
+  await page.waitForSelector('.verdict');
+  await page.getByRole('button', { name: 'Kept', exact: true }).click();
+  await page.getByLabel(/^Name for the form/).fill('On a stick');
+  await page.keyboard.press('Enter');
+  await page.getByText('“On a stick” is kept.').waitFor();
+  await page.getByRole('button', { name: 'Settings', exact: true }).click();
+  await page.getByLabel('Look').selectOption('dark');
+  await page.reload();
+  await ready(page);
+  assert.equal(await page.evaluate(() => document.documentElement.dataset.look), 'dark');
+  await page.getByRole('button', { name: 'Kept', exact: true }).click();
+  await page.getByText('On a stick').first().waitFor();
+  assert.deepEqual(seen.requests.filter((url) => url.startsWith('file:') && !url.startsWith(file)), []);
+  assert.deepEqual(seen.complaints, []);
+  assert.deepEqual(await page.evaluate(() => globalThis.refused), []);
+  await context.close();
+});
+
 test('the unpacked zip works under a sub-path, and tells the web-master how', async () => {
   const site = await serve(join(unpacked, 'treadwater'), { base: '/club/tyres/' });
   const { context, page, seen } = await visit(browser, site.url);

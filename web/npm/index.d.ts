@@ -36,7 +36,8 @@ export interface Description {
   version: string;
   name: string;
   safety: string;
-  sheets: { id: string; title: string; purpose: string; fields: Field[]; example: { title: string; input: Input } }[];
+  /** long: an answer can take seconds; ask for it in a worker, or with a listener. */
+  sheets: { id: string; title: string; purpose: string; long?: true; fields: Field[]; example: { title: string; input: Input } }[];
   sources: { [id: string]: Source };
 }
 
@@ -57,7 +58,8 @@ export interface Answer {
 
 export interface Core {
   describe(): Description;
-  answer(sheet: string, input: Input): Answer;
+  /** A long answer tells on its way how much of it is done, 0 to 1; the listener must not ask again. */
+  answer(sheet: string, input: Input, told?: (share: number) => void): Answer;
 }
 
 /** Loads the core; the bytes of treadwater.wasm are fetched from beside this file if none are given. */

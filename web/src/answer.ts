@@ -1,7 +1,7 @@
 // Draws any sheet's answer, like a short note: the verdict, the speed, why, the cautions, the limits;
 // then the drawing and the figures for whoever wants them.
 import { html, nothing } from 'lit/html.js';
-import type { App } from './app';
+import type { App, Working } from './app';
 import { block } from './blocks/blocks';
 import type { Answer } from './contract';
 import { copyButton } from './copy';
@@ -11,7 +11,8 @@ import { refs, sourceList } from './sources';
 import { leaves, longLists } from './state';
 
 export function answer(app: App) {
-  const said = app.answer;
+  const { answer: said, working } = app;
+  if (working && (working.late || !said)) return workingOut(working, said);
   if (!said) {
     return html`
       <h2 id="answer-heading" tabindex="-1">No answer</h2>
@@ -28,11 +29,33 @@ export function answer(app: App) {
     ${said.blocks.map((one) => block(one))}
     <div class="actions">
       ${copyButton('Copy link', () => app.link())}
+      <button type="button" data-tool="kept" data-focus="keep-name">Keep</button>
       <button type="button" @click=${() => print()}>Print</button>
     </div>
     ${longLists(app.form).map(({ label }) => html`<p class="aside">The list “${label}” is too long for a link: the link leaves it out. It is kept on this page; edited as text, it can be copied.</p>`)}
     ${figures(said)}
     ${sourceList(said)}`;
+}
+
+// A former answer stays to be looked at, marked as what it is, without what somebody might drive by.
+function workingOut({ share, late }: Working, former: Answer | undefined) {
+  return html`
+    <h2 id="answer-heading" tabindex="-1">Working it out</h2>
+    ${late ? html`
+      <div class="working">
+        <label for="working">Working it out${share ? `: ${Math.floor(100 * share)} %` : nothing}</label>
+        <progress id="working" max="1" value=${share || nothing}></progress>
+      </div>` : nothing}
+    ${former ? html`
+      <section class="former" aria-labelledby="former-heading">
+        <h3 id="former-heading">For what was typed before</h3>
+        <p>No longer the answer to what is in the form now.</p>
+        ${cautions(former)}
+        ${limits(former)}
+        ${former.blocks.filter(({ kind }) => kind !== 'spoken').map((one) => block(one))}
+        ${figures(former)}
+        ${sourceList(former)}
+      </section>` : nothing}`;
 }
 
 // At no speed at all the text is a sentence of its own.
@@ -42,12 +65,12 @@ export function holdTo({ kmh, text }: NonNullable<Answer['hold_to']>): string {
 
 // One line at the head of the form, for screens on which the answer lies below it.
 export function glance(app: App) {
-  const { verdict: found, hold_to } = app.answer ?? {};
+  const { verdict: found, hold_to } = (app.working?.late ? undefined : app.answer) ?? {};
   return html`
     <p class="glance">
       <a href="#answer-heading" data-goto="answer-heading">
         ${found ? html`${mark(found.level)} <span><strong>${word(found.level)}${hold_to ? `. ${holdTo(hold_to)}` : nothing}</strong></span>`
-          : html`<span>No answer yet</span>`}
+          : html`<span>${app.working ? 'Working it out' : 'No answer yet'}</span>`}
         <span class="more">Read on</span>
       </a>
     </p>`;

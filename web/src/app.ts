@@ -7,17 +7,26 @@ import { goTo } from './go';
 import { kit } from './kit';
 import type { Panel } from './list/panel';
 import { page } from './page';
-import { recall, remember } from './remember';
+import { recall, recallDraft, remember, rememberDraft } from './remember';
 import * as state from './state';
 import type { Cell, Form, Values } from './state';
 
+export interface Working {
+  share: number; // done, 0 to 1
+  late: boolean; // it takes so long that it is said
+}
+
+const NOT_LOADED = 'This part of the page did not load. Check the connection and try again.';
 const RECOMPUTE = 120; // ms after a keystroke
 const SETTLED = 900; // ms without one: say what is wrong, and announce the answer
+const LONGEST = 60_000; // characters of a form that are kept in the address
+const LATE = 200; // ms without an answer: say that it is being worked out
 
 export class App {
   description: Description;
   form!: Form;
-  answer: Answer | undefined; // undefined: the core itself failed
+  answer: Answer | undefined; // undefined: none yet, or the core itself failed
+  working: Working | undefined; // a long answer is on its way, and the one here is the former
   summary: Problem[] = []; // what the Check button found, until it is put right
   notes: string[] = []; // about the link that was opened
   spoken = ''; // what a screen reader is told
@@ -26,12 +35,18 @@ export class App {
   panel: Panel | undefined; // where a table goes into a list
   taken = new Map<string, string>(); // what was said of the table that a list was taken from
   choosing = false; // on a phone: the list of sheets is open
+  offer = ''; // when something was typed that may be gone on with
+  readonly watchers = new Set<() => void>(); // told of each drawing
   formOnly = true; // at the very start the form is drawn first, and the answer a moment later
 
   private touched = new Set<string>();
   private checked = false;
   private recompute = 0;
   private settle = 0;
+  private late = 0;
+  private asked = ''; // the last question whose answer is long
+  private answered = () => {}; // what follows on that answer
+  private beside: typeof import('./beside') | undefined;
   private waiting: (() => void) | undefined; // for a sheet that is still on its way
   private coming = true; // the whole core has come, or is on its way
 
@@ -48,23 +63,24 @@ export class App {
 
   // ---- opening
 
-  open(): void {
-    const opened = state.fromFragment(location.hash, this.description);
+  open(link = location.hash): void {
+    const opened = state.fromFragment(link, this.description);
     const first = this.description.sheets[0]!;
-    const named = this.description.sheets.find((sheet) => `#${sheet.id}` === location.hash);
+    const named = this.description.sheets.find((sheet) => `#${sheet.id}` === link);
     if (opened?.form.sheet.elsewhere || named?.elsewhere) {
       if (!this.form) this.use(this.exampleOf(first));
-      this.waitFor(() => this.open());
+      this.waitFor(() => this.open(link));
       return;
     }
     this.notes = [];
+    this.offer = opened ? '' : recallDraft((named ?? first).id);
     if (opened) {
       this.use(opened.form);
       if (opened.without.length) this.notes.push(`The list ${quoted(opened.without)} was too long for this link, so it is not in it. The rest is filled in.`);
       if (opened.ignored.length) this.notes.push(`This link also says ${quoted(opened.ignored)}, which has no place here. The rest is filled in.`);
     } else {
       this.use(this.exampleOf(named ?? first));
-      if (location.hash.length > 1 && !named) this.notes.push('This link names a sheet that is not here, so the example is shown.');
+      if (link.length > 1 && !named) this.notes.push('This link names a sheet that is not here, so the example is shown.');
     }
     for (const [path] of state.leaves(this.form.sheet.fields, this.form.values)) {
       if (state.text(this.form.values, path)) this.touched.add(path);
@@ -74,6 +90,37 @@ export class App {
       this.formOnly = false;
       this.draw();
     });
+  }
+
+  // A form that was kept. Back returns to the one that was left.
+  openKept(link: string): void {
+    this.flush();
+    history.pushState(null, '', location.href);
+    this.emptied = undefined;
+    this.open(link);
+    this.save();
+    goTo('form');
+  }
+
+  async goOn(): Promise<void> {
+    const { id } = this.form.sheet;
+    try {
+      const { newest } = await import('./keep/draft').catch(() => { throw new Error(NOT_LOADED); });
+      const link = await newest(id);
+      if (link) return this.openKept(link);
+      this.notes = ['What was typed then is no longer on this device.'];
+      this.dropOffer();
+    } catch (reason) {
+      this.notes = [(reason as Error).message];
+      this.draw();
+    }
+  }
+
+  dropOffer(): void {
+    this.offer = '';
+    rememberDraft(this.form.sheet.id, '');
+    this.draw();
+    goTo('form');
   }
 
   // The whole core has come: the same form goes on, with every sheet beside it.
@@ -123,6 +170,8 @@ export class App {
     for (const { kind, id } of form.sheet.fields) if (kind === 'list') this.unfolded.add(`${id}.0`);
     this.checked = false;
     this.summary = [];
+    this.answer = undefined;
+    this.drop();
     this.ask();
     this.spoken = '';
   }
@@ -133,6 +182,10 @@ export class App {
     this.form.values.set(path, value);
     this.emptied = undefined;
     this.pinUnit(path);
+    if (this.form.sheet.long) {
+      this.drop();
+      this.wait();
+    }
     clearTimeout(this.recompute);
     clearTimeout(this.settle);
     this.recompute = window.setTimeout(() => this.refresh(), RECOMPUTE);
@@ -165,16 +218,19 @@ export class App {
     clearTimeout(this.settle);
     this.settle = 0;
     this.touched.add(path);
-    this.refresh();
-    this.announce();
+    this.refresh(() => this.announce());
   }
 
   check(): void {
-    this.flush();
+    clearTimeout(this.settle);
+    this.settle = 0;
     this.checked = true;
-    this.summary = this.answer?.problems ?? [];
-    this.draw();
-    goTo(this.summary.length ? 'problems' : 'answer-heading');
+    this.refresh(() => {
+      this.summary = this.answer?.problems ?? [];
+      this.draw();
+      goTo(this.summary.length ? 'problems' : 'answer-heading');
+    });
+    if (this.working) goTo('answer-heading');
   }
 
   takeWay(id: string): void {
@@ -300,6 +356,7 @@ export class App {
     this.use(form);
     this.emptied = undefined;
     this.notes = [];
+    this.offer = '';
     this.save();
     this.draw();
   }
@@ -310,31 +367,88 @@ export class App {
 
   // ---- asking the core
 
-  private ask(): void {
-    try {
-      const { sheet, values } = this.form;
-      this.answer = this.engine.answer(sheet.id, {
-        ...state.toInput(sheet.fields, values),
-        today: state.today(),
-      });
-    } catch {
-      this.answer = undefined;
+  private ask(then = () => {}): void {
+    const { sheet, values } = this.form;
+    const input = { ...state.toInput(sheet.fields, values), today: state.today() };
+    if (sheet.long) {
+      this.askBeside(sheet, input, then);
+      return;
     }
-    const left = new Set(this.answer?.problems.map((problem) => problem.field));
+    try {
+      this.take(this.engine.answer(sheet.id, input));
+    } catch {
+      this.take(undefined);
+    }
+  }
+
+  // A long answer comes when it comes, unless something else is asked before.
+  private askBeside(sheet: Sheet, input: Input, then: () => void): void {
+    this.answered = then;
+    const question = sheet.id + JSON.stringify(input);
+    if (question === this.asked) return;
+    this.drop();
+    this.asked = question;
+    this.wait();
+    const current = () => question === this.asked;
+    const said = (answer: Answer | undefined) => {
+      if (!current()) return;
+      this.take(answer);
+      if (!answer) this.asked = '';
+      this.draw();
+      this.answered();
+    };
+    const share = (done: number) => {
+      if (!current() || !this.working) return;
+      this.working.share = done;
+      if (this.working.late) this.draw();
+    };
+    import('./beside').then((beside) => {
+      this.beside = beside;
+      if (current()) beside.ask(this.engine, sheet.id, input, { share, said });
+    }, () => said(undefined));
+  }
+
+  private wait(): void {
+    if (this.working) this.working.share = 0;
+    else {
+      const working: Working = { share: 0, late: false };
+      this.working = working;
+      this.late = window.setTimeout(() => {
+        working.late = true;
+        this.spoken = 'Working it out.';
+        this.draw();
+      }, LATE);
+    }
+  }
+
+  // Whatever is still being worked out is of no use any more.
+  private drop(): void {
+    this.asked = '';
+    this.beside?.stop();
+  }
+
+  private take(answer: Answer | undefined): void {
+    clearTimeout(this.late);
+    this.working = undefined;
+    this.answer = answer;
+    const left = new Set(answer?.problems.map((problem) => problem.field));
     this.summary = this.summary.filter((problem) => left.has(problem.field));
   }
 
-  private refresh(): void {
+  private refresh(then = () => {}): void {
     clearTimeout(this.recompute);
-    this.ask();
+    this.ask(then);
     this.save();
     this.draw();
+    if (!this.working) then();
   }
 
+  // Before another form takes the place of this one: what was just typed is in the address.
   private flush(): void {
+    clearTimeout(this.recompute);
     clearTimeout(this.settle);
     this.settle = 0;
-    this.refresh();
+    this.save();
   }
 
   // A problem is shown beside its field once the person has been there.
@@ -355,7 +469,8 @@ export class App {
   // The untouched example needs no link; anything else is kept in the address as it is typed.
   private save(): void {
     const untouched = this.form.example && !this.form.way && same(this.form.values, this.untouched(this.form.sheet, '', true));
-    const to = untouched ? location.pathname + location.search : state.toFragment(this.form);
+    const link = untouched ? '' : state.toFragment(this.form);
+    const to = untouched ? location.pathname + location.search : link.length > LONGEST ? `#${this.form.sheet.id}` : link;
     try {
       if (to !== location.hash) history.replaceState(null, '', to);
     } catch { /* some browsers allow only so many changes in a while; the next one catches up */ }
@@ -367,6 +482,7 @@ export class App {
 
   draw(): void {
     render(page(this), this.root);
+    for (const tell of this.watchers) tell();
   }
 }
 

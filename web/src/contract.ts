@@ -50,6 +50,7 @@ export interface Description {
   safety: string;
   ways: Way[];
   sheets: Sheet[];
+  languages?: Choice[]; // that the words can be had in
 }
 
 export type Level = 'fit' | 'care' | 'unfit' | 'note';

@@ -5,6 +5,7 @@ import { followPlaceLinks } from './go';
 import { keepOffline } from './offline';
 import { keeping } from './page';
 import { openForPrint } from './print';
+import { offerTools } from './tools';
 
 const root = document.getElementById('page')!;
 const foot = document.getElementById('keeping')!;
@@ -12,16 +13,26 @@ const foot = document.getElementById('keeping')!;
 followPlaceLinks();
 openForPrint();
 
-try {
+const started = start();
+offerTools(started);
+started.then(whole, (reason: Error) => {
+  root.replaceChildren();
+  render(html`<p class="notice" role="alert">${reason.message}</p>`, root);
+});
+
+async function start(): Promise<App> {
   const app = new App(await loadFirst(), root);
   await breath(); // a slow phone does this work in several short steps
   root.replaceChildren();
   app.open();
   await breath();
-  loadWhole().then((engine) => app.widen(engine), () => app.stayNarrow());
-} catch (reason) {
-  root.replaceChildren();
-  render(html`<p class="notice" role="alert">${(reason as Error).message}</p>`, root);
+  return app;
+}
+
+// After the first answer: all the sheets, and putting aside what is typed.
+async function whole(app: App): Promise<void> {
+  await loadWhole().then((engine) => app.widen(engine), () => app.stayNarrow());
+  await import('./keep/draft').then(({ watch }) => watch(app), () => { /* what is typed is in the address */ });
 }
 
 function breath(): Promise<void> {

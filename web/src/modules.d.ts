@@ -5,15 +5,20 @@ interface ImportMeta {
 
 // The files that the build of the core lays into src/generated.
 declare module '*/treadwater-first.mjs' {
-  const create: (options: { wasmBinary: Uint8Array }) => Promise<{
+  export interface First {
     describe(): string;
     answer(sheet: string, input: string): string;
-  }>;
+  }
+  const create: (options: { wasmBinary: Uint8Array }) => Promise<First>;
   export default create;
 }
 
 declare module '*/treadwater.mjs' {
-  export { default } from '*/treadwater-first.mjs';
+  import type { First } from '*/treadwater-first.mjs';
+  const create: (options: { wasmBinary: Uint8Array }) => Promise<First & {
+    answerTelling(sheet: string, input: string, told: (share: number) => void): string;
+  }>;
+  export default create;
 }
 
 declare module '*?url' {

@@ -4,12 +4,13 @@ import { answer, glance } from './answer';
 import type { App } from './app';
 import { form } from './form';
 import type { Keeping } from './offline';
-import { today } from './state';
+import { day, today } from './state';
 
 export function page(app: App) {
   const { sheet, example } = app.form;
   return html`
     ${app.notes.map((note) => html`<p class="notice">${note}</p>`)}
+    ${app.offer ? offer(app) : nothing}
     ${ways(app)}
     ${sheets(app)}
     <div class="sheet">
@@ -19,7 +20,7 @@ export function page(app: App) {
         ${example && sheet.example ? exampleMark(app, sheet.example.title) : glance(app)}
         ${form(app)}
       </section>
-      <section class="answering" aria-labelledby="answer-heading">${app.formOnly ? nothing : answer(app)}</section>
+      <section class="answering" aria-labelledby="answer-heading" aria-busy=${app.working ? 'true' : nothing}>${app.formOnly ? nothing : answer(app)}</section>
     </div>
     <p class="unseen" role="status">${app.spoken}</p>
     <p class="version">${app.description.name} ${app.description.version}, ${today()}</p>`;
@@ -55,6 +56,15 @@ function sheets(app: App) {
           : html`<li><a href="#${id}">${title}</a></li>`)}
       </ul>
     </nav>`;
+}
+
+function offer(app: App) {
+  return html`
+    <div class="notice offer" role="group" aria-label="Typed before">
+      <p>Go on with what you typed on ${day(app.offer, true)}?</p>
+      <button type="button" class="primary" @click=${() => app.goOn()}>Go on</button>
+      <button type="button" @click=${() => app.dropOffer()}>Not now</button>
+    </div>`;
 }
 
 function exampleMark(app: App, title: string) {

@@ -236,6 +236,13 @@ export function today(now = new Date()): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
+// A day in words, as "25 Nov 2026", or with its time, as "25 Nov, 14:30".
+export function day(when: string, time = false): string {
+  const language = document.documentElement.lang;
+  const form: Intl.DateTimeFormatOptions = time ? { hour: '2-digit', minute: '2-digit' } : { year: 'numeric' };
+  return new Date(when).toLocaleString(language === 'en' ? 'en-GB' : language, { day: 'numeric', month: 'short', ...form });
+}
+
 // ---- to a link and back
 
 export function toFragment(form: Form): string {

@@ -42,6 +42,9 @@ class LinePlot extends HTMLElement {
     for (const query of ['(prefers-color-scheme: dark)', '(forced-colors: active)']) {
       matchMedia(query).addEventListener('change', () => this.#draw(), { signal });
     }
+    const dressed = new MutationObserver(() => this.#draw());
+    dressed.observe(document.documentElement, { attributeFilter: ['data-look', 'data-text'] });
+    signal.addEventListener('abort', () => dressed.disconnect());
     for (const event of ['beforeprint', 'afterprint']) {
       addEventListener(event, () => {
         this.#printing = event === 'beforeprint';
