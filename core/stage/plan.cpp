@@ -60,26 +60,26 @@ Problem no_usable_set(const Event& event, const Model& model, std::size_t leg, b
     furthest = std::max(furthest, stage);
     if (why) text += filled(" #, stage #: #.", {kind.label, std::to_string(stage + 1), *why});
   }
-  std::vector<std::string> would_do;
+  std::vector<std::string> would_do;  // only what is safe there
   for (std::size_t i = 0; i < tyre_kind_count; ++i) {
     const TyreKind kind = tyre_kind(i);
     double worst = 0.0;
     bool may = true;
     for (std::size_t stage = first; stage <= last && may; ++stage) {
-      may = !refusal(kind, event.stages[stage], event.rules, careful);
+      may = !refusal(kind, event.stages[stage], event.rules, true);
       double here = 0.0;
       for (std::size_t w = 0; w < weathers; ++w)
         if (event.stages[stage].chances[w] > 0.0)
           here = std::max(here, wear(kind, event.stages[stage], Weather(w)));
       worst += here;
     }
-    if (may && worst <= usable_life(kind, event.rules)) would_do.emplace_back(kind.label);
+    if (may && worst <= usable_life(kind, event.rules)) would_do.emplace_back(kind.name);
   }
   if (!would_do.empty()) text += filled(" What would do: #.", {kind_list(would_do)});
   if (furthest > first)
     text += filled(" Or a tyre change after stage #.", {std::to_string(furthest)});
   if (would_do.empty() && furthest == first)
-    text += " No kind of tyre known here may run it: look at its chances and at the rules.";
+    text += " No kind of tyre known here is safe there and allowed: look at its chances and rules.";
   return {"no-usable-set", static_cast<int>(first), -1, text};
 }
 
@@ -110,16 +110,15 @@ bool has_plan(const Event& event, Question question) {
 Problem no_set_left(const Event& event, const Question& question) {
   std::string text =
       "The sets in the van do not last: whatever goes on first, no set is left for some later "
-      "stage "
-      "in the worst weather deemed possible.";
+      "stage in the worst weather deemed possible.";
   std::vector<std::string> would_do;
   Event more = event;
   more.sets.push_back({});
   const auto try_kind = [&](const TyreKind& kind) {
     more.sets.back() = {kind, 1, 0.0};
     for (const std::string& name : would_do)
-      if (name == kind.label) return;
-    if (check(more).empty() && has_plan(more, question)) would_do.emplace_back(kind.label);
+      if (name == kind.name) return;
+    if (check(more).empty() && has_plan(more, question)) would_do.emplace_back(kind.name);
   };
   for (const TyreSet& set : event.sets) try_kind(set.kind);
   for (std::size_t i = 0; i < tyre_kind_count; ++i) try_kind(tyre_kind(i));
@@ -281,6 +280,8 @@ void walk(const Event& event, const Question& question, const Model& model, Solv
   std::vector<std::size_t> weather(model.stages);
   plan.every_path = paths.every();
   plan.left.assign(model.stages, {0.0, infinity, 0.0, infinity});
+  plan.used.assign(sets, 0.0);
+  plan.on.assign(model.stages * sets, {});
   std::vector<AtHalt> halts(model.legs * weathers);
   for (std::size_t i = 0; i < halts.size(); ++i)
     halts[i] = {model.leg_first[i / weathers] - 1, Weather(i % weathers), 0.0,
@@ -319,15 +320,30 @@ void walk(const Event& event, const Question& question, const Model& model, Solv
         after.least = std::min(after.least, left(worst, 1.0));
         after.undriven_expected += chance * left(worn[s], undriven);
         after.undriven_least = std::min(after.undriven_least, left(worst, undriven));
+        SetOnStage& on = plan.on[i * sets + s];
+        on.on += chance;
+        if (!safe_in(*model.kind[k], event.stages[i], Weather(weather[i]))) on.unsafe += chance;
+        for (std::size_t other = 0; other < sets; ++other) {
+          SetOnStage& of = plan.on[i * sets + other];
+          of.worn += chance * worn[other] / life_units;
+          of.most_worn = std::max(
+              of.most_worn, static_cast<double>(other == s ? worst : worn[other]) / life_units);
+        }
       }
       course.codes[s] = static_cast<std::uint16_t>(course.codes[s] + planned);
     }
+    for (std::size_t s = 0; s < sets; ++s)
+      if (course.used[s] != 0) plan.used[s] += chance;
     table.chance[n] = chance;
     table.loss[n] = course.lost;
     // Rounding aside, hindsight never loses more.
     table.loss[paths.count() + n] =
         std::min(course.lost, hindsight.best(weather, plan.regret_is_bound));
   }
+
+  // What a path has used stays used on all that were not drawn.
+  for (std::size_t i = sets; i < plan.on.size(); ++i)
+    plan.on[i].most_worn = std::max(plan.on[i].most_worn, plan.on[i - sets].most_worn);
 
   const Judgement judged = judge(table, 0, question.tail_level);
   const bool steady = question.attitude == Attitude::steady;
@@ -567,8 +583,11 @@ tl::expected<Plan, std::vector<Problem>> plan(const Event& given, const Question
     report(question.progress, 0.3);
     if (solver.too_much()) continue;
     if (plan.first.empty())
-      return tl::unexpected(std::vector<Problem>{no_set_left(event, question)});
+      return tl::unexpected(std::vector<Problem>{
+          question.only_first ? Problem{"no-set-left", -1, -1, "The sets in the van do not last."}
+                              : no_set_left(event, question)});
     plan.sets = model.sets;
+    if (question.only_first) return plan;
     plan.wear_levels = wear_levels;
     plan.time_step = solver.time_step();
     const std::uint64_t work = solver.work();

@@ -44,7 +44,7 @@ Model::Model(const Event& event, bool careful) : stages(event.stages.size()) {
   std::vector<std::size_t> kind_of_entry;
   for (const TyreSet& set : event.sets) {
     std::size_t k = 0;
-    while (k < kind.size() && kind[k]->id != set.kind.id) ++k;
+    while (k < kind.size() && !(*kind[k] == set.kind)) ++k;
     if (k == kind.size()) kind.push_back(&set.kind);
     kind_of_entry.push_back(k);
   }

@@ -1,5 +1,6 @@
 // The inputs that are put to both builds: for each sheet its example in every unit system with each field
 // left out, spoilt or moved in turn; and for tyre-check a grid of real ones, the odd ones, and the bad ones.
+import { stageInputs } from './stages.mjs';
 import { stoppingInputs } from './stopping.mjs';
 
 const sizes = [
@@ -67,5 +68,5 @@ function fields() {
 }
 
 export function inputs(description) {
-  return [...fields(), ...tyreChecks().map((input) => ({ sheet: 'tyre-check', input })), ...examples(description), ...stoppingInputs()];
+  return [...fields(), ...tyreChecks().map((input) => ({ sheet: 'tyre-check', input })), ...examples(description), ...stoppingInputs(), ...stageInputs()];
 }
