@@ -269,7 +269,7 @@ function* inLink(values: Values, field: Field): Generator<[string, string]> {
   const count = values.get(`${field.id}.rows`);
   if (field.kind === 'list' && count !== undefined) yield [`${field.id}.rows`, count];
   for (const [path, leaf] of leaves([field], values)) {
-    const typed = text(values, path);
+    const typed = text(values, path).slice(0, LONGEST);
     if (!typed) continue;
     yield [path, typed];
     if (leaf.kind === 'quantity') yield [`${path}.unit`, unitOf(values, path, leaf)];
@@ -307,7 +307,7 @@ export function fromFragment(fragment: string, description: Description): Opened
     if (key === 'page.way' && wayOf(description, sheet, value)) form.way = value;
     else if (key === 'page.without') without.push(sheet.fields.find((field) => field.id === value)?.label ?? value);
     else if (key === 'page.example') form.example = value === '1' && !!sheet.example;
-    else if (accepts(sheet.fields, key, value)) form.values.set(key, value);
+    else if (accepts(sheet.fields, key, value)) form.values.set(key, value.slice(0, LONGEST));
     else ignored.push(key);
   }
   return { form, ignored, without };
