@@ -609,9 +609,10 @@ class TyreCheck : Teller {
         const bool now = standard::in_season(rule, {today_.month, today_.day});
         if (!now && !kind_->winter) return;
         std::string text =
-            filled("##) it needs # #, and has #.",
+            filled("##) it needs # #, and has #. Judged for #.",
                    {kind_->winter ? "As a winter tyre (" : "In winter any tyre (", law_->place,
-                    write_depth(least, units_), rule.words, write_depth(*tread_, units_)});
+                    write_depth(least, units_), rule.words, write_depth(*tread_, units_),
+                    write_iso_date(today_)});
         if (rule.else_counts_as_summer_tyre) text += " Below that it counts only as a summer tyre.";
         caution("winter_tread_law", now ? Level::unfit : Level::care,
                 "the tread is under the minimum for winter", text, {&*law_->winter_source});
@@ -631,8 +632,9 @@ class TyreCheck : Teller {
     if (!age_) return;
     const int years = static_cast<int>(age_->least_years);
     std::string made =
-        filled("Made in week # of #, # years ago. ",
-               {std::to_string(age_->week), std::to_string(age_->year), std::to_string(years)});
+        filled("Made in week # of #, # years before #. ",
+               {std::to_string(age_->week), std::to_string(age_->year), std::to_string(years),
+                write_iso_date(today_)});
     if (age_->before_2000)
       made =
           filled("Three digits: made before 2000, in # at the latest (the decade is not coded). ",

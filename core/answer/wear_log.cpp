@@ -72,7 +72,9 @@ class WearLog : Teller {
       if (!tyre || !day || !depth) continue;
       if (days_since_1970(*day) > days_since_1970(today_) + 1) {
         problem(row_path("readings", row, "date"), "in_the_future",
-                "Day: this day has not come yet. The day of the reading would do.");
+                filled("Day: this day has not come yet on #, today by this device. The day of the "
+                       "reading would do.",
+                       {write_iso_date(today_)}));
         continue;
       }
       Reading reading{days_since_1970(*day), *depth, {}};

@@ -241,7 +241,9 @@ export class App {
     this.flush();
     const fresh = this.untouched(sheet, id, false);
     const same = sheet === this.form.sheet;
-    if (!same) history.pushState(null, '', location.href); // Back returns to the form that was left
+    try {
+      if (!same) history.pushState(null, '', location.href); // Back returns to the form that was left
+    } catch { /* without a way back, then */ }
     this.begin({ sheet, values: same ? this.withTheirs(fresh) : fresh, way: id, example: false });
     goTo('form');
   }

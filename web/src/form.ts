@@ -3,7 +3,7 @@ import { html, nothing } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
 import type { App } from './app';
 import type { Choice, Field } from './contract';
-import { carriesUnit, leaves, rowName, rows, text, unitOf, withUnit } from './state';
+import { carriesUnit, leaves, plain, rowName, rows, text, unitOf, withUnit } from './state';
 
 export function form(app: App) {
   const { fields } = app.form.sheet;
@@ -209,7 +209,7 @@ function digest(app: App, parts: Field[], prefix: string): string {
   const said: string[] = [];
   for (const [path, field, name] of leaves(parts, values, prefix)) {
     if (app.problem(path)) return 'To put right';
-    const typed = text(values, path).trim();
+    const typed = plain(text(values, path));
     if (!typed || typed === field.default) continue;
     if (field.kind === 'quantity') said.push((carriesUnit(typed) ? typed : withUnit(typed, unitOf(values, path, field))).replaceAll(' ', '\u00a0'));
     else if (field.kind === 'choice') said.push(field.choices?.find(({ value }) => value === typed)?.label ?? typed);

@@ -13,9 +13,17 @@ export interface Form {
 }
 
 const LONGEST_LIST = 8000; // characters of a link
+const LONGEST = 2000; // characters: more than the core takes in any field
 
 export function text(values: Values, path: string): string {
   return values.get(path) ?? '';
+}
+
+// What was typed, as it may stand among other words: without marks that would turn those round (or
+// half characters, which are no text), and set apart where it runs from right to left.
+export function plain(typed: string): string {
+  const kept = typed.slice(0, LONGEST).replace(/[\p{Cs}\u202a-\u202e\u2066-\u2069]/gu, '').trim();
+  return /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/.test(kept) ? `\u2068${kept}\u2069` : kept;
 }
 
 // Every field that takes a value, with its path and what it is called; lists row by row.
@@ -125,7 +133,7 @@ export function preferredUnit(values: Values, field: Field): string {
 
 // What was typed, and for a bare number its unit.
 export function withItsUnit(values: Values, path: string, field: Field): string {
-  const typed = text(values, path).trim();
+  const typed = plain(text(values, path));
   const bare = typed && field.kind === 'quantity' && !carriesUnit(typed);
   return bare ? withUnit(typed, unitOf(values, path, field)) : typed;
 }
@@ -261,7 +269,7 @@ function* inLink(values: Values, field: Field): Generator<[string, string]> {
   const count = values.get(`${field.id}.rows`);
   if (field.kind === 'list' && count !== undefined) yield [`${field.id}.rows`, count];
   for (const [path, leaf] of leaves([field], values)) {
-    const typed = text(values, path);
+    const typed = text(values, path).slice(0, LONGEST);
     if (!typed) continue;
     yield [path, typed];
     if (leaf.kind === 'quantity') yield [`${path}.unit`, unitOf(values, path, leaf)];
@@ -299,7 +307,7 @@ export function fromFragment(fragment: string, description: Description): Opened
     if (key === 'page.way' && wayOf(description, sheet, value)) form.way = value;
     else if (key === 'page.without') without.push(sheet.fields.find((field) => field.id === value)?.label ?? value);
     else if (key === 'page.example') form.example = value === '1' && !!sheet.example;
-    else if (accepts(sheet.fields, key, value)) form.values.set(key, value);
+    else if (accepts(sheet.fields, key, value)) form.values.set(key, value.slice(0, LONGEST));
     else ignored.push(key);
   }
   return { form, ignored, without };

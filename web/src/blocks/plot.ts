@@ -22,12 +22,19 @@ class LinePlot extends HTMLElement {
   #chart: Chart | undefined;
   #plot: uPlot | undefined;
   #printing = false;
+  #soon = 0;
   #left: AbortController | undefined;
   readonly #size = new ResizeObserver(() => this.#draw());
 
   set chart(chart: Chart) {
     this.#chart = chart;
-    if (this.isConnected) this.#draw();
+    if (this.isConnected) this.#drawSoon();
+  }
+
+  // The words come first: a slow phone shows them, and then draws the picture.
+  #drawSoon(): void {
+    cancelAnimationFrame(this.#soon);
+    this.#soon = requestAnimationFrame(() => setTimeout(() => this.#draw()));
   }
 
   connectedCallback(): void {
