@@ -105,7 +105,6 @@ constexpr Check checks[] = {
        const FrictionBand band = friction_of(in);
        return Value(Band{band.low, band.high});
      }},
-    {"friction, least", [](Asked& in) { return in.answer(friction_of(in).low); }},
     {"friction, most", [](Asked& in) { return in.answer(friction_of(in).high); }},
     {"friction kept on a film, low",
      [](Asked& in) {
@@ -175,7 +174,6 @@ constexpr Check checks[] = {
      }},
     // Stops of ours beside measured ones.
     {"stop, band", stop_band},
-    {"stop, central", [](Asked& in) { return in.answer(stop_of(in).central); }},
     {"stop, central over measured",
      [](Asked& in) {
        const auto central = stop_of(in).central;

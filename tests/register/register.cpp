@@ -6,6 +6,7 @@
 #include <limits>
 #include <list>
 
+#include "core/air/natural_loss.hpp"
 #include "core/answer/sheets.hpp"
 #include "core/car/rules.hpp"
 #include "core/car/wheel.hpp"
@@ -262,7 +263,8 @@ const Source* find_source(std::string_view id) {
                           &patch::patch_band_source(),
                           &car::speed_tolerance_source(),
                           &stage::regret_source(),
-                          &stage::tail_source()};
+                          &stage::tail_source(),
+                          &air::tube_loss_source()};
   for (const Source* source : more)
     if (source->id == id) return source;
   return nullptr;
@@ -342,10 +344,10 @@ std::string set_compare(Row& row, const std::string& word) {
     row.compare = Compare::equal;
   else if (word == "inside")
     row.compare = Compare::inside;
-  else if (word == "above")
-    row.compare = Compare::above;
-  else if (word == "below")
-    row.compare = Compare::below;
+  else if (word == "at least")
+    row.compare = Compare::at_least;
+  else if (word == "at most")
+    row.compare = Compare::at_most;
   else
     return "no such way to compare: " + word;
   return {};
@@ -377,11 +379,11 @@ void judge_number(Row& row, double ours, double printed) {
     case Compare::equal:
       row.agrees = std::fabs(row.difference) <= most;
       break;
-    case Compare::above:
-      row.agrees = row.difference > 0.0 && row.difference <= most;
+    case Compare::at_least:
+      row.agrees = row.difference >= -slack(printed) && row.difference <= most;
       break;
-    case Compare::below:
-      row.agrees = row.difference < 0.0 && -row.difference <= most;
+    case Compare::at_most:
+      row.agrees = row.difference <= slack(printed) && -row.difference <= most;
       break;
     case Compare::inside:
       row.error = "the core gives no band";
@@ -435,6 +437,7 @@ Row one(const Json& column, const Json& entry, Json inputs, const Json& printed)
   const Check* check = find_check(row.check);
   if (row.error.empty() && check == nullptr) row.error = "there is no check " + row.check;
   if (row.error.empty() && row.entry.empty()) row.error = "an entry without a name";
+  if (row.error.empty() && !printed.is_string()) row.error = "not the digits as printed";
   if (!row.error.empty()) return row;
   Asked asked(inputs, row.unit);
   row.ours = check->ask(asked);

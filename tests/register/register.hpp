@@ -122,11 +122,10 @@ Checks stage_checks();
 
 // How the core's answer is held against the printed figure.
 enum class Compare {
-  equal,   // within the tolerance; a text, word for word
-  inside,  // the printed figure lies inside the core's band
-  above,   // the core's figure is above the printed one, by no more than the tolerance if one is
-           // given
-  below,   // the core's figure is below the printed one, alike
+  equal,     // within the tolerance; a text, word for word
+  inside,    // the printed figure lies inside the core's band
+  at_least,  // the core's is no lower, nor higher by more than a tolerance where one is given
+  at_most,   // the same turned round
 };
 
 struct Row {
