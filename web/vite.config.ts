@@ -13,7 +13,11 @@ export default defineConfig({
     assetsInlineLimit: 0, // the page's content policy allows no data: addresses
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
-    rollupOptions: { output: { chunkFileNames: later, assetFileNames } },
+    rollupOptions: {
+      input: ['index.html', 'src/embed.ts'],
+      // Other people's pages name embed.js, so its name never changes.
+      output: { entryFileNames: ({ name }) => (name === 'embed' ? 'embed.js' : 'assets/[name]-[hash].js'), chunkFileNames: later, assetFileNames },
+    },
   },
   worker: {
     format: 'es',
@@ -44,6 +48,7 @@ export default defineConfig({
       includeManifestIcons: false, // they lie in public/ and match the pattern below
       workbox: {
         globPatterns: ['**/*.{html,js,css,wasm,svg,png,webmanifest}'],
+        globIgnores: ['embed.js'], // for other people's pages
         clientsClaim: true, // one visit is enough to be served without a server
         cleanupOutdatedCaches: true,
         inlineWorkboxRuntime: true,

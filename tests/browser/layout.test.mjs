@@ -96,7 +96,7 @@ test('once the page is there, no keystroke keeps the thumb waiting for more than
     for (const figure of ['2', '4', '6', '8']) {
       await field(page, 'tread').fill('');
       await page.keyboard.type(figure);
-      await page.waitForFunction((text) => location.hash.includes(`tread=${text}&`), figure);
+      await page.waitForFunction((text) => location.hash.includes(`tread=${text}+mm`), figure);
     }
     const tasks = await page.evaluate(() => globalThis.measured.tasks);
     if (!fewest || tasks.length < fewest.length) fewest = tasks;

@@ -9,6 +9,7 @@ import { pathToFileURL } from 'node:url';
 import { unzipSync } from 'fflate';
 
 import { launch } from '../support/browser.mjs';
+import { loadModule } from '../support/core.mjs';
 import { root } from '../support/paths.mjs';
 import { serve } from '../support/server.mjs';
 import { answered, desk, fillIn, holdTo, KERB, own, phone, ready, visit } from './support.mjs';
@@ -92,7 +93,12 @@ test('the unpacked zip works under a sub-path, and tells the web-master how', as
   await context.close();
   await site.stop();
   const note = readFileSync(join(unpacked, 'READ-ME.txt'), 'utf8');
-  for (const word of ['application/wasm', 'Cache-Control', 'Content-Security-Policy', 'frame-ancestors']) assert.match(note, new RegExp(word));
+  for (const word of ['application/wasm', 'Cache-Control', 'Content-Security-Policy', 'frame-ancestors', '<treadwater-sheet ']) assert.match(note, new RegExp(word));
+  const guide = readFileSync(join(root, 'docs/hosting.md'), 'utf8');
+  for (const { id } of JSON.parse((await loadModule()).describe()).sheets) {
+    assert.match(note, new RegExp(`\\b${id}\\b`));
+    assert.ok(guide.includes(`\`${id}\``), id);
+  }
   const policy = /content="(default-src[^"]*)"/.exec(readFileSync(join(unpacked, 'treadwater/index.html'), 'utf8'))[1];
   assert.ok(note.replaceAll(/\s+/g, ' ').includes(policy), 'the note names the policy that the page has');
 });

@@ -1,6 +1,7 @@
 // What a first visit costs: every file of the built page up to the first answer, and those that come
-// after it (their names begin with "later"), compressed as a good host would send them, against the
-// limits in budget.json (1 kB = 1000 bytes). A raise is a reviewed line there.
+// after it (their names begin with "later"); and what is there for clubs, for their own pages and for
+// memory sticks. Compressed as a good host would send them, against the limits in budget.json (1 kB =
+// 1000 bytes). A raise is a reviewed line there.
 import assert from 'node:assert/strict';
 import { readFileSync, readdirSync } from 'node:fs';
 import { join, relative } from 'node:path';
@@ -36,9 +37,10 @@ function line(file, bytes, compressed) {
 }
 
 const later = sizes.filter(({ file }) => /(^|[\\/])later-/.test(file));
-const first = sizes.filter((row) => !later.includes(row));
+const clubs = sizes.filter(({ file }) => ['embed.js', 'treadwater-one-file.html'].includes(file));
+const first = sizes.filter((row) => !later.includes(row) && !clubs.includes(row));
 
-for (const [name, rows] of [['file of the first visit', first], ['file that comes later', later]]) {
+for (const [name, rows] of [['file of the first visit', first], ['file that comes later', later], ['file for clubs', clubs]]) {
   console.log(line(name, 'bytes', 'brotli'));
   for (const row of rows) console.log(line(row.file, row.bytes, row.brotli));
   console.log(line('all', rows.reduce((total, row) => total + row.bytes, 0), sum(rows)));
@@ -55,3 +57,5 @@ const isModule = ({ file }) => file.endsWith('.wasm');
 holds('a first visit', first, budget.first_visit_brotli_bytes);
 holds('the WebAssembly module of the first visit', first.filter(isModule), budget.wasm_brotli_bytes);
 holds('what comes after the first answer', later, budget.later_brotli_bytes);
+holds('the script for other people\'s pages', clubs.filter(({ file }) => file === 'embed.js'), budget.embed_brotli_bytes);
+holds('the one file', clubs.filter(({ file }) => file !== 'embed.js'), budget.one_file_brotli_bytes);

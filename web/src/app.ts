@@ -468,18 +468,21 @@ export class App {
     this.draw();
   }
 
-  // The untouched example needs no link; anything else is kept in the address as it is typed.
+  // The untouched example needs no more than its sheet's name; anything else is kept in the address as
+  // it is typed.
   private save(): void {
     const untouched = this.form.example && !this.form.way && same(this.form.values, this.untouched(this.form.sheet, '', true));
-    const link = untouched ? '' : state.toFragment(this.form);
-    const to = untouched ? location.pathname + location.search : link.length > LONGEST ? `#${this.form.sheet.id}` : link;
+    const link = untouched ? '' : state.toLink(this.form);
+    const { id } = this.form.sheet;
+    const bare = id === this.description.sheets[0]!.id ? location.pathname + location.search : `#${id}`;
+    const to = untouched ? bare : link.length > LONGEST ? `#${id}` : link;
     try {
       if (to !== location.hash) history.replaceState(null, '', to);
     } catch { /* some browsers allow only so many changes in a while; the next one catches up */ }
   }
 
   link(): string {
-    return location.href.replace(/#.*$/s, '') + state.toFragment(this.form);
+    return location.href.replace(/#.*$/s, '') + state.toLink(this.form);
   }
 
   draw(): void {

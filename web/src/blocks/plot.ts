@@ -50,7 +50,7 @@ class LinePlot extends HTMLElement {
       matchMedia(query).addEventListener('change', () => this.#draw(), { signal });
     }
     const dressed = new MutationObserver(() => this.#draw());
-    dressed.observe(document.documentElement, { attributeFilter: ['data-look', 'data-text'] });
+    dressed.observe(document.documentElement, { attributeFilter: ['data-look', 'data-text', 'data-worn'] });
     signal.addEventListener('abort', () => dressed.disconnect());
     for (const event of ['beforeprint', 'afterprint']) {
       addEventListener(event, () => {
