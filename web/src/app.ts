@@ -95,7 +95,7 @@ export class App {
   // A form that was kept. Back returns to the one that was left.
   openKept(link: string): void {
     this.flush();
-    history.pushState(null, '', location.href);
+    leaveStep();
     this.emptied = undefined;
     this.open(link);
     this.save();
@@ -241,9 +241,7 @@ export class App {
     this.flush();
     const fresh = this.untouched(sheet, id, false);
     const same = sheet === this.form.sheet;
-    try {
-      if (!same) history.pushState(null, '', location.href); // Back returns to the form that was left
-    } catch { /* without a way back, then */ }
+    if (!same) leaveStep();
     this.begin({ sheet, values: same ? this.withTheirs(fresh) : fresh, way: id, example: false });
     goTo('form');
   }
@@ -489,6 +487,13 @@ export class App {
     render(page(this), this.root);
     for (const tell of this.watchers) tell();
   }
+}
+
+// Back returns to the form that is left.
+function leaveStep(): void {
+  try {
+    history.pushState(null, '', location.href);
+  } catch { /* without a way back, then */ }
 }
 
 function same(one: Values, other: Values): boolean {
