@@ -3,6 +3,8 @@ import { VitePWA } from 'vite-plugin-pwa';
 
 // What comes after the first answer has it in its name, for whoever counts bytes.
 const later = 'assets/later-[name]-[hash].js';
+// The bundler's own few helpers are asked for by the first script already.
+const chunk = ({ name }: { name: string }) => (name === 'rolldown-runtime' ? 'assets/[name]-[hash].js' : later);
 const assetFileNames = ({ names }: { names: string[] }) => `assets/${names[0] === 'treadwater.wasm' ? 'later-' : ''}[name]-[hash][extname]`;
 
 export default defineConfig({
@@ -16,7 +18,7 @@ export default defineConfig({
     rollupOptions: {
       input: ['index.html', 'src/embed.ts'],
       // Other people's pages name embed.js, so its name never changes.
-      output: { entryFileNames: ({ name }) => (name === 'embed' ? 'embed.js' : 'assets/[name]-[hash].js'), chunkFileNames: later, assetFileNames },
+      output: { entryFileNames: ({ name }) => (name === 'embed' ? 'embed.js' : 'assets/[name]-[hash].js'), chunkFileNames: chunk, assetFileNames },
     },
   },
   worker: {
