@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/answer/tyre_kind.hpp"
+#include "core/quantity/language.hpp"
 #include "core/quantity/write.hpp"
 #include "core/standard/rain_words.hpp"
 #include "core/standard/road_surface.hpp"
@@ -102,7 +103,9 @@ std::vector<Choice> tyre_kind_choices() {
 
 std::vector<Choice> forecast_choices() {
   // The scales use the same words for different rain, so each says whose it is and how much.
+  // Kept in English, like every other label of a form, whatever language asks first.
   static const std::vector<std::string> labels = [] {
+    const Speaking english("");
     std::vector<std::string> all;
     for (const auto& word : standard::rain_words()) {
       const bool us = word.scale == standard::RainScale::us;

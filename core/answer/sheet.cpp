@@ -21,7 +21,7 @@ std::size_t Input::rows(std::string_view list) const {
 }
 
 std::string row_path(std::string_view list, std::size_t row, std::string_view field) {
-  return filled("#.#.#", {list, std::to_string(row), field});
+  return joined({list, ".", std::to_string(row), ".", field});
 }
 
 const Field* find_field(const SheetDescription& sheet, std::string_view path) {
@@ -50,7 +50,8 @@ void refuse_unknown_fields(const SheetDescription& sheet, const Input& input, An
   };
   for (const auto& given : input.all()) {
     const Field* field = find_field(sheet, given.first);
-    if (given.first != "today" && (field == nullptr || field->kind == FieldKind::list))
+    if (given.first != "today" && given.first != "language" &&
+        (field == nullptr || field->kind == FieldKind::list))
       refuse(given.first);
   }
   for (const auto& list : input.lists()) {

@@ -302,7 +302,8 @@ struct Answer {
 // The field at a path; null where the sheet has none.
 const Field* find_field(const SheetDescription& sheet, std::string_view path);
 
-// Fields the sheet does not have, each (of the first 50) as a problem that names it. `today` is
+// Fields the sheet does not have, each (of the first 50) as a problem that names it. `today` and
+// `language` are
 // always allowed.
 void refuse_unknown_fields(const SheetDescription& sheet, const Input& input, Answer& answer);
 

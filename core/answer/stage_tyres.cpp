@@ -7,6 +7,7 @@
 #include "core/answer/teller.hpp"
 #include "core/patch/geometry.hpp"
 #include "core/stage/decision.hpp"
+#include "core/quantity/language.hpp"
 #include "core/stage/plan.hpp"
 #include "core/standard/instrument.hpp"
 #include "core/standard/road_surface.hpp"

@@ -7,6 +7,7 @@
 #include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
 #include "core/answer/tyre_kind.hpp"
+#include "core/quantity/language.hpp"
 #include "core/standard/rain_words.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/water/crossing.hpp"
@@ -503,9 +504,9 @@ class StandingWater : Teller {
     said += filled(flow_.moving ? "moving water, #" : "standing water, #",
                    {write_water(*depth_, units_)});
     if (pool_) said += filled(", # long", {distance_text(*pool_)});
-    if (one_sided_) said += ", one side";
+    if (one_sided_) said += worded(", one side");
     if (stop)
-      said += ". Do not enter. Stop, turn back, report.";
+      said += worded(". Do not enter. Stop, turn back, report.");
     else
       said += filled(". Worst tyre: #. Hold to #, straight, no braking.",
                      {field_.front().label, spoken_speed(answer_.hold_to->speed)});

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/quantity/language.hpp"
+
 namespace treadwater::answer {
 
 Teller::Teller(const SheetDescription& sheet, const Input& input) : sheet_(sheet), input_(input) {
@@ -155,7 +157,7 @@ void Teller::hold_to() {
   if (held <= kilometres_per_hour(0.0))
     hold.text = governing.id == "aquaplaning" ? "Do not drive into it" : "Do not drive on it yet";
   else if (governing.id == "speed_symbol")
-    hold.why += " Nothing else here bites first; the road's own limit comes before it.";
+    hold.why += worded(" Nothing else here bites first; the road's own limit comes before it.");
   answer_.hold_to = std::move(hold);
 }
 
@@ -165,7 +167,8 @@ void Teller::conclude(std::string_view fit, const char* care, const char* unfit)
   std::string reasons;
   int count = 0;
   for (const Caution& c : answer_.cautions)
-    if (c.level == worst && !c.reason.empty() && count++ < 3) add_item(reasons, c.reason, "; ");
+    if (c.level == worst && !c.reason.empty() && count++ < 3)
+      add_item(reasons, worded(c.reason), "; ");
   Verdict verdict{worst, std::string(fit)};
   if (worst == Level::care) verdict.text = filled(care, {reasons});
   if (worst == Level::unfit) verdict.text = filled(unfit, {reasons});

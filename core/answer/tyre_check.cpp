@@ -9,6 +9,7 @@
 #include "core/patch/contact.hpp"
 #include "core/patch/load_capacity.hpp"
 #include "core/patch/rating.hpp"
+#include "core/quantity/language.hpp"
 #include "core/standard/instrument.hpp"
 #include "core/standard/load_index.hpp"
 #include "core/standard/road_surface.hpp"
@@ -153,7 +154,7 @@ class TyreCheck : Teller {
     for (const std::string& text : size_->unsaid) caution("unsaid", Level::note, "", text);
     if (!size_->candidates.empty()) {
       std::string others;
-      for (const std::string& other : size_->candidates) add_item(others, other, ", or ");
+      for (const std::string& other : size_->candidates) add_item(others, other, worded(", or "));
       caution("ambiguous_size", Level::care, "the sidewall text can be read in more than one way",
               filled("Read as # (#); the same text can also mean #. Check against the tyre.",
                      {size_->canonical, family_name(size_->family), others}));
@@ -226,7 +227,7 @@ class TyreCheck : Teller {
             "says.",
             {speed_text(top->speed)});
       else if (from_size)
-        why += " The letter stands in the size, as on tyres before about 1990.";
+        why += worded(" The letter stands in the size, as on tyres before about 1990.");
       fixed_limit("speed_symbol", filled("Speed symbol #", {top->letters}), top->speed, why,
                   {&standard::speed_symbol_source()});
     } else if (!size_->temporary_spare) {
@@ -518,8 +519,8 @@ class TyreCheck : Teller {
     if (*water_ >= water::deepest_to_enter) {
       limit.central = limit.low = limit.high = kilometres_per_hour(0.0);
       limit.text = "do not enter";
-      limit.why = joined({"Water of ", write_water(water::deepest_to_enter, units_),
-                          " and more can stall or float a car."});
+      limit.why = filled("Water of # and more can stall or float a car.",
+                         {write_water(water::deepest_to_enter, units_)});
       limit.sources.push_back(&deep_water_advice());
       caution("deep_water", Level::unfit, "the water is too deep to drive into",
               filled("Do not drive into # of water or more, nor into any moving water. Stop, turn "
@@ -556,11 +557,11 @@ class TyreCheck : Teller {
            "km/h", limit.text, limit.sources,
            "Ours: the film formula, worn down as measured tyres are.",
            in_kilometres_per_hour(limit.low), in_kilometres_per_hour(limit.high));
-    limit.why = joined(
-        {write_water(*water_, units_), " of water can lift this tyre off the road from about ",
-         speed_text(limit.low), ". That allows for a ruler ", write_water(ruler_error, units_),
-         " out, a tread gauge ", write_depth(tread_gauge_error, units_), " and a pressure gauge ",
-         write(pressure_gauge_error, units_), "; the hold-to speed keeps a tenth below it."});
+    limit.why = filled(
+        "# of water can lift this tyre off the road from about #. That allows for a ruler # out, a "
+        "tread gauge # and a pressure gauge #; the hold-to speed keeps a tenth below it.",
+        {write_water(*water_, units_), speed_text(limit.low), write_water(ruler_error, units_),
+         write_depth(tread_gauge_error, units_), write(pressure_gauge_error, units_)});
   }
 
   // ---- tread and age ----
@@ -608,12 +609,13 @@ class TyreCheck : Teller {
       if (*tread_ < least) {
         const bool now = standard::in_season(rule, {today_.month, today_.day});
         if (!now && !kind_->winter) return;
-        std::string text =
-            filled("##) it needs # #, and has #. Judged for #.",
-                   {kind_->winter ? "As a winter tyre (" : "In winter any tyre (", law_->place,
-                    write_depth(least, units_), rule.words, write_depth(*tread_, units_),
-                    write_iso_date(today_)});
-        if (rule.else_counts_as_summer_tyre) text += " Below that it counts only as a summer tyre.";
+        std::string text = filled(
+            kind_->winter ? "As a winter tyre (#) it needs # #, and has #. Judged for #."
+                          : "In winter any tyre (#) needs # #; this has #. Judged for #.",
+            {law_->place, write_depth(least, units_), rule.words, write_depth(*tread_, units_),
+             write_iso_date(today_)});
+        if (rule.else_counts_as_summer_tyre)
+          text += worded(" Below that it counts only as a summer tyre.");
         caution("winter_tread_law", now ? Level::unfit : Level::care,
                 "the tread is under the minimum for winter", text, {&*law_->winter_source});
         return;
@@ -793,8 +795,9 @@ class TyreCheck : Teller {
     if (answer_.hold_to->speed <= kilometres_per_hour(0.0))
       said += filled(": #.", {answer_.hold_to->text});
     else
-      said += filled(": hold to #. The limit is #.", {spoken_speed(answer_.hold_to->speed),
-                                                      lower_first(answer_.limits.front().label)});
+      said += filled(
+          ": hold to #. The limit is #.",
+          {spoken_speed(answer_.hold_to->speed), within_sentence(answer_.limits.front().label)});
     speak(said);
   }
 
@@ -803,12 +806,6 @@ class TyreCheck : Teller {
     constexpr std::size_t enough = 24;
     if (canonical.size() <= enough) return std::string(canonical);
     return std::string(canonical.substr(0, canonical.rfind(' ', enough)));
-  }
-
-  static std::string lower_first(std::string text) {
-    if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z')
-      text[0] = static_cast<char>(text[0] - 'A' + 'a');
-    return text;
   }
 
   std::optional<Reading> size_;

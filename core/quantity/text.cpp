@@ -1,6 +1,6 @@
 #include "core/quantity/text.hpp"
 
-#include <algorithm>
+#include "core/quantity/language.hpp"
 
 namespace treadwater {
 namespace {
@@ -22,16 +22,23 @@ std::size_t utf8_length(std::string_view text) {
 
 }  // namespace
 
-std::string filled(const char* sentence, std::initializer_list<std::string_view> values) {
+std::string filled(std::string_view sentence, std::initializer_list<std::string_view> values) {
+  std::string_view rest = worded(sentence);
+  const bool numbered = rest.data() != sentence.data();
   std::string out;
-  const auto* value = values.begin();
-  for (std::string_view rest = sentence; !rest.empty();) {
-    const std::size_t gap = std::min(rest.find('#'), rest.size());
+  std::size_t next = 0;
+  for (;;) {
+    const std::size_t gap = rest.find('#');
     out += rest.substr(0, gap);
-    if (gap < rest.size() && value != values.end()) out += *value++;
-    rest.remove_prefix(std::min(gap + 1, rest.size()));
+    if (gap == std::string_view::npos) return out;
+    rest.remove_prefix(gap + 1);
+    std::size_t which = next++;
+    if (numbered && !rest.empty() && rest[0] >= '1' && rest[0] <= '9') {
+      which = static_cast<std::size_t>(rest[0] - '1');
+      rest.remove_prefix(1);
+    }
+    if (which < values.size()) out += worded(values.begin()[which]);
   }
-  return out;
 }
 
 std::string joined(std::initializer_list<std::string_view> parts) {

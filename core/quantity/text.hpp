@@ -9,8 +9,9 @@ namespace treadwater {
 
 // A sentence with its gaps filled: filled("# on a tyre rated for #.", {"430 kg", "400 kg"}). Each #
 // takes the next value; one too many takes nothing. Sentences are built with it: whole, as a reader
-// meets them, and in a fraction of the machine code that a chain of + makes.
-std::string filled(const char* sentence, std::initializer_list<std::string_view> values);
+// meets them, so that they can be said in another language (language.hpp), and in a fraction of the
+// machine code that a chain of + makes. Values that are phrases are said in it too.
+std::string filled(std::string_view sentence, std::initializer_list<std::string_view> values);
 
 // The parts one after another.
 std::string joined(std::initializer_list<std::string_view> parts);

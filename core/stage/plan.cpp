@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/quantity/language.hpp"
 #include "core/quantity/text.hpp"
 #include "core/quantity/write.hpp"
 #include "core/stage/decision.hpp"
@@ -28,11 +29,12 @@ constexpr int wear_levels_tried[] = {0, 4, 2, 1, worst_weather};
 std::string kind_list(const std::vector<std::string>& names) {
   std::string list;
   for (std::size_t i = 0; i < names.size() && i < 4; ++i)
-    add_item(list, names[i], i + 1 == std::min<std::size_t>(4, names.size()) ? " or " : ", ");
+    add_item(list, worded(names[i]),
+             worded(i + 1 == std::min<std::size_t>(4, names.size()) ? " or " : ", "));
   return list;
 }
 
-std::string percent(double share) { return significant(100.0 * share, 2) + " %"; }
+std::string percent(double share) { return filled("# %", {significant(100.0 * share, 2)}); }
 
 // A leg that no set in the van may run: why not each kind, and which would do.
 Problem no_usable_set(const Event& event, const Model& model, std::size_t leg, bool careful) {
@@ -79,7 +81,8 @@ Problem no_usable_set(const Event& event, const Model& model, std::size_t leg, b
   if (furthest > first)
     text += filled(" Or a tyre change after stage #.", {std::to_string(furthest)});
   if (would_do.empty() && furthest == first)
-    text += " No kind of tyre known here is safe there and allowed: look at its chances and rules.";
+    text += worded(
+        " No kind of tyre known here is safe there and allowed: look at its chances and rules.");
   return {"no-usable-set", static_cast<int>(first), -1, text};
 }
 
@@ -108,9 +111,9 @@ bool has_plan(const Event& event, Question question) {
 
 // Every leg has a set that could run it, but not one after the other.
 Problem no_set_left(const Event& event, const Question& question) {
-  std::string text =
-      "The sets in the van do not last: whatever goes on first, no set is left for some later "
-      "stage in the worst weather deemed possible.";
+  std::string text(
+      worded("The sets in the van do not last: whatever goes on first, no set is left for some "
+             "later stage in the worst weather deemed possible."));
   std::vector<std::string> would_do;
   Event more = event;
   more.sets.push_back({});

@@ -1,4 +1,4 @@
-// What the page may call: two functions, text in and text out. All meaning is in core/json. The
+// What the page may call: three functions, text in and text out. All meaning is in core/json. The
 // page begins with a module of the first sheets and goes on with one of all: TREADWATER_SHEETS says
 // which. The sheets that take long are in the second, so only there (TREADWATER_TELLS) is an answer
 // to be had that tells on its way how far it has come.
@@ -13,6 +13,10 @@ namespace {
 
 std::string describe() {
   return treadwater::json::describe(treadwater::answer::TREADWATER_SHEETS());
+}
+
+std::string describe_in(const std::string& language) {
+  return treadwater::json::describe(treadwater::answer::TREADWATER_SHEETS(), language);
 }
 
 // Embind knows std::string, not std::string_view.
@@ -36,11 +40,16 @@ std::string answer_telling(const std::string& sheet, const std::string& input,
   return said;
 }
 #endif
+bool learn(const std::string& language, const std::string& catalogue) {
+  return treadwater::json::learn(language, catalogue);
+}
 
 }  // namespace
 
 EMSCRIPTEN_BINDINGS(treadwater) {
   emscripten::function("describe", &describe);
+  emscripten::function("describeIn", &describe_in);
+  emscripten::function("learn", &learn);
   emscripten::function("answer", &answer);
 #ifdef TREADWATER_TELLS
   emscripten::function("answerTelling", &answer_telling);

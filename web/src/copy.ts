@@ -1,13 +1,14 @@
 // A button that copies a text. Where the clipboard is refused, the text itself appears, selected,
 // to be copied by hand.
 import { html } from 'lit/html.js';
+import { say } from './words';
 
 export function copyButton(label: string, textNow: () => string) {
   return html`
     <div class="copy">
       <button type="button" @click=${(event: Event) => copy(event.currentTarget as HTMLElement, textNow())}>${label}</button>
       <span class="copied" role="status"></span>
-      <textarea readonly hidden rows="3" aria-label="Text to copy by hand"></textarea>
+      <textarea readonly hidden rows="3" aria-label=${say('Text to copy by hand')}></textarea>
     </div>`;
 }
 
@@ -18,13 +19,13 @@ async function copy(button: HTMLElement, text: string): Promise<void> {
   try {
     await navigator.clipboard.writeText(text);
     byHand.hidden = true;
-    said.textContent = 'Copied.';
+    said.textContent = say('Copied.');
     setTimeout(() => { said.textContent = ''; }, 5000);
   } catch {
     byHand.value = text;
     byHand.hidden = false;
     byHand.focus();
     byHand.select();
-    said.textContent = 'This browser keeps its clipboard shut: copy the text below.';
+    said.textContent = say('This browser keeps its clipboard shut: copy the text below.');
   }
 }

@@ -7,6 +7,8 @@ interface ImportMeta {
 declare module '*/treadwater-first.mjs' {
   export interface First {
     describe(): string;
+    describeIn(language: string): string;
+    learn(language: string, catalogue: string): boolean;
     answer(sheet: string, input: string): string;
   }
   const create: (options: { wasmBinary: Uint8Array }) => Promise<First>;
@@ -27,3 +29,8 @@ declare module '*?url' {
 }
 
 declare module '*.css';
+
+declare module '*/languages/*.json' {
+  const catalogue: Record<string, string>;
+  export default catalogue;
+}

@@ -5,6 +5,7 @@ import type { Block } from '../contract';
 import { here, marksKey, named, placed, plain, roundNumbers } from './axes';
 import type { Axis, Mark } from './axes';
 import { grid } from './table';
+import { say } from '../words';
 
 type Row = (number | null)[];
 
@@ -54,15 +55,15 @@ export function map(one: Map) {
         </ul>
       </figure>` : nothing}
     <details>
-      <summary>The same as a table</summary>
-      <p>${named(value)}. Across: ${named(x)}.</p>
+      <summary>${say('The same as a table')}</summary>
+      <p>${say('#. Across: #.', named(value), named(x))}</p>
       ${listed(one)}
     </details>`;
 }
 
 function rangeText(from: number | undefined, to: number | undefined): string {
-  if (from === undefined) return to === undefined ? 'all' : `under ${plain(to)}`;
-  return to === undefined ? `${plain(from)} and more` : `${plain(from)} to ${plain(to)}`;
+  if (from === undefined) return to === undefined ? say('all') : say('under #', plain(to));
+  return to === undefined ? say('# and more', plain(from)) : say('# to #', plain(from), plain(to));
 }
 
 // ---- the picture
