@@ -6,6 +6,7 @@
 #include "core/answer/teller.hpp"
 #include "core/answer/tyre_check.hpp"
 #include "core/answer/tyre_kind.hpp"
+#include "core/quantity/language.hpp"
 #include "core/standard/instrument.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/water/estimate.hpp"
@@ -223,12 +224,12 @@ class FieldList : Teller {
     bool not_for_the_road = false;
     for (const sidewall::Mark& mark : tyre.marks) {
       if (mark.id == "m_s") add_item(row.markings, "M+S");
-      if (mark.id == "three_peak") add_item(row.markings, "snowflake");
+      if (mark.id == "three_peak") add_item(row.markings, worded("snowflake"));
       if (mark.id == "approval") add_item(row.markings, filled("approval #", {mark.value}));
       if (mark.id == "tin") add_item(row.markings, "DOT");
-      if (mark.id == "racing") add_item(row.markings, "racing");
-      if (mark.id == "competition") add_item(row.markings, "for competition only");
-      if (mark.id == "nhs") add_item(row.markings, "not for highway use");
+      if (mark.id == "racing") add_item(row.markings, worded("racing"));
+      if (mark.id == "competition") add_item(row.markings, worded("for competition only"));
+      if (mark.id == "nhs") add_item(row.markings, worded("not for highway use"));
       not_for_the_road = not_for_the_road || mark.id == "competition" || mark.id == "nhs";
     }
     const std::string kind = plain_spaces(row.given[tyre_kind]);
@@ -340,7 +341,7 @@ class FieldList : Teller {
   std::string cautions_of(const Row& row) const {
     std::string text;
     for (const std::size_t i : row.said)
-      if (!of_all(said_[i])) add_item(text, said_[i].first.reason, "; ");
+      if (!of_all(said_[i])) add_item(text, worded(said_[i].first.reason), "; ");
     if (!row.faults.empty()) add_item(text, row.faults, "; ");
     if (text.empty() && row.finding != Finding::fit) text = "what is said of all";
     return text;
@@ -415,7 +416,7 @@ class FieldList : Teller {
     if (!answer_.hold_to) return;
     HoldTo& hold = *answer_.hold_to;
     if (hold.speed <= kilometres_per_hour(0.0)) hold.text = "Not with the whole field";
-    if (unread_ > 0) hold.why += " This does not stand for what could not be read.";
+    if (unread_ > 0) hold.why += worded(" This does not stand for what could not be read.");
     std::optional<Speed> rest;
     for (const Row& row : rows_)
       if (row.read && row.finding != Finding::unfit && row.hold)

@@ -6,8 +6,8 @@
 #include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
 #include "core/patch/geometry.hpp"
-#include "core/stage/decision.hpp"
 #include "core/quantity/language.hpp"
+#include "core/stage/decision.hpp"
 #include "core/stage/plan.hpp"
 #include "core/standard/instrument.hpp"
 #include "core/standard/road_surface.hpp"
@@ -581,7 +581,7 @@ class StageTyres : Teller {
       if (where == event_.stages.size()) continue;
       std::string weathers;
       for (std::size_t w = 0; w < stage::weathers; ++w)
-        if (in[w]) add_item(weathers, stage::weather_name(static_cast<stage::Weather>(w)));
+        if (in[w]) add_item(weathers, worded(stage::weather_name(static_cast<stage::Weather>(w))));
       const bool likely = most >= likelier_than_not;
       caution("unsafe_weather", likely ? Level::unfit : Level::care,
               filled(likely ? "# will likely be on in weather it is not safe in"

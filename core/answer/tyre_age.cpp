@@ -45,10 +45,11 @@ tl::expected<TyreAge, ReadProblem> read_date_code(std::string_view text, Date to
   if (days < 0)
     return tl::unexpected(ReadProblem{
         "in_the_future",
-        filled("Date code: # is week # of #, which is still to come on #. Check the four digits, and "
-               "the date of this device.",
-               {in_quotes(text), std::to_string(age.week), std::to_string(age.year),
-                write_iso_date(today)})});
+        filled(
+            "Date code: # is week # of #, which is still to come on #. Check the four digits, and "
+            "the date of this device.",
+            {in_quotes(text), std::to_string(age.week), std::to_string(age.year),
+             write_iso_date(today)})});
   age.least_years = static_cast<double>(days) / 365.2425;
   return age;
 }

@@ -609,11 +609,11 @@ class TyreCheck : Teller {
       if (*tread_ < least) {
         const bool now = standard::in_season(rule, {today_.month, today_.day});
         if (!now && !kind_->winter) return;
-        std::string text = filled(
-            kind_->winter ? "As a winter tyre (#) it needs # #, and has #. Judged for #."
-                          : "In winter any tyre (#) needs # #; this has #. Judged for #.",
-            {law_->place, write_depth(least, units_), rule.words, write_depth(*tread_, units_),
-             write_iso_date(today_)});
+        std::string text =
+            filled(kind_->winter ? "As a winter tyre (#) it needs # #, and has #. Judged for #."
+                                 : "In winter any tyre (#) needs # #; this has #. Judged for #.",
+                   {law_->place, write_depth(least, units_), rule.words,
+                    write_depth(*tread_, units_), write_iso_date(today_)});
         if (rule.else_counts_as_summer_tyre)
           text += worded(" Below that it counts only as a summer tyre.");
         caution("winter_tread_law", now ? Level::unfit : Level::care,
@@ -633,10 +633,9 @@ class TyreCheck : Teller {
   void judge_age() {
     if (!age_) return;
     const int years = static_cast<int>(age_->least_years);
-    std::string made =
-        filled("Made in week # of #, # years before #. ",
-               {std::to_string(age_->week), std::to_string(age_->year), std::to_string(years),
-                write_iso_date(today_)});
+    std::string made = filled("Made in week # of #, # years before #. ",
+                              {std::to_string(age_->week), std::to_string(age_->year),
+                               std::to_string(years), write_iso_date(today_)});
     if (age_->before_2000)
       made =
           filled("Three digits: made before 2000, in # at the latest (the decade is not coded). ",

@@ -341,7 +341,7 @@ void put_table(Json& json, const a::Table& table) {
 Json table_json(const a::Table& table) {
   Json json = block_json("table", table.id, table.title, table.text);
   put_table(json, table);
-  if (!table.picked_by.empty()) put_text(json, "picked_by", table.picked_by);
+  if (!table.picked_by.empty()) put_worded(json, "picked_by", table.picked_by);
   return json;
 }
 

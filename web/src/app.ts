@@ -10,13 +10,14 @@ import { page } from './page';
 import { recall, recallDraft, remember, rememberDraft } from './remember';
 import * as state from './state';
 import type { Cell, Form, Values } from './state';
+import { choose, say, speak } from './words';
 
 export interface Working {
   share: number; // done, 0 to 1
   late: boolean; // it takes so long that it is said
 }
 
-const NOT_LOADED = 'This part of the page did not load. Check the connection and try again.';
+const notLoaded = () => say('This part of the page did not load. Check the connection and try again.');
 const RECOMPUTE = 120; // ms after a keystroke
 const SETTLED = 900; // ms without one: say what is wrong, and announce the answer
 const LONGEST = 60_000; // characters of a form that are kept in the address
@@ -76,11 +77,11 @@ export class App {
     this.offer = opened ? '' : recallDraft((named ?? first).id);
     if (opened) {
       this.use(opened.form);
-      if (opened.without.length) this.notes.push(`The list ${quoted(opened.without)} was too long for this link, so it is not in it. The rest is filled in.`);
-      if (opened.ignored.length) this.notes.push(`This link also says ${quoted(opened.ignored)}, which has no place here. The rest is filled in.`);
+      if (opened.without.length) this.notes.push(say('The list # was too long for this link, so it is not in it. The rest is filled in.', quoted(opened.without)));
+      if (opened.ignored.length) this.notes.push(say('This link also says #, which has no place here. The rest is filled in.', quoted(opened.ignored)));
     } else {
       this.use(this.exampleOf(named ?? first));
-      if (link.length > 1 && !named) this.notes.push('This link names a sheet that is not here, so the example is shown.');
+      if (link.length > 1 && !named) this.notes.push(say('This link names a sheet that is not here, so the example is shown.'));
     }
     for (const [path] of state.leaves(this.form.sheet.fields, this.form.values)) {
       if (state.text(this.form.values, path)) this.touched.add(path);
@@ -105,10 +106,10 @@ export class App {
   async goOn(): Promise<void> {
     const { id } = this.form.sheet;
     try {
-      const { newest } = await import('./keep/draft').catch(() => { throw new Error(NOT_LOADED); });
+      const { newest } = await import('./keep/draft').catch(() => { throw new Error(notLoaded()); });
       const link = await newest(id);
       if (link) return this.openKept(link);
-      this.notes = ['What was typed then is no longer on this device.'];
+      this.notes = [say('What was typed then is no longer on this device.')];
       this.dropOffer();
     } catch (reason) {
       this.notes = [(reason as Error).message];
@@ -135,6 +136,20 @@ export class App {
     else this.draw();
   }
 
+  // The same form goes on in another language.
+  async speak(wanted: string): Promise<void> {
+    if (await speak(wanted)) {
+      choose(wanted);
+      this.engine.speak();
+      this.widen(this.engine);
+      this.ask();
+      this.notes = [];
+    } else {
+      this.notes = [say('That language did not load. Check the connection and choose it again.')];
+    }
+    this.draw();
+  }
+
   stayNarrow(): void {
     this.coming = false;
     if (this.waiting) this.waitFor(this.waiting);
@@ -142,7 +157,7 @@ export class App {
 
   private waitFor(then: () => void): void {
     this.waiting = then;
-    this.notes = [this.coming ? 'This sheet is on its way.' : 'The other sheets did not load. Check the connection and load the page again.'];
+    this.notes = [this.coming ? say('This sheet is on its way.') : say('The other sheets did not load. Check the connection and load the page again.')];
     this.formOnly = false;
     this.draw();
   }
@@ -305,7 +320,7 @@ export class App {
     this.keepForNow();
     state.copyRow(this.form.values, list, row - 1, row);
     this.refresh();
-    this.spoken = `${state.rowName(field, row)} is now the same as ${state.rowName(field, row - 1)}.`;
+    this.spoken = say('# is now the same as #.', state.rowName(field, row), state.rowName(field, row - 1));
     this.draw();
   }
 
@@ -316,7 +331,7 @@ export class App {
       const { Panel: Made } = await import('./list/panel');
       this.panel = new Made(kit, this, list, field, edit);
     } catch {
-      this.taken.set(list, 'What reads tables did not load. Check the connection and load the page again.');
+      this.taken.set(list, say('What reads tables did not load. Check the connection and load the page again.'));
     }
     this.draw();
     document.getElementById(`table-${list}`)?.focus();
@@ -415,7 +430,7 @@ export class App {
       this.working = working;
       this.late = window.setTimeout(() => {
         working.late = true;
-        this.spoken = 'Working it out.';
+        this.spoken = say('Working it out.');
         this.draw();
       }, LATE);
     }
@@ -462,7 +477,7 @@ export class App {
   private announce(): void {
     const { verdict, hold_to } = this.answer ?? {};
     const now = verdict ? `${verdict.text} ${hold_to ? `${holdTo(hold_to)}.` : ''}` : '';
-    if (now || this.spoken) this.spoken = now || 'No answer yet.';
+    if (now || this.spoken) this.spoken = now || say('No answer yet.');
     this.draw();
   }
 
@@ -503,6 +518,6 @@ function same(one: Values, other: Values): boolean {
 // A few of somebody else's words, short enough to be read.
 function quoted(words: string[]): string {
   const short = words.slice(0, 4).map((word) => `“${[...word].slice(0, 30).join('')}”`);
-  if (words.length > short.length) short.push(`${words.length - short.length} more`);
+  if (words.length > short.length) short.push(say('# more', words.length - short.length));
   return short.join(', ');
 }

@@ -2,6 +2,7 @@
 // old browser, a page from a memory stick), the page works it out itself and stands still meanwhile.
 import type { Answer, Input } from './contract';
 import type { Engine } from './engine';
+import { catalogueText, language } from './words';
 import type { Reply } from './worker';
 
 export interface Hearing {
@@ -13,6 +14,7 @@ let worker: Worker | undefined;
 let refused = false;
 let ready = false;
 let busy: (() => void) | undefined; // what was asked and is not answered yet
+let taught = ''; // the language that the worker was given last
 
 // Only the newest question is answered: one that is still being worked out is dropped.
 export function ask(engine: Engine, sheet: string, input: Input, hearing: Hearing): void {
@@ -26,7 +28,11 @@ export function ask(engine: Engine, sheet: string, input: Input, hearing: Hearin
     later(onPage);
     return;
   }
-  const put = () => now.postMessage({ sheet, input: JSON.stringify(input) });
+  const put = () => {
+    const catalogue = taught === language() ? '' : catalogueText();
+    taught = language();
+    now.postMessage({ sheet, input: JSON.stringify({ ...input, language: taught }), language: taught, catalogue });
+  };
   busy = put;
   if (ready) put();
   now.onmessage = ({ data }: MessageEvent<Reply>) => {
@@ -76,6 +82,7 @@ function dismiss(): void {
   worker = undefined;
   ready = false;
   busy = undefined;
+  taught = '';
 }
 
 function hired(): Worker | undefined {

@@ -26,6 +26,6 @@ async function copy(button: HTMLElement, text: string): Promise<void> {
     byHand.hidden = false;
     byHand.focus();
     byHand.select();
-    said.textContent = say('This browser keeps its clipboard shut: copy the text below.');
+    said.textContent = say(say('This browser keeps its clipboard shut: copy the text below.'));
   }
 }

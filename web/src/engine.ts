@@ -1,6 +1,6 @@
 // The calculation core: loads a WebAssembly module and offers its functions with types, in the
-// language of the page. The
-// first module holds what a first visit needs; the other one, twice its size, holds every sheet.
+// language of the page. The first module holds what a first visit needs; the other one, twice its
+// size, holds every sheet.
 import createFirst from './generated/treadwater-first.mjs';
 import firstUrl from './generated/treadwater-first.wasm?url';
 import wholeUrl from './generated/treadwater.wasm?url';

@@ -5,9 +5,10 @@ import { live } from 'lit/directives/live.js';
 import { grid } from './blocks/table';
 import { copyButton } from './copy';
 import { carriesUnit, mostRows, preferredUnit, rowName, rows, withItsUnit } from './state';
+import { language, say } from './words';
 
 // Named one by one: a whole module as a value wants a helper, and that a chunk of its own.
 const state = { carriesUnit, mostRows, preferredUnit, rowName, rows, withItsUnit };
 
-export const kit = { html, nothing, render, live, grid, copyButton, state };
+export const kit = { html, nothing, render, live, grid, copyButton, state, say, language };
 export type Kit = typeof kit;

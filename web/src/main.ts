@@ -7,6 +7,7 @@ import { keepOffline } from './offline';
 import { keeping } from './page';
 import { openForPrint } from './print';
 import { offerTools } from './tools';
+import { preferred, speak } from './words';
 
 const root = document.getElementById('page')!;
 const foot = document.getElementById('keeping')!;
@@ -23,6 +24,7 @@ started.then(whole, (reason: Error) => {
 });
 
 async function start(): Promise<App> {
+  await speak(preferred(location.hash));
   const app = new App(await loadFirst(), root);
   await breath(); // a slow phone does this work in several short steps
   root.replaceChildren();

@@ -6,18 +6,19 @@ import type { App } from './app';
 import type { Choice, Field } from './contract';
 import { recallOne, rememberOne } from './remember';
 import { text } from './state';
+import { LANGUAGES, language, say } from './words';
 
-const LOOKS: Choice[] = [
-  { value: '', label: 'As the device' },
-  { value: 'light', label: 'Light' },
-  { value: 'dark', label: 'Dark' },
-  { value: 'contrast', label: 'High contrast' },
+const looks = (): Choice[] => [
+  { value: '', label: say('As the device') },
+  { value: 'light', label: say('Light') },
+  { value: 'dark', label: say('Dark') },
+  { value: 'contrast', label: say('High contrast') },
 ];
 
-const SIZES: Choice[] = [
-  { value: '', label: 'Usual' },
-  { value: 'larger', label: 'Larger' },
-  { value: 'largest', label: 'Largest' },
+const sizes = (): Choice[] => [
+  { value: '', label: say('Usual') },
+  { value: 'larger', label: say('Larger') },
+  { value: 'largest', label: say('Largest') },
 ];
 
 let remembered = true;
@@ -31,21 +32,22 @@ export async function show(app: App, root: HTMLElement, close: () => void): Prom
 }
 
 function panel(app: App, close: () => void) {
-  const { languages } = app.description;
   return html`
     <section class="panel" aria-labelledby="panel-heading">
-      <h2 id="panel-heading" tabindex="-1">Settings</h2>
-      <p class="hint">${remembered ? 'They stay on this device, for every sheet.' : 'This browser does not let the page remember them: they hold until it is closed.'}</p>
+      <h2 id="panel-heading" tabindex="-1">${say('Settings')}</h2>
+      <p class="hint">${remembered ? say('They stay on this device, for every sheet.') : say('This browser does not let the page remember them: they hold until it is closed.')}</p>
       ${['units', 'place'].map((id) => asked(app, id))}
-      ${languages && languages.length > 1 ? select('language', 'Language', languages, recallOne('language') || document.documentElement.lang, (value) => {
-        keep('language', value);
-        dispatchEvent(new CustomEvent('language', { detail: value })); // for whoever changes the words
-      }) : nothing}
-      ${select('look', 'Look', LOOKS, document.documentElement.dataset['look'] ?? '', (value) => dress('look', value))}
-      ${select('text', 'Size of the text', SIZES, document.documentElement.dataset['text'] ?? '', (value) => dress('text', value))}
-      <div class="actions"><button type="button" @click=${close}>Close</button></div>
+      ${select('language', say('Language'), languages(), language(), (value) => {
+        void app.speak(value);
+      })}
+      ${select('look', say('Look'), looks(), document.documentElement.dataset['look'] ?? '', (value) => dress('look', value))}
+      ${select('text', say('Size of the text'), sizes(), document.documentElement.dataset['text'] ?? '', (value) => dress('text', value))}
+      <div class="actions"><button type="button" @click=${close}>${say('Close')}</button></div>
     </section>`;
 }
+
+// Each in its own words, for whoever cannot read the others.
+const languages = (): Choice[] => Object.entries(LANGUAGES).map(([value, label]) => ({ value, label }));
 
 // A field that the sheets share: what is chosen here is in the form that is open, and in later ones.
 function asked(app: App, id: string) {
@@ -66,8 +68,8 @@ function select(id: string, label: string, choices: Choice[], chosen: string, th
     <div class="field">
       <label for="set-${id}">${label}</label>
       <select id="set-${id}" @change=${(event: Event) => { then((event.target as HTMLSelectElement).value); draw(); }}>
-        ${choices.some(({ value }) => value === chosen) ? nothing : html`<option value="" selected>Choose</option>`}
-        ${choices.map(({ value, label: words }) => html`<option value=${value} .selected=${live(value === chosen)}>${words}</option>`)}
+        ${choices.some(({ value }) => value === chosen) ? nothing : html`<option value="" selected>${say('Choose')}</option>`}
+        ${choices.map(({ value, label: words }) => html`<option value=${value} lang=${id === 'language' ? value : nothing} .selected=${live(value === chosen)}>${words}</option>`)}
       </select>
     </div>`;
 }

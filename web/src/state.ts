@@ -2,6 +2,7 @@
 // beside it the unit picked for it ("load.unit") or the number of rows ("tyres.rows"). From here it
 // goes to the core as input, and into the link's fragment and back.
 import type { Description, Field, Given, Input, Sheet, Way } from './contract';
+import { linked } from './words';
 
 export type Values = Map<string, string>;
 
@@ -273,6 +274,7 @@ function fragment(form: Form, written: typeof inLink): string {
   }
   if (form.way) query.append('page.way', form.way);
   if (form.example) query.append('page.example', '1');
+  if (linked()) query.append('page.language', linked());
   return `#${form.sheet.id}?${query.toString().replaceAll('%2F', '/').replaceAll('%7E', '~')}`;
 }
 
@@ -373,6 +375,7 @@ export function fromFragment(fragment: string, description: Description): Opened
   const ignored: string[] = [];
   const without: string[] = [];
   for (const [key, value] of spelledOut([...new URLSearchParams(query)], sheet.fields)) {
+    if (key === 'page.language') continue; // read when the page starts
     if (key === 'page.way' && wayOf(description, sheet, value)) form.way = value;
     else if (key === 'page.without') without.push(sheet.fields.find((field) => field.id === value)?.label ?? value);
     else if (key === 'page.example') form.example = value === '1' && !!sheet.example;

@@ -1,6 +1,7 @@
 // The buttons at the head of the page, and the one panel that they open below it. What is in a panel
 // comes when it is first asked for.
 import type { App } from './app';
+import { say } from './words';
 
 const panels = {
   kept: () => import('./keep/panel'),
@@ -38,7 +39,7 @@ export function offerTools(started: Promise<App>): void {
       await show(app, place, close);
     } catch {
       place.className = 'notice';
-      place.textContent = 'This part of the page did not load. Check the connection and try again.';
+      place.textContent = say('This part of the page did not load. Check the connection and try again.');
     }
     document.getElementById(focus)?.focus();
   };

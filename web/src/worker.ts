@@ -6,6 +6,8 @@ import wholeUrl from './generated/treadwater.wasm?url';
 export interface Question {
   sheet: string;
   input: string;
+  language: string;
+  catalogue: string; // empty where it is known already
 }
 
 export type Reply =
@@ -24,9 +26,10 @@ try {
   const response = await fetch(wholeUrl);
   if (!response.ok) throw new Error(`status ${response.status}`);
   const core = await create({ wasmBinary: new Uint8Array(await response.arrayBuffer()) });
-  onmessage = ({ data: { sheet, input } }: MessageEvent<Question>) => {
+  onmessage = ({ data: { sheet, input, language, catalogue } }: MessageEvent<Question>) => {
     let last = 0;
     try {
+      if (catalogue) core.learn(language, catalogue);
       const text = core.answerTelling(sheet, input, (share) => {
         const now = Date.now();
         if (now - last < PAUSE) return;

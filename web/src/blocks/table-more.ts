@@ -7,8 +7,6 @@ import type { Table } from './table';
 const SHOWN = 50;
 const FEW = 12; // different words to pick by
 
-const order = new Intl.Collator('en', { numeric: true });
-
 class TableMore extends HTMLElement {
   declare kit: Kit;
   #table: Table | undefined;
@@ -49,6 +47,7 @@ class TableMore extends HTMLElement {
     const found = rows.filter((row) =>
       (!this.#picked || row[place] === this.#picked) && (!sought || row.some((cell) => cell.toLowerCase().includes(sought))));
     if (this.#by < 0) return found;
+    const order = new Intl.Collator(this.kit.language(), { numeric: true });
     const sign = this.#down ? -1 : 1;
     return [...found].sort((one, other) => sign * order.compare(one[this.#by] ?? '', other[this.#by] ?? ''));
   }
@@ -66,7 +65,7 @@ class TableMore extends HTMLElement {
 
   #draw(): void {
     if (!this.#table || !this.kit) return;
-    const { html, render, copyButton } = this.kit;
+    const { html, render, copyButton, say } = this.kit;
     const { columns } = this.#table;
     const long = this.#table.rows.length > SHOWN;
     const plain = [...this.children].find((child) => child !== this.#host);
@@ -74,13 +73,13 @@ class TableMore extends HTMLElement {
     render(html`
       ${long ? this.#long() : ''}
       <div class="actions taking">
-        ${copyButton('Copy table', () => forSpreadsheet(columns, this.#rows()))}
-        <button type="button" @click=${() => this.#save()}>Save as CSV<span class="unseen">: ${this.#table.title}</span></button>
+        ${copyButton(say('Copy table'), () => forSpreadsheet(columns, this.#rows()))}
+        <button type="button" @click=${() => this.#save()}>${say('Save as CSV')}<span class="unseen">: ${this.#table.title}</span></button>
       </div>`, this.#host);
   }
 
   #long() {
-    const { html, nothing, grid, live } = this.kit;
+    const { html, nothing, grid, live, say } = this.kit;
     const { id, title, columns, rows, picked_by } = this.#table!;
     const place = this.#place();
     const words = place < 0 ? [] : [...new Set(rows.map((row) => row[place] ?? ''))];
@@ -89,29 +88,29 @@ class TableMore extends HTMLElement {
     return html`
       <div class="picking">
         <div class="field">
-          <label for="seek-${id}">Only rows with</label>
+          <label for="seek-${id}">${say('Only rows with')}</label>
           <input id="seek-${id}" type="search" autocomplete="off" spellcheck="false" @input=${(event: Event) => { this.#sought = (event.target as HTMLInputElement).value; this.#draw(); }}>
         </div>
         ${words.length > 1 && words.length <= FEW ? html`
           <div class="field">
             <label for="pick-${id}">${picked_by}</label>
             <select id="pick-${id}" @change=${(event: Event) => { this.#picked = (event.target as HTMLSelectElement).value; this.#draw(); }}>
-              <option value="">all</option>
+              <option value="">${say('all')}</option>
               ${words.map((word) => html`<option value=${word} .selected=${live(word === this.#picked)}>${word} (${rows.filter((row) => row[place] === word).length})</option>`)}
             </select>
           </div>` : nothing}
         <div class="field">
-          <label for="sort-${id}">Order</label>
+          <label for="sort-${id}">${say('Order')}</label>
           <select id="sort-${id}" @change=${(event: Event) => { this.#by = Number((event.target as HTMLSelectElement).value); this.#down = false; this.#draw(); }}>
-            <option value="-1">as it comes</option>
-            ${columns.map((column, i) => html`<option value=${i} .selected=${live(i === this.#by)}>by ${column}</option>`)}
+            <option value="-1">${say('as it comes')}</option>
+            ${columns.map((column, i) => html`<option value=${i} .selected=${live(i === this.#by)}>${say('by #', column)}</option>`)}
           </select>
         </div>
-        ${this.#by < 0 ? nothing : html`<button type="button" @click=${() => this.#sort(this.#by)}>Turn round</button>`}
+        ${this.#by < 0 ? nothing : html`<button type="button" @click=${() => this.#sort(this.#by)}>${say('Turn round')}</button>`}
       </div>
-      <p role="status">${shown.length < found.length ? `The first ${shown.length} of ${found.length} rows.` : `${found.length} of ${rows.length} rows.`}</p>
+      <p role="status">${shown.length < found.length ? say('The first # of # rows.', shown.length, found.length) : say('# of # rows.', found.length, rows.length)}</p>
       ${grid(title, columns, shown)}
-      ${found.length > SHOWN ? html`<button type="button" @click=${() => { this.#all = !this.#all; this.#draw(); }}>${this.#all ? `Show ${SHOWN}` : `Show all ${found.length}`}</button>` : nothing}`;
+      ${found.length > SHOWN ? html`<button type="button" @click=${() => { this.#all = !this.#all; this.#draw(); }}>${this.#all ? say('Show #', SHOWN) : say('Show all #', found.length)}</button>` : nothing}`;
   }
 
   #save(): void {

@@ -8,6 +8,7 @@ import { fromFile, LONGEST_NAME, offerFile, toText } from './file';
 import { contentOf, linkOf, newId } from './record';
 import type { Draft, Kept } from './record';
 import { all, keep, onChange, remove } from './store';
+import { say } from '../words';
 
 const MOST_TEXT = 1_000_000; // characters of one form
 
@@ -79,23 +80,23 @@ class Panel {
   private keepForm(): void {
     const form = this.formNow();
     if (!this.typedName()) {
-      this.said = 'Give it a name first, so that you will know it again.';
+      this.said = say('Give it a name first, so that you will know it again.');
       this.draw();
       this.focus('keep-name');
       return;
     }
     if (JSON.stringify(form.fields).length > MOST_TEXT) {
-      this.said = 'This form holds more text than can be kept. Take some of it out.';
+      this.said = say('This form holds more text than can be kept. Take some of it out.');
       this.draw();
       return;
     }
     const former = this.kept.find(({ name, sheet }) => name === form.name && sheet === form.sheet);
-    const undo = former && (() => keep(former).then(() => `“${former.name}” is again as it was before.`));
+    const undo = former && (() => keep(former).then(() => say('“#” is again as it was before.', former.name)));
     this.act(async () => {
       await keep(former ? { ...form, id: former.id, made: former.made } : form);
       navigator.storage?.persist?.().catch(() => false);
       this.name = '';
-      return former ? `“${form.name}” was here before, and now holds the form that is open.` : `“${form.name}” is kept.`;
+      return former ? say('“#” was here before, and now holds the form that is open.', form.name) : say('“#” is kept.', form.name);
     }, undo);
   }
 
@@ -105,26 +106,26 @@ class Panel {
   }
 
   private drop(shelf: 'kept' | 'drafts', record: Draft, name: string): void {
-    const back = shelf === 'kept' ? () => keep(record as Kept).then(() => `${name} is back.`) : undefined;
+    const back = shelf === 'kept' ? () => keep(record as Kept).then(() => say('# is back.', name)) : undefined;
     this.act(async () => {
       await remove(shelf, record.id);
       if (!back && this.drafts.filter(({ sheet, id }) => sheet === record.sheet && id !== record.id).length === 0) rememberDraft(record.sheet, '');
-      return `${name} is deleted.`;
+      return say('# is deleted.', name);
     }, back).then(() => this.focus('kept-said'));
   }
 
   private rename(record: Kept, name: string): void {
     const given = name.trim().replace(/\s+/g, ' ');
     if (!given) {
-      this.said = 'A name cannot be empty.';
+      this.said = say('A name cannot be empty.');
       this.draw();
       return;
     }
     this.renaming = '';
     this.act(async () => {
       if (given !== record.name) await keep({ ...record, name: given });
-      return `It is called “${given}” now.`;
-    }, () => keep(record).then(() => `It is called “${record.name}” again.`)).then(() => this.focus('kept-said'));
+      return say('It is called “#” now.', given);
+    }, () => keep(record).then(() => say('It is called “#” again.', record.name))).then(() => this.focus('kept-said'));
   }
 
   private take({ currentTarget }: Event): void {
@@ -138,7 +139,7 @@ class Panel {
       const fresh = found.filter((record) => !here.has(sameness(record)));
       if (fresh.length) await keep(...fresh);
       const left = found.length - fresh.length;
-      return `${count(fresh.length)} taken in${left ? `; ${count(left)} already here` : ''}.`;
+      return `${takenIn(fresh.length)}${left ? `; ${alreadyHere(left)}` : ''}.`;
     }).then(() => {
       input.value = '';
       this.focus('kept-said');
@@ -158,36 +159,36 @@ class Panel {
     const drafts = this.drafts.filter((draft) => !named.has(linkOf(draft)));
     render(html`
       <section class="panel" aria-labelledby="panel-heading">
-        <h2 id="panel-heading" tabindex="-1">Kept on this device</h2>
-        <p class="hint">In this browser only. A browser may clear it when it runs out of room, so save what matters as a file too.</p>
+        <h2 id="panel-heading" tabindex="-1">${say('Kept on this device')}</h2>
+        <p class="hint">${say('In this browser only. A browser may clear it when it runs out of room, so save what matters as a file too.')}</p>
         <form novalidate autocomplete="off" @submit=${(event: Event) => { event.preventDefault(); this.keepForm(); }}>
           <div class="field">
-            <label for="keep-name">Name for the form that is open <span class="unit">(${sheet.title})</span></label>
+            <label for="keep-name">${say('Name for the form that is open')} <span class="unit">(${sheet.title})</span></label>
             <div class="entry">
               <input id="keep-name" type="text" maxlength=${LONGEST_NAME} .value=${live(this.name)}
                 @input=${(event: Event) => { this.name = (event.target as HTMLInputElement).value; }}>
             </div>
           </div>
           <div class="actions">
-            <button class="primary">Keep it</button>
-            <button type="button" @click=${() => this.act(() => this.saved(this.formNow()))}>Save it as a file</button>
+            <button class="primary">${say('Keep it')}</button>
+            <button type="button" @click=${() => this.act(() => this.saved(this.formNow()))}>${say('Save it as a file')}</button>
           </div>
         </form>
         <div class="said ${this.said ? 'notice' : ''}">
           <p id="kept-said" role="status" tabindex="-1">${this.said}</p>
-          ${this.undo ? html`<button type="button" @click=${() => this.act(this.undo!).then(() => this.focus('kept-said'))}>Bring it back</button>` : nothing}
+          ${this.undo ? html`<button type="button" @click=${() => this.act(this.undo!).then(() => this.focus('kept-said'))}>${say('Bring it back')}</button>` : nothing}
         </div>
-        ${this.kept.length ? html`<ul class="records" aria-label="What is kept">${this.kept.map((record) => this.record(record))}</ul>` : html`<p>Nothing is kept yet.</p>`}
+        ${this.kept.length ? html`<ul class="records" aria-label=${say('What is kept')}>${this.kept.map((record) => this.record(record))}</ul>` : html`<p>${say('Nothing is kept yet.')}</p>`}
         ${drafts.length ? html`
-          <h3>Typed and not kept under a name</h3>
+          <h3>${say('Typed and not kept under a name')}</h3>
           <ul class="records">${drafts.map((draft) => this.draft(draft))}</ul>` : nothing}
         <div class="field">
-          <label for="keep-file">Take in a file that was saved from this page</label>
+          <label for="keep-file">${say('Take in a file that was saved from this page')}</label>
           <div class="entry"><input id="keep-file" type="file" accept=".json,application/json" @change=${(event: Event) => this.take(event)}></div>
         </div>
         <div class="actions">
-          ${this.kept.length > 1 ? html`<button type="button" @click=${() => this.act(() => this.saved(...this.kept))}>Save all as a file</button>` : nothing}
-          <button type="button" @click=${() => this.close()}>Close</button>
+          ${this.kept.length > 1 ? html`<button type="button" @click=${() => this.act(() => this.saved(...this.kept))}>${say('Save all as a file')}</button>` : nothing}
+          <button type="button" @click=${() => this.close()}>${say('Close')}</button>
         </div>
       </section>`, this.root!);
   }
@@ -195,7 +196,7 @@ class Panel {
   private saved(...kept: Kept[]): string {
     const name = kept.length > 1 ? `treadwater ${day(new Date().toISOString())}` : kept[0]!.name;
     offerFile(name, toText(kept));
-    return 'The file is with your downloads.';
+    return say('The file is with your downloads.');
   }
 
   private titleOf(id: string): string | undefined {
@@ -209,13 +210,13 @@ class Panel {
     const about = html`<span class="unseen"> ${name}</span>`;
     return html`
       <li>
-        <p><strong>${name}</strong> <span class="hint">${title ?? 'A sheet that this version does not have'}, ${day(changed)}</span></p>
+        <p><strong>${name}</strong> <span class="hint">${title ?? say('A sheet that this version does not have')}, ${day(changed)}</span></p>
         <div class="row-actions">
-          ${title ? html`<button type="button" @click=${() => this.open(record)}>Open${about}</button>`
-            : html`<p class="hint">Kept, but it cannot be opened here. A newer version of the page may have its sheet.</p>`}
-          <button type="button" id="rename-${id}" @click=${() => { this.renaming = id; this.draw(); this.focus('new-name'); }}>Rename${about}</button>
-          <button type="button" @click=${() => this.act(() => this.saved(record))}>Save as a file${about}</button>
-          <button type="button" @click=${() => this.drop('kept', record, `“${name}”`)}>Delete${about}</button>
+          ${title ? html`<button type="button" @click=${() => this.open(record)}>${say('Open')}${about}</button>`
+            : html`<p class="hint">${say('Kept, but it cannot be opened here. A newer version of the page may have its sheet.')}</p>`}
+          <button type="button" id="rename-${id}" @click=${() => { this.renaming = id; this.draw(); this.focus('new-name'); }}>${say('Rename')}${about}</button>
+          <button type="button" @click=${() => this.act(() => this.saved(record))}>${say('Save as a file')}${about}</button>
+          <button type="button" @click=${() => this.drop('kept', record, `“${name}”`)}>${say('Delete')}${about}</button>
         </div>
       </li>`;
   }
@@ -225,11 +226,11 @@ class Panel {
     return html`
       <li>
         <form novalidate autocomplete="off" @submit=${(event: Event) => { event.preventDefault(); this.rename(record, (document.getElementById('new-name') as HTMLInputElement).value); }}>
-          <label for="new-name">New name for “${record.name}”</label>
+          <label for="new-name">${say('New name for “#”', record.name)}</label>
           <div class="entry"><input id="new-name" type="text" maxlength=${LONGEST_NAME} value=${record.name}></div>
           <div class="row-actions">
-            <button class="primary">Rename it</button>
-            <button type="button" @click=${done}>Leave it</button>
+            <button class="primary">${say('Rename it')}</button>
+            <button type="button" @click=${done}>${say('Leave it')}</button>
           </div>
         </form>
       </li>`;
@@ -241,10 +242,10 @@ class Panel {
     const about = html`<span class="unseen"> ${title}, ${when}</span>`;
     return html`
       <li>
-        <p>${title ?? 'A sheet that this version does not have'} <span class="hint">${when}</span></p>
+        <p>${title ?? say('A sheet that this version does not have')} <span class="hint">${when}</span></p>
         <div class="row-actions">
-          ${title ? html`<button type="button" @click=${() => this.open(draft)}>Go on${about}</button>` : nothing}
-          <button type="button" @click=${() => this.drop('drafts', draft, `What was typed on ${when}`)}>Delete${about}</button>
+          ${title ? html`<button type="button" @click=${() => this.open(draft)}>${say('Go on')}${about}</button>` : nothing}
+          <button type="button" @click=${() => this.drop('drafts', draft, say('What was typed on #', when))}>${say('Delete')}${about}</button>
         </div>
       </li>`;
   }
@@ -254,8 +255,12 @@ function sameness({ name, sheet, fields }: Kept): string {
   return JSON.stringify([name, sheet, Object.entries(fields).sort()]);
 }
 
-function count(forms: number): string {
-  return forms === 1 ? '1 form is' : `${forms || 'No'} forms are`;
+function takenIn(forms: number): string {
+  return forms === 1 ? say('1 form is taken in') : forms ? say('# forms are taken in', forms) : say('No forms are taken in');
+}
+
+function alreadyHere(forms: number): string {
+  return forms === 1 ? say('1 form is already here') : say('# forms are already here', forms);
 }
 
 let panel: Panel | undefined;

@@ -4,6 +4,7 @@ import { openDB } from 'idb';
 import type { DBSchema, IDBPDatabase } from 'idb';
 import { upgraded } from './record';
 import type { Draft, Kept, KeptAsLink } from './record';
+import { say } from '../words';
 
 interface Shelves extends DBSchema {
   kept: { key: string; value: Kept };
@@ -95,7 +96,7 @@ function open(): Promise<IDBPDatabase<Shelves>> {
           for (const record of await kept.getAll()) await kept.put(upgraded(record as unknown as KeptAsLink));
         }
       },
-      blocked: () => reject(new Refusal('Another tab still holds an older version of this page. Close it, and try again.')),
+      blocked: () => reject(new Refusal(say('Another tab still holds an older version of this page. Close it, and try again.'))),
       blocking: forget, // a newer version wants to bring the shelves up to date: let it
       terminated: forget,
     }).then(resolve, reject);
@@ -106,10 +107,10 @@ function sentence(reason: unknown): string {
   if (reason instanceof Refusal) return reason.message;
   switch (reason instanceof DOMException ? reason.name : '') {
     case 'QuotaExceededError':
-      return 'There is no room left on this device, so this was not kept. All that was kept before is still there. Make room, or save the form as a file.';
+      return say('There is no room left on this device, so this was not kept. All that was kept before is still there. Make room, or save the form as a file.');
     case 'VersionError':
-      return 'What is kept here was put away by a newer version of this page, and is safe. Load the page again while there is a connection to get at it.';
+      return say('What is kept here was put away by a newer version of this page, and is safe. Load the page again while there is a connection to get at it.');
     default:
-      return 'This browser keeps nothing for this page, as in a private window or when its storage is shut. Save the form as a file, or copy its link.';
+      return say('This browser keeps nothing for this page, as in a private window or when its storage is shut. Save the form as a file, or copy its link.');
   }
 }

@@ -2,6 +2,7 @@
 // core gives, and what had to be left out. Nothing is guessed: a cell goes to its field as it stands,
 // and the core says what it cannot read.
 import type { Field } from '../contract';
+import type { Kit } from '../kit';
 import type { Lines } from './csv';
 
 export interface Cell {
@@ -74,7 +75,7 @@ function rowColumn(cells: string[], { label, also, row_names }: Field): number {
   return cells.slice(0, names.length ? MOST_COLUMNS : 0).findIndex((cell) => names.includes(fold(cell)));
 }
 
-export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: number): Read {
+export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: number, say: Kit['say']): Read {
   const fields = list.fields ?? [];
   const remarks = [...before];
   const first = lines[0] ?? [];
@@ -87,7 +88,7 @@ export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: num
   const width = hasHead ? first.length : heads.length;
 
   const unknown = hasHead ? first.filter((said, i) => said && !heads[i] && i !== which) : [];
-  if (unknown.length) remarks.push(`No such column here, and left out: ${quoted(unknown)}.`);
+  if (unknown.length) remarks.push(say('No such column here, and left out: #.', quoted(unknown, say)));
 
   const rows: Map<string, Cell>[] = [];
   const odd: number[] = [];
@@ -96,7 +97,7 @@ export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: num
   let count = 0;
   body.forEach((cells, i) => {
     const place = which < 0 ? rows.length : places.indexOf(fold(cells[which] ?? ''));
-    if (place < 0) return void strange.push(cells[which] || `line ${i + 1}`);
+    if (place < 0) return void strange.push(cells[which] || say('line #', i + 1));
     if (place >= most) return void over++;
     const row = new Map<string, Cell>();
     if (cells.slice(width).some(Boolean)) {
@@ -113,9 +114,13 @@ export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: num
     rows[place] = row;
     count++;
   });
-  if (odd.length) remarks.push(`More cells than columns in ${odd.length === 1 ? 'line' : 'lines'} ${some(odd.map(String))}: is a decimal comma taken for the end of a cell? Only the name was taken from ${odd.length === 1 ? 'it' : 'them'}.`);
-  if (strange.length) remarks.push(`No such row here, and left out: ${quoted(strange)}.`);
-  if (over) remarks.push(`The list takes ${most} rows: ${over} more ${over === 1 ? 'line was' : 'lines were'} left out.`);
+  if (odd.length) {
+    remarks.push(odd.length === 1
+      ? say('More cells than columns in line #: is a decimal comma taken for the end of a cell? Only the name was taken from it.', odd[0]!)
+      : say('More cells than columns in lines #: is a decimal comma taken for the end of a cell? Only the name was taken from them.', some(odd.map(String), say)));
+  }
+  if (strange.length) remarks.push(say('No such row here, and left out: #.', quoted(strange, say)));
+  if (over) remarks.push(over === 1 ? say('The list takes # rows: 1 more line was left out.', most) : say('The list takes # rows: # more lines were left out.', most, over));
   return { rows, count, columns: heads.flatMap((head) => (head ? [head.unit ? `${head.field.label} (${head.unit})` : head.field.label] : [])), remarks };
 }
 
@@ -137,12 +142,12 @@ function cellOf({ field, unit }: Head, text: string): Cell {
 }
 
 // A stranger's words, short and few enough to be read.
-function quoted(words: string[]): string {
-  return some(words.map((word) => `“${[...word].slice(0, 30).join('')}”`));
+function quoted(words: string[], say: Kit['say']): string {
+  return some(words.map((word) => `“${[...word].slice(0, 30).join('')}”`), say);
 }
 
-function some(words: string[]): string {
+function some(words: string[], say: Kit['say']): string {
   const few = words.slice(0, 6);
-  if (words.length > few.length) few.push(`${words.length - few.length} more`);
+  if (words.length > few.length) few.push(say('# more', words.length - few.length));
   return few.join(', ');
 }

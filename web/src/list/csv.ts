@@ -1,5 +1,8 @@
 // Tables as text, by papaparse: read with whatever parts their columns, and written.
 import Papa from 'papaparse';
+import type { Kit } from '../kit';
+
+type Say = Kit['say'];
 
 export interface Lines {
   lines: string[][]; // without the empty ones
@@ -10,7 +13,7 @@ export interface Lines {
 const PARTED_BY = ['\t', ';', '|', ','];
 
 // `known` says how many of a line's cells are names of columns: that tells most surely what parts them.
-export function read(text: string, known: (cells: string[]) => number): Lines {
+export function read(text: string, known: (cells: string[]) => number, say: Say): Lines {
   const plain = text.replace(/^\uFEFF/, '');
   let best = ',';
   let most = 0;
@@ -29,7 +32,7 @@ export function read(text: string, known: (cells: string[]) => number): Lines {
   const { data } = broken ? parse(plain, best, '\0') : quoted;
   return {
     lines: data.filter(said).map((cells) => cells.map((cell) => cell.replace(/\s+/g, ' ').trim())),
-    remarks: broken ? ['A quotation mark in it does not close on its line, so all of them were taken as part of the text.'] : [],
+    remarks: broken ? [say('A quotation mark in it does not close on its line, so all of them were taken as part of the text.')] : [],
   };
 }
 

@@ -29,7 +29,7 @@ export class Panel {
   private look(): void {
     this.found = undefined;
     if (!this.text.trim() || this.text.length > LARGEST) return;
-    this.found = rowsOf(read(this.text, (cells) => named(cells, this.field)), this.field, this.most);
+    this.found = rowsOf(read(this.text, (cells) => named(cells, this.field), this.kit.say), this.field, this.most, this.kit.say);
   }
 
   private typed(text: string): void {
@@ -61,7 +61,7 @@ export class Panel {
       this.said = `${file.name}:`;
     } catch {
       this.text = '';
-      this.said = 'This file could not be read here. A table saved as CSV, of at most 8 MB, would do.';
+      this.said = this.kit.say('This file could not be read here. A table saved as CSV, of at most 8 MB, would do.');
     }
     input.value = '';
     this.look();
@@ -87,66 +87,62 @@ export class Panel {
     this.look();
     if (!this.found?.count) return;
     const { rows, count, remarks } = this.found;
-    this.app.takeTable(this.list, this.field, rows, [`${lines(count)} taken into the form; “Bring it back” at its end undoes that.`, ...remarks].join(' '));
+    this.app.takeTable(this.list, this.field, rows, [count === 1 ? this.kit.say('1 row taken into the form; “Bring it back” at its end undoes that.') : this.kit.say('# rows taken into the form; “Bring it back” at its end undoes that.', count), ...remarks].join(' '));
   }
 
   draw() {
-    const { html, live } = this.kit;
+    const { html, live, say } = this.kit;
     const { list, app } = this;
     const id = `table-${list}`;
     return html`
       <div class="table-in">
-        <label for=${id}>The table as text</label>
+        <label for=${id}>${say('The table as text')}</label>
         <p class="hint" id="${id}-hint">${this.hint()}</p>
         <textarea id=${id} rows="8" wrap="off" spellcheck="false" autocapitalize="off" autocomplete="off" aria-describedby="${id}-hint"
           .value=${live(this.text)} @paste=${(event: ClipboardEvent) => this.pasted(event)} @input=${(event: Event) => this.typed((event.target as HTMLTextAreaElement).value)}></textarea>
-        <label for="${id}-file">Or open a file</label>
+        <label for="${id}-file">${say('Or open a file')}</label>
         <input type="file" id="${id}-file" accept=".csv,.tsv,.tab,.txt,text/csv,text/plain,text/tab-separated-values" @change=${(event: Event) => this.open(event)}>
         <div role="status">${this.report()}</div>
         ${this.preview()}
         <div class="actions">
-          ${this.found?.count ? html`<button type="button" @click=${() => this.take()}>Use ${lines(this.found.count)} in place of the list</button>` : ''}
-          <button type="button" @click=${() => app.closeTable()}>Close without a change</button>
+          ${this.found?.count ? html`<button type="button" @click=${() => this.take()}>${this.found.count === 1 ? say('Use 1 row in place of the list') : say('Use # rows in place of the list', this.found.count)}</button>` : ''}
+          <button type="button" @click=${() => app.closeTable()}>${say('Close without a change')}</button>
         </div>
       </div>`;
   }
 
   private hint(): string {
-    const { state } = this.kit;
+    const { state, say } = this.kit;
     const parts = this.field.fields ?? [];
     const units = parts.filter(({ kind }) => kind === 'quantity')
-      .map((part) => `${part.label} in ${state.preferredUnit(this.app.form.values, part)}`);
+      .map((part) => say('# in #', part.label, state.preferredUnit(this.app.form.values, part)));
     return [
-      'Copy it from a spreadsheet, or type it: a line for each row, the columns parted by commas, semicolons or tabs. The first line may name them, in any order:',
-      `${parts.map(({ label }) => label).join(', ')}. Without it they stand in this order.`,
-      units.length ? `A bare number is read as ${units.join(', ')}, if its column names no other unit.` : '',
+      say('Copy it from a spreadsheet, or type it: a line for each row, the columns parted by commas, semicolons or tabs. The first line may name them, in any order:'),
+      say('#. Without it they stand in this order.', parts.map(({ label }) => label).join(', ')),
+      units.length ? say('A bare number is read as #, if its column names no other unit.', units.join(', ')) : '',
     ].join(' ');
   }
 
   private report() {
-    const { html } = this.kit;
-    if (this.text.length > LARGEST) return html`<p>That is more text than can be read here.</p>`;
+    const { html, say } = this.kit;
+    if (this.text.length > LARGEST) return html`<p>${say('That is more text than can be read here.')}</p>`;
     if (!this.found) return this.said;
     const { count, columns, remarks } = this.found;
     return html`
-      <p>${this.said} ${count ? `${lines(count)}. Columns: ${columns.join(', ')}.` : 'No line of it could be taken.'}</p>
+      <p>${this.said} ${!count ? say('No line of it could be taken.') : count === 1 ? say('1 row. Columns: #.', columns.join(', ')) : say('# rows. Columns: #.', count, columns.join(', '))}</p>
       ${remarks.map((remark) => html`<p>${remark}</p>`)}`;
   }
 
   private preview() {
-    const { html, nothing, grid } = this.kit;
+    const { html, nothing, grid, say } = this.kit;
     if (!this.found?.count) return nothing;
     const parts = (this.field.fields ?? []).filter(({ id }) => this.found!.rows.some((row) => row?.has(id)));
     const some = Object.entries(this.found.rows).slice(0, SHOWN);
     return html`
-      <p class="aside">${this.found.count > SHOWN ? `The first ${SHOWN} of them:` : 'As it was read:'}</p>
-      ${grid('As it was read', [this.field.label, ...parts.map(({ label }) => label)], some.map(([at, row]) => [
+      <p class="aside">${this.found.count > SHOWN ? say('The first # of them:', SHOWN) : say('As it was read:')}</p>
+      ${grid(say('As it was read'), [this.field.label, ...parts.map(({ label }) => label)], some.map(([at, row]) => [
         this.kit.state.rowName(this.field, Number(at)),
         ...parts.map(({ id }) => { const cell = row.get(id); return cell?.unit && !this.kit.state.carriesUnit(cell.text) ? `${cell.text} ${cell.unit}` : cell?.text ?? ''; }),
       ]))}`;
   }
-}
-
-function lines(count: number): string {
-  return `${count} ${count === 1 ? 'row' : 'rows'}`;
 }
