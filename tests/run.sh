@@ -151,6 +151,7 @@ run_compile_fail
 run_node wasm
 run_node register
 run_node parity
+run_node languages
 run_node solver
 run_node package
 run_node browser

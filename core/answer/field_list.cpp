@@ -358,7 +358,7 @@ class FieldList : Teller {
       const Speed other = b->hold.value_or(none);
       return one < other || (!(other < one) && a->number < b->number);
     });
-    Table unread{"unread", "Could not be read", "", {"Line", "Name", "What is wrong"}, {}};
+    Table unread{"unread", "Could not be read", "", {"Line no.", "Name", "What is wrong"}, {}};
     for (const Row& row : rows_)
       if (!row.read) unread.rows.push_back({std::to_string(row.number), row.name, row.faults});
     Table field{"field",

@@ -400,7 +400,7 @@ class StageTyres : Teller {
         {}};
     if (plan_.halts.empty()) {
       table.text = "There is no tyre change after the start.";
-      table.columns.emplace_back("Fit");
+      table.columns.emplace_back("To fit");
     }
     for (std::size_t w = 0; w < stage::weathers; ++w)
       if (seen[w])
@@ -446,7 +446,7 @@ class StageTyres : Teller {
     Table table{"first",
                 "What to fit now",
                 "What each first choice loses, with the best that can follow.",
-                {"Fit", "Loss", "Against the best"},
+                {"To fit", "Loss", "Against the best"},
                 {}};
     for (const stage::FirstChoice& choice : plan_.first)
       table.rows.push_back({set_name(choice.set), seconds_text(choice.loss),

@@ -5,36 +5,35 @@
 #include <nlohmann/json.hpp>
 
 #include "core/answer/heads.hpp"
+#include "core/json/writing.hpp"
 #include "core/quantity/language.hpp"
 
 namespace treadwater::json {
 namespace {
 
-using Json = nlohmann::ordered_json;
+using Parser = nlohmann::json;
 namespace a = treadwater::answer;
 
 constexpr std::string_view version = "0.1.0";
 
 std::string text_of(std::string_view view) { return std::string(view); }
 
-// ordered_json, compact, and never a throw over a broken byte.
-std::string written(const Json& json) {
-  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+void put_text(Json& object, std::string_view key, std::string_view text) {
+  object.put(key, Json(text));
 }
-
-// Members are put one by one: nlohmann's braced lists make several times as much machine code.
-void put_text(Json& object, const char* key, std::string_view text) { object[key] = text_of(text); }
 // What a person reads goes out in the language spoken; ids, links and sources' titles do not
 // change.
-void put_worded(Json& object, const char* key, std::string_view text) {
+void put_worded(Json& object, std::string_view key, std::string_view text) {
   put_text(object, key, worded(text));
 }
-void put_flag(Json& object, const char* key, bool value) { object[key] = value; }
-void put_json(Json& object, const char* key, Json value) { object[key] = std::move(value); }
+void put_flag(Json& object, std::string_view key, bool value) {
+  object.put(key, Json::flag(value));
+}
+void put_json(Json& object, std::string_view key, const Json& value) { object.put(key, value); }
 
 // NaN and infinity stop here: what cannot be said is left out.
-void put_number(Json& object, const char* key, double value) {
-  if (std::isfinite(value)) object[key] = value;
+void put_number(Json& object, std::string_view key, double value) {
+  if (std::isfinite(value)) object.put(key, Json(value));
 }
 
 // One object for each row.
@@ -55,15 +54,15 @@ Json source_json(const Source& source) {
 }
 
 Json sources_json(const a::Sources& sources) {
-  Json json = Json::object();
-  for (const Source* source : sources) json[text_of(source->id)] = source_json(*source);
+  Json json;
+  for (const Source* source : sources) put_json(json, source->id, source_json(*source));
   return json;
 }
 
 Json ids_of(const a::Sources& sources) {
   a::Sources once;
   for (const Source* source : sources) a::add_once(once, *source);
-  return list_of(once, [](const Source* source) { return Json(text_of(source->id)); });
+  return list_of(once, [](const Source* source) { return Json(source->id); });
 }
 
 // What a form is filled with: a quantity with the decimal sign that its reader writes.
@@ -71,31 +70,48 @@ std::string written_for(const a::Field* field, std::string_view given) {
   return field != nullptr && field->quantity ? worded_quantity(given) : text_of(given);
 }
 
-// "corners.0.load" is a member of the first row of the list "corners".
+// "corners.0.load" is a member of the first row of the list "corners". The rows of a list are given
+// one after another.
 Json input_json(const a::SheetDescription* sheet, const a::Preset& preset) {
-  Json input = Json::object();
+  Json input, rows, row;
+  std::string_view list;  // that is being filled, and the number of its row
+  std::string_view number;
+  const auto close_row = [&] {
+    if (!number.empty()) rows.push_back(row);
+    row = Json();
+    number = {};
+  };
+  const auto close_list = [&] {
+    close_row();
+    if (!list.empty()) put_json(input, list, rows);
+    rows = Json::array();
+    list = {};
+  };
   for (const auto& given : preset.input) {
     const std::string_view path = given.first;
     const std::string value =
         written_for(sheet != nullptr ? a::find_field(*sheet, path) : nullptr, given.second);
-    const std::size_t list = path.find('.');
-    if (list == std::string_view::npos) {
-      put_text(input, text_of(path).c_str(), value);
+    const std::size_t dot = path.find('.');
+    if (path.substr(0, dot) != list) close_list();
+    if (dot == std::string_view::npos) {
+      put_text(input, path, value);
       continue;
     }
-    std::size_t row = 0;
-    std::size_t i = list + 1;
-    for (; i < path.size() && path[i] >= '0' && path[i] <= '9'; ++i)
-      row = 10 * row + static_cast<std::size_t>(path[i] - '0');
-    put_text(input[text_of(path.substr(0, list))][row], text_of(path.substr(i + 1)).c_str(), value);
+    list = path.substr(0, dot);
+    const std::size_t last = path.rfind('.');
+    const std::string_view now = path.substr(dot + 1, last - dot - 1);
+    if (now != number) close_row();
+    number = now;
+    put_text(row, path.substr(last + 1), value);
   }
+  close_list();
   return input;
 }
 
 // ---- describe ----
 
 Json names_json(const std::vector<std::string_view>& names) {
-  return list_of(names, [](std::string_view name) { return Json(text_of(name)); });
+  return list_of(names, [](std::string_view name) { return Json(name); });
 }
 
 const char* dimension_name(Dimension d) {
@@ -155,8 +171,10 @@ Json field_json(const a::Field& field) {
     put_text(json, "max", worded_quantity(field.quantity->most_text));
     put_json(json, "units", names_json(field.units));
     const char* systems[] = {"metric", "uk", "us"};
+    Json preferred;
     for (std::size_t i = 0; i < field.preferred.size() && i < std::size(systems); ++i)
-      put_text(json["preferred"], systems[i], field.preferred[i]);
+      put_text(preferred, systems[i], field.preferred[i]);
+    if (!preferred.empty()) put_json(json, "preferred", preferred);
   }
   if (field.kind == a::FieldKind::choice)
     put_json(json, "choices", list_of(field.choices, [](const a::Choice& choice) {
@@ -171,9 +189,8 @@ Json field_json(const a::Field& field) {
   }
   if (!field.also.empty()) put_json(json, "also", names_json(field.also));
   if (!field.row_names.empty())
-    put_json(json, "row_names", list_of(field.row_names, [](std::string_view name) {
-               return Json(text_of(worded(name)));
-             }));
+    put_json(json, "row_names",
+             list_of(field.row_names, [](std::string_view name) { return Json(worded(name)); }));
   return json;
 }
 
@@ -191,8 +208,10 @@ Json sheet_json(a::Sheets sheets, const a::SheetHead& head) {
   }
   const a::SheetDescription& sheet = here->describe();
   put_json(json, "fields", list_of(sheet.fields, field_json));
-  put_worded(json["example"], "title", sheet.example.title);
-  put_json(json["example"], "input", input_json(&sheet, sheet.example));
+  Json example;
+  put_worded(example, "title", sheet.example.title);
+  put_json(example, "input", input_json(&sheet, sheet.example));
+  put_json(json, "example", example);
   return json;
 }
 
@@ -244,7 +263,7 @@ Json hold_to_json(const a::HoldTo& hold) {
   return json;
 }
 
-Json limit_json(const a::Limit& limit) {
+Json limit_json(const a::Limit& limit, bool governs) {
   Json json;
   put_text(json, "id", limit.id);
   put_worded(json, "label", limit.label);
@@ -252,7 +271,7 @@ Json limit_json(const a::Limit& limit) {
   put_number(json, "low_kmh", in_kilometres_per_hour(limit.low));
   put_number(json, "high_kmh", in_kilometres_per_hour(limit.high));
   put_worded(json, "text", limit.text);
-  put_flag(json, "governs", false);
+  put_flag(json, "governs", governs);
   put_worded(json, "why", limit.why);
   put_json(json, "sources", ids_of(limit.sources));
   return json;
@@ -325,12 +344,11 @@ Json marking_json(const a::Marking& marking) {
 }
 
 Json text_list(const std::vector<std::string>& texts) {
-  return list_of(texts, [](const std::string& text) { return Json(text_of(worded(text))); });
+  return list_of(texts, [](const std::string& text) { return Json(worded(text)); });
 }
 
 Json number_list(const std::vector<double>& numbers) {
-  return list_of(numbers,
-                 [](double number) { return std::isfinite(number) ? Json(number) : Json(); });
+  return list_of(numbers, [](double number) { return Json(number); });
 }
 
 void put_table(Json& json, const a::Table& table) {
@@ -422,9 +440,9 @@ Json answer_json(const a::Answer& answer) {
   put_json(json, "problems", list_of(answer.problems, problem_json));
   if (answer.verdict) put_json(json, "verdict", verdict_json(*answer.verdict));
   if (answer.hold_to) put_json(json, "hold_to", hold_to_json(*answer.hold_to));
-  Json limits = list_of(answer.limits, limit_json);
-  if (!limits.empty()) put_flag(limits.front(), "governs", true);
-  put_json(json, "limits", std::move(limits));
+  put_json(json, "limits", list_of(answer.limits, [&](const a::Limit& limit) {
+             return limit_json(limit, &limit == &answer.limits.front());
+           }));
   put_json(json, "figures", list_of(answer.figures, figure_json));
   put_json(json, "cautions", list_of(answer.cautions, caution_json));
   Json blocks = list_of(answer.drawings, drawing_json);
@@ -435,7 +453,7 @@ Json answer_json(const a::Answer& answer) {
              [](const a::Spoken& s) { return block_json("spoken", s.id, s.title, s.text); });
   add_blocks(blocks, answer.charts, chart_json);
   add_blocks(blocks, answer.maps, map_json);
-  put_json(json, "blocks", std::move(blocks));
+  put_json(json, "blocks", blocks);
   put_json(json, "sources", sources_json(a::sources_used(answer)));
   put_worded(json, "safety", a::safety_words);
   return json;
@@ -456,18 +474,18 @@ a::Answer refused(std::string_view sheet, std::string_view field, std::string_vi
 // else is a problem that names the field.
 class FieldReader {
  public:
-  using number_integer_t = Json::number_integer_t;
-  using number_unsigned_t = Json::number_unsigned_t;
-  using number_float_t = Json::number_float_t;
-  using string_t = Json::string_t;
-  using binary_t = Json::binary_t;
+  using number_integer_t = Parser::number_integer_t;
+  using number_unsigned_t = Parser::number_unsigned_t;
+  using number_float_t = Parser::number_float_t;
+  using string_t = Parser::string_t;
+  using binary_t = Parser::binary_t;
 
   a::Input input;
   std::vector<std::string> refused;  // fields that hold what no field takes
   bool is_object = false;
 
   bool read(std::string_view text) {
-    is_object = Json::sax_parse(text, this) && is_object;
+    is_object = Parser::sax_parse(text, this) && is_object;
     return is_object;
   }
 
@@ -592,7 +610,7 @@ std::string describe(a::Sheets sheets, std::string_view language) {
              return sheet_json(sheets, *head);
            }));
   put_json(json, "sources", sources_json(a::sources_of(sheets)));
-  return written(json);
+  return json.text();
 }
 
 std::string answer(a::Sheets sheets, std::string_view sheet, std::string_view input,
@@ -602,7 +620,7 @@ std::string answer(a::Sheets sheets, std::string_view sheet, std::string_view in
   const a::Sheet* asked = a::find_sheet(sheets, sheet);
   if (asked != nullptr && input.size() <= asked->head.longest_input) reader.read(input);
   const Speaking speaking(reader.input.text("language"));
-  return written(answer_json(answer_of(sheets, asked, sheet, input.size(), reader)));
+  return answer_json(answer_of(sheets, asked, sheet, input.size(), reader)).text();
 }
 
 std::string describe(std::string_view language) { return describe(a::all_sheets(), language); }

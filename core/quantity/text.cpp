@@ -3,9 +3,7 @@
 #include "core/quantity/language.hpp"
 
 namespace treadwater {
-namespace {
 
-// Length in bytes of the well-formed UTF-8 character at the front, or 0 where it is broken.
 std::size_t utf8_length(std::string_view text) {
   const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
   const unsigned char lead = byte(0);
@@ -17,10 +15,12 @@ std::size_t utf8_length(std::string_view text) {
   if (length == 0 || text.size() < length) return 0;
   for (std::size_t i = 1; i < length; ++i)
     if ((byte(i) & 0xC0) != 0x80) return 0;
+  // Longer than needed, half of a pair, or beyond the last character there is.
+  if ((lead == 0xE0 && byte(1) < 0xA0) || (lead == 0xED && byte(1) > 0x9F) ||
+      (lead == 0xF0 && byte(1) < 0x90) || (lead == 0xF4 && byte(1) > 0x8F))
+    return 0;
   return length;
 }
-
-}  // namespace
 
 std::string filled(std::string_view sentence, std::initializer_list<std::string_view> values) {
   std::string_view rest = worded(sentence);

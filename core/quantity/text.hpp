@@ -1,6 +1,7 @@
 // Small things with text that every room needs.
 #pragma once
 
+#include <cstddef>
 #include <initializer_list>
 #include <string>
 #include <string_view>
@@ -18,6 +19,10 @@ std::string joined(std::initializer_list<std::string_view> parts);
 
 // Adds an item to a list in words: "a, b, c".
 void add_item(std::string& list, std::string_view item, std::string_view separator = ", ");
+
+// Length in bytes of the well-formed UTF-8 character at the front of a text that is not empty; 0
+// where it is broken.
+std::size_t utf8_length(std::string_view text);
 
 constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
 

@@ -30,6 +30,11 @@ function cLiterals(source) {
 
 const UNITS = /^(?:km|h|kmh|mm|cm|m|s|min|kg|lb|psi|bar|kPa|mph|in|ft|°C|°F|N|cm²|sq|g|K)$/;
 
+// The marks and sizes that a sidewall bears, patterns of them, and names of a table's columns.
+function isMark(text) {
+  return !/\p{Ll}/u.test(text) || /\||\{[a-z_]+\??\}/.test(text) || /^[A-Z ]+ # (kg|lb)$/.test(text) || /^[T/ ]?\d+\/?\d*[^a-z]* [BDR]\d+/.test(text);
+}
+
 // A figure with its unit is the same in every language.
 export function onlyUnits(text) {
   return text.split(/[^\p{L}°²]+/u).filter(Boolean).every((word) => UNITS.test(word));
@@ -43,8 +48,13 @@ export function corePhrases(sources) {
   const phrases = new Map();
   for (const file of filesOf('core', /\.(cpp|hpp)$/))
     for (const text of cLiterals(read(file)))
-      if (/[ #]|^\p{Lu}\p{Ll}/u.test(text) && /\p{L}/u.test(text) && !onlyUnits(text) && !not.has(text) && !phrases.has(text)) phrases.set(text, file);
+      if (/[ #]|^\p{Lu}\p{Ll}/u.test(text) && /\p{L}/u.test(text) && !onlyUnits(text) && !isMark(text) && !not.has(text) && !phrases.has(text)) phrases.set(text, file);
   return phrases;
+}
+
+// Every literal of the core: a lone small word is a phrase where a catalogue has it.
+export function literals() {
+  return new Set(filesOf('core', /\.(cpp|hpp)$/).flatMap((file) => cLiterals(read(file))));
 }
 
 // ---- the page: what stands in say('...'), and in the elements marked data-say
@@ -52,7 +62,7 @@ export function corePhrases(sources) {
 export function pagePhrases() {
   const phrases = new Map();
   for (const file of filesOf('web/src', /\.ts$/))
-    for (const [, single, double] of read(file).matchAll(/\bsay\(\s*(?:'((?:[^'\\\n]|\\.)*)'|"((?:[^"\\\n]|\\.)*)")/g))
+    for (const [, single, double] of read(file).replace(/^\s*\/\/.*$/gm, '').matchAll(/\bsay\(\s*(?:'((?:[^'\\\n]|\\.)*)'|"((?:[^"\\\n]|\\.)*)")/g))
       phrases.set(single !== undefined ? plain(single.replaceAll('"', '\\"')) : plain(double), file);
   for (const [, text] of read('web/index.html').matchAll(/ data-say>([^<]*)</g)) phrases.set(text, 'web/index.html');
   return phrases;
