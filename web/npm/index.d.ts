@@ -57,7 +57,13 @@ export interface Answer {
 }
 
 export interface Core {
-  describe(): Description;
+  /** In a language that was learnt; without one, or in another, in English. */
+  describe(language?: string): Description;
+  /**
+   * Keeps a catalogue (languages/fr.json, de.json, fi.json) under the name that `language` in an input
+   * and describe() will use. False where it is no object of texts.
+   */
+  learn(language: string, catalogue: { [english: string]: string }): boolean;
   /** A long answer tells on its way how much of it is done, 0 to 1; the listener must not ask again. */
   answer(sheet: string, input: Input, told?: (share: number) => void): Answer;
 }

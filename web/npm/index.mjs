@@ -1,5 +1,5 @@
-// Treadwater's core for Node and for browsers: describe() and answer(), text parsed
-// into objects.
+// Treadwater's core for Node and for browsers: describe(), answer() and learn(), text parsed into
+// objects.
 import create from './treadwater.mjs';
 
 const wasm = new URL('./treadwater.wasm', import.meta.url);
@@ -31,7 +31,8 @@ function telling(core, sheet, input, told) {
 export async function load(wasmBinary) {
   const core = await create({ wasmBinary: wasmBinary ?? (await bytes()) });
   return {
-    describe: () => JSON.parse(core.describe()),
+    describe: (language = '') => JSON.parse(core.describeIn(language)),
+    learn: (language, catalogue) => core.learn(language, JSON.stringify(catalogue)),
     answer: (sheet, input, told) => JSON.parse(told ? telling(core, sheet, input, told) : core.answer(sheet, JSON.stringify(input))),
   };
 }
