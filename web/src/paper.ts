@@ -44,7 +44,7 @@ function code(app: App) {
 // ---- one page
 
 const PAGE = { width: 194, height: 279 }; // mm: A4 within the margins that the style sheet asks for, and a little to spare
-const SIZES = [9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6, 5.5]; // pt
+const SIZES = [9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6]; // pt
 
 // As large as all of it fits on one page; what is too much for the smallest goes on to the next. No
 // layout for paper can be asked of a browser, so for a moment the screen has the paper's styles.
