@@ -45,7 +45,7 @@ for (const sheet of sheets) {
 
       await page.emulateMedia({ media: 'print' });
       await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-      for (const part of ['#paper-form dd', '.safety', '.sources li', '#paper-code svg', '.verdict']) {
+      for (const part of ['#paper-form dd', '.safety', '.sources li', '.paper-link svg', '.verdict']) {
         assert.ok(await page.locator(part).first().isVisible(), part);
       }
       assert.ok(!await page.locator('form').isVisible());

@@ -77,9 +77,9 @@ test('the code on paper is the link too', async () => {
   await page.waitForLoadState('networkidle');
   await page.emulateMedia({ media: 'print' });
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-  const link = await read(page, await page.locator('#paper-code .code').screenshot());
+  const link = await read(page, await page.locator('.paper-link .code').screenshot());
   assert.match(link, /#stage-tyres\?units=metric&stages\.rows=5&stages\.name=Long\+Meadow~/);
-  const width = await page.locator('#paper-code .code').evaluate((one) => one.getBoundingClientRect().width / 96 * 25.4);
+  const width = await page.locator('.paper-link .code').evaluate((one) => one.getBoundingClientRect().width / 96 * 25.4);
   assert.ok(width > 20 && width < 50, `${width} mm`);
   await context.close();
 });

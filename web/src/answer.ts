@@ -36,7 +36,7 @@ export function answer(app: App) {
     ${longLists(app.form).map(({ label }) => html`<p class="aside">The list “${label}” is too long for a link: the link leaves it out. It is kept on this page; edited as text, it can be copied.</p>`)}
     ${figures(said)}
     ${sourceList(said)}
-    <div id="paper-code" hidden></div>`;
+    <div id="paper-end"></div>`;
 }
 
 // A former answer stays to be looked at, marked as what it is, without what somebody might drive by.

@@ -17,14 +17,18 @@ export function onPaper(app: App): void {
     render(content, place);
     place.hidden = content === nothing;
   };
+  const link = document.createElement('div');
+  link.className = 'paper-link';
   addEventListener('beforeprint', () => {
     put('paper-form', typed(app));
-    put('paper-code', code(app));
-    fit();
+    link.remove();
+    const code = location.protocol === 'file:' ? undefined : codeOf(app.link());
+    if (code) link.replaceChildren(code, "This sheet, filled in, for a phone's camera.");
+    fit(code ? link : undefined);
   });
   addEventListener('afterprint', () => {
     put('paper-form', nothing);
-    put('paper-code', nothing);
+    link.remove();
   });
 }
 
@@ -36,19 +40,17 @@ function typed(app: App) {
     ${fields.filter(({ kind }) => kind === 'list').map((field) => table(values, field))}`;
 }
 
-function code(app: App) {
-  const drawn = location.protocol === 'file:' ? undefined : codeOf(app.link());
-  return drawn ? html`${drawn}<p>This sheet, filled in, for a phone's camera.</p>` : nothing;
-}
-
 // ---- one page
 
-const PAGE = { width: 194, height: 279 }; // mm: A4 within the margins that the style sheet asks for, and a little to spare
-const SIZES = [9.5, 9, 8.5, 8, 7.5, 7, 6.5, 6]; // pt
+const PAGE = { width: 194, height: 276 }; // mm: A4 within the margins that the style sheet asks for, and a little to spare
+const SIZES = Array.from({ length: 15 }, (_, step) => 9.5 - step / 4); // pt
 
-// As large as all of it fits on one page; what is too much for the smallest goes on to the next. No
-// layout for paper can be asked of a browser, so for a moment the screen has the paper's styles.
-function fit(): void {
+const SECOND_PAGE = 8; // pt, where one page is not enough
+
+// As large as all of it fits on one page, or on more than one in a size to be read with ease. No layout
+// for paper can be asked of a browser, so for a moment the screen has the paper's styles. The code
+// stands beside what was typed, or at the end, wherever it leaves the text larger.
+function fit(link: HTMLElement | undefined): void {
   const root = document.documentElement;
   const px = 96 / 25.4;
   const rules = [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules]).filter((rule) => rule instanceof CSSMediaRule);
@@ -60,10 +62,14 @@ function fit(): void {
     if (!/forced/.test(media.mediaText)) media.mediaText = applies ? 'all' : 'not all';
   }
   root.style.width = `${PAGE.width}mm`;
-  for (const size of SIZES) {
+  const places = link ? ['paper-form', 'paper-end'].flatMap((id) => document.getElementById(id) ?? []) : [];
+  const moves = places.length ? places.map((place) => () => place.prepend(link!)) : [() => {}];
+  const fits = SIZES.some((size) => moves.some((move) => {
+    move();
     root.style.setProperty('--paper-text', `${size}pt`);
-    if (document.body.getBoundingClientRect().height <= PAGE.height * px) break;
-  }
+    return document.body.getBoundingClientRect().height <= PAGE.height * px;
+  }));
+  if (!fits) root.style.setProperty('--paper-text', `${SECOND_PAGE}pt`);
   rules.forEach(({ media }, i) => { media.mediaText = before[i]!; });
   root.style.width = '';
   root.scrollTop = scroll;
