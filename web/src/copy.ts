@@ -3,16 +3,16 @@
 import { html } from 'lit/html.js';
 import { say } from './words';
 
-export function copyButton(label: string, textNow: () => string) {
+export function copyButton(label: string, textNow: () => string, act = copy) {
   return html`
     <div class="copy">
-      <button type="button" @click=${(event: Event) => copy(event.currentTarget as HTMLElement, textNow())}>${label}</button>
+      <button type="button" @click=${(event: Event) => act(event.currentTarget as HTMLElement, textNow())}>${label}</button>
       <span class="copied" role="status"></span>
       <textarea readonly hidden rows="3" aria-label=${say('Text to copy by hand')}></textarea>
     </div>`;
 }
 
-async function copy(button: HTMLElement, text: string): Promise<void> {
+export async function copy(button: HTMLElement, text: string): Promise<void> {
   const box = button.parentElement!;
   const said = box.querySelector('.copied')!;
   const byHand = box.querySelector('textarea')!;
