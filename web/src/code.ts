@@ -1,6 +1,7 @@
 // A link as a code that a phone's camera reads (a QR code, ISO/IEC 18004): in the panel "Share", and on
 // paper.
 import qrcode from 'qrcode-generator';
+import { say } from './words';
 
 // What is easily read from a screen or from paper at arm's length: the better of the two corrections
 // where it is not too fine, the other one a little finer.
@@ -9,7 +10,7 @@ const QUIET = 4; // modules of white round it, as the standard asks
 const MODULE = 0.4; // mm on paper
 const SVG = 'http://www.w3.org/2000/svg';
 
-export const TOO_LONG = 'This sheet holds too much for a code that a camera could read. Copy the link instead.';
+export const tooLong = () => say('This sheet holds too much for a code that a camera could read. Copy the link instead.');
 
 // Black on white in any look, since cameras want it so. Nothing where the text is too long.
 export function codeOf(text: string): SVGSVGElement | undefined {
@@ -38,7 +39,7 @@ function drawn(code: ReturnType<typeof qrcode>): SVGSVGElement {
       from = to;
     }
   }
-  const svg = made('svg', { class: 'code', viewBox: `0 0 ${size} ${size}`, width: `${size * MODULE}mm`, role: 'img', 'aria-label': 'The link as a code for a camera', 'shape-rendering': 'crispEdges' });
+  const svg = made('svg', { class: 'code', viewBox: `0 0 ${size} ${size}`, width: `${size * MODULE}mm`, role: 'img', 'aria-label': say('The link as a code for a camera'), 'shape-rendering': 'crispEdges' });
   svg.append(made('rect', { width: String(size), height: String(size), fill: '#fff' }), made('path', { d: path, fill: '#000' }));
   return svg as SVGSVGElement;
 }

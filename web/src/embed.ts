@@ -16,7 +16,7 @@
   const PROPERTIES = ['paper', 'ink', 'accent', 'corner', 'text'];
 
   class TreadwaterSheet extends HTMLElement {
-    static readonly observedAttributes = ['sheet', 'preset', 'units', 'theme'];
+    static readonly observedAttributes = ['sheet', 'preset', 'units', 'language', 'theme'];
     readonly #frame = document.createElement('iframe');
     readonly #root = this.attachShadow({ mode: 'open' });
     readonly #dress = () => this.#send();
@@ -67,7 +67,9 @@
       const sheet = this.getAttribute('sheet') ?? '';
       const preset = new URLSearchParams(this.getAttribute('preset') ?? '');
       const units = this.getAttribute('units');
+      const language = this.getAttribute('language');
       if (units) preset.set('units', units);
+      if (language) preset.set('page.language', language);
       const query = preset.toString();
       const address = `${new URL('index.html', folder)}#${encodeURIComponent(sheet)}${query && `?${query}`}`;
       if (this.#frame.src !== address) this.#frame.src = address;

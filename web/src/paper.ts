@@ -7,6 +7,7 @@ import { codeOf } from './code';
 import type { Field } from './contract';
 import { rowName, rows, text, withItsUnit } from './state';
 import type { Values } from './state';
+import { say } from './words';
 
 const MOST_ROWS = 40; // of a list
 
@@ -23,7 +24,7 @@ export function onPaper(app: App): void {
     put('paper-form', typed(app));
     link.remove();
     const code = location.protocol === 'file:' ? undefined : codeOf(app.link());
-    if (code) link.replaceChildren(code, "This sheet, filled in, for a phone's camera.");
+    if (code) link.replaceChildren(code, say('This sheet, filled in, for a phone\'s camera.'));
     fit(code ? link : undefined);
   });
   addEventListener('afterprint', () => {
@@ -97,5 +98,5 @@ function table(values: Values, list: Field) {
         ${all.map((row) => html`<tr><th scope="row">${rowName(list, row)}</th>${columns.map((field) => html`<td>${shown(values, path(row, field), field)}</td>`)}</tr>`)}
       </tbody>
     </table>
-    ${count > MOST_ROWS ? html`<p>And ${count - MOST_ROWS} more.</p>` : nothing}`;
+    ${count > MOST_ROWS ? html`<p>${say('And # more.', count - MOST_ROWS)}</p>` : nothing}`;
 }

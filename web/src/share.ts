@@ -2,10 +2,9 @@
 // the two lines that put the sheet into a page of one's own.
 import { html, nothing, render } from 'lit/html.js';
 import type { App } from './app';
-import { codeOf, TOO_LONG } from './code';
+import { codeOf, tooLong } from './code';
 import { copy, copyButton } from './copy';
-
-const FROM_FILE = 'This page was opened from a file, so its link opens on this device only.';
+import { say } from './words';
 
 let draw = () => {};
 const follow = () => draw(); // the link is always to what is in the form
@@ -21,35 +20,35 @@ function panel(app: App, close: () => void) {
   const hosted = location.protocol !== 'file:';
   return html`
     <section class="panel" aria-labelledby="panel-heading">
-      <h2 id="panel-heading" tabindex="-1">Share</h2>
-      <p class="hint">The link holds the whole sheet as it is filled in now. Whoever has it can open it, and nobody else.</p>
+      <h2 id="panel-heading" tabindex="-1">${say('Share')}</h2>
+      <p class="hint">${say('The link holds the whole sheet as it is filled in now. Whoever has it can open it, and nobody else.')}</p>
       <div class="actions">
-        ${'share' in navigator ? copyButton('Send the link', () => app.link(), send) : nothing}
-        ${copyButton('Copy the link', () => app.link())}
+        ${'share' in navigator ? copyButton(say('Send the link'), () => app.link(), send) : nothing}
+        ${copyButton(say('Copy the link'), () => app.link())}
       </div>
-      ${hosted ? code(link) : html`<p>${FROM_FILE}</p>`}
+      ${hosted ? code(link) : html`<p>${say('This page was opened from a file, so its link opens on this device only.')}</p>`}
       ${hosted ? embedding(app) : nothing}
-      <div class="actions"><button type="button" @click=${close}>Close</button></div>
+      <div class="actions"><button type="button" @click=${close}>${say('Close')}</button></div>
     </section>`;
 }
 
 function code(link: string) {
   const drawn = codeOf(link);
-  if (!drawn) return html`<p>${TOO_LONG}</p>`;
+  if (!drawn) return html`<p>${tooLong()}</p>`;
   return html`
     <figure class="link-code">
       ${drawn}
-      <figcaption>Another phone's camera opens the sheet from here. The page must be reachable for that phone, or kept on it.</figcaption>
+      <figcaption>${say('Another phone\'s camera opens the sheet from here. The page must be reachable for that phone, or kept on it.')}</figcaption>
     </figure>`;
 }
 
 function embedding(app: App) {
   return html`
     <details>
-      <summary>On a page of your own</summary>
-      <p>These two lines show this sheet, filled in like this, on any page of your site.</p>
+      <summary>${say('On a page of your own')}</summary>
+      <p>${say('These two lines show this sheet, filled in like this, on any page of your site.')}</p>
       <pre class="lines">${lines(app)}</pre>
-      ${copyButton('Copy the lines', () => lines(app))}
+      ${copyButton(say('Copy the lines'), () => lines(app))}
     </details>`;
 }
 

@@ -5,12 +5,12 @@ import type { App } from '../app';
 import { rememberDraft } from '../remember';
 import { day } from '../state';
 import { fromFile, LONGEST_NAME, offerFile, toText } from './file';
-import { contentOf, linkOf, newId } from './record';
+import { contentOf, linkOf, newId, textOf } from './record';
 import type { Draft, Kept } from './record';
 import { all, keep, onChange, remove } from './store';
 import { say } from '../words';
 
-const MOST_TEXT = 1_000_000; // characters of one form
+const MOST_TEXT = 4_000_000; // characters of one form: a field's list of thousands, and less than one file holds
 
 class Panel {
   private root: HTMLElement | undefined;
@@ -155,8 +155,8 @@ class Panel {
   private draw(): void {
     const { sheet } = this.app.form;
     this.sheet = sheet.id;
-    const named = new Set(this.kept.map(linkOf));
-    const drafts = this.drafts.filter((draft) => !named.has(linkOf(draft)));
+    const named = new Set(this.kept.map(textOf));
+    const drafts = this.drafts.filter((draft) => !named.has(textOf(draft)));
     render(html`
       <section class="panel" aria-labelledby="panel-heading">
         <h2 id="panel-heading" tabindex="-1">${say('Kept on this device')}</h2>
