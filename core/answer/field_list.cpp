@@ -176,7 +176,7 @@ class FieldList : Teller {
     Row& row = rows_[place];
     const TyreFinding found = find_tyre(input_of(row), water_ ? &*water_ : nullptr);
     row.read = found.answer.ok();
-    for (const Problem& p : found.answer.problems) add_item(row.faults, p.text, " ");
+    for (const Problem& p : found.answer.problems) add_item(row.faults, worded(p.text), " ");
     Level worst = Level::note;
     const auto keep = [&](const Caution& c) {
       worst = std::max(worst, c.level);

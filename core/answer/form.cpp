@@ -102,24 +102,8 @@ std::vector<Choice> tyre_kind_choices() {
 }
 
 std::vector<Choice> forecast_choices() {
-  // The scales use the same words for different rain, so each says whose it is and how much.
-  // Kept in English, like every other label of a form, whatever language asks first.
-  static const std::vector<std::string> labels = [] {
-    const Speaking english("");
-    std::vector<std::string> all;
-    for (const auto& word : standard::rain_words()) {
-      const bool us = word.scale == standard::RainScale::us;
-      const std::string from = trimmed(in_millimetres_per_hour(word.low), 1);
-      all.push_back(word.high ? filled("#: # (# to # mm/h)",
-                                       {us ? "US" : "UK", word.label, from,
-                                        trimmed(in_millimetres_per_hour(*word.high), 1)})
-                              : filled("#: # (over # mm/h)", {us ? "US" : "UK", word.label, from}));
-    }
-    return all;
-  }();
   std::vector<Choice> choices = {{"none", "No forecast"}};
-  std::size_t at = 0;
-  for (const auto& word : standard::rain_words()) choices.push_back({word.id, labels[at++]});
+  for (const auto& word : standard::rain_words()) choices.push_back({word.id, word.choice});
   return choices;
 }
 

@@ -523,7 +523,7 @@ class Stopping : Teller {
     Chart chart;
     chart.id = "stops";
     chart.title = "Stopping, by speed";
-    chart.text = "Reaction and braking on this ground, with the band of its grip.";
+    chart.text = worded("Reaction and braking on this ground, with the band of its grip.");
     if (floats_from_)
       chart.text += filled(" From # up it may float, and the curve does not hold.",
                            {speed_text(*floats_from_)});

@@ -37,7 +37,7 @@ export async function pretending(phrases) {
 
 // What is left of English in a text, once what was typed, sizes, marks and units are taken out.
 function leftIn(text, typed) {
-  const runs = text.replace(/“[^”]*”|"[^"]*"/g, ' ').match(/[A-Za-z][A-Za-z'’-]*(?: [A-Za-z][A-Za-z'’-]*)*/g) ?? [];
+  const runs = text.replace(/“[^”]*”|"[^"]*"/g, ' ').match(/[A-Za-z][\w'’-]*(?: [A-Za-z][\w'’-]*)*/g) ?? [];
   return runs.filter((run) => /[a-z]{2}/.test(run) && !onlyUnits(run) && !run.split(' ').every((word) => typed.has(word)));
 }
 

@@ -83,6 +83,10 @@ function bones(value, key = '') {
 }
 const WORDED = new Set(['label', 'hint', 'title', 'purpose', 'text', 'why', 'note', 'meaning', 'safety', 'columns', 'rows', 'row_names', 'standing', 'unit', 'picked_by']);
 
+// Of English: a name of the trade, and the ids that only a program reads.
+const ENGLISH_TOO = /extra load|“[^”]*”|"[^"]*"/gi;
+const NAMES_IDS = /^There is no field |is not one of the choices\. They are /;
+
 const STRANGE = /(?:^|[^\p{L}\p{N}])(?:the|and|with|this|that|from|not|of|is|are|tyre|load|speed)(?![\p{L}\p{N}])/u;
 
 const asked = inputs(description).filter(({ sheet }, i) => sheet !== 'stage-tyres' || i % 4 === 0);
@@ -99,7 +103,7 @@ for (const language of LANGUAGES) {
       const typed = JSON.stringify(input);
       for (const [i, text] of [...texts(said)].entries()) {
         if (!MONTHS.test(from[i]) && String(figuresIn(text)) !== String(figuresIn(from[i]))) wrong.push(`${from[i]} | ${text}`);
-        if (STRANGE.test(text.replace(/“[^”]*”|"[^"]*"/g, '')) && !typed.includes(text)) wrong.push(text);
+        if (STRANGE.test(text.replace(ENGLISH_TOO, '')) && !typed.includes(text) && !NAMES_IDS.test(from[i])) wrong.push(text);
       }
     }
     assert.deepEqual([...new Set(wrong)].slice(0, 20), []);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/quantity/text.hpp"
 #include "core/standard/rain_words.hpp"
 #include "tests/support/catch.hpp"
 
@@ -112,4 +113,15 @@ TEST_CASE("each scale of rain runs on from word to word, and heavy rain has no e
   for (const auto& word : standard::rain_words())
     if (word.high && &word + 1 != standard::rain_words().end())
       CHECK((&word + 1)->low == *word.high);
+}
+
+TEST_CASE("a word of rain as a choice says its own scale and bounds") {
+  for (const auto& word : standard::rain_words()) {
+    const std::string from = trimmed(in_millimetres_per_hour(word.low), 1);
+    const std::string range =
+        word.high ? filled("# to #", {from, trimmed(in_millimetres_per_hour(*word.high), 1)})
+                  : "over " + from;
+    CHECK(word.choice == filled("#: # (# mm/h)",
+                                {word.scale == standard::RainScale::us ? "US" : "UK", word.label, range}));
+  }
 }
