@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/quantity/text.hpp"
+#include "core/quantity/write.hpp"
 #include "core/standard/rain_words.hpp"
 #include "tests/support/catch.hpp"
 
@@ -121,7 +122,8 @@ TEST_CASE("a word of rain as a choice says its own scale and bounds") {
     const std::string range =
         word.high ? filled("# to #", {from, trimmed(in_millimetres_per_hour(*word.high), 1)})
                   : "over " + from;
-    CHECK(word.choice == filled("#: # (# mm/h)",
-                                {word.scale == standard::RainScale::us ? "US" : "UK", word.label, range}));
+    CHECK(word.choice ==
+          filled("#: # (# mm/h)",
+                 {word.scale == standard::RainScale::us ? "US" : "UK", word.label, range}));
   }
 }
