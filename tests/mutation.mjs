@@ -1,7 +1,7 @@
 // Do the tests notice when the core is wrong? Breaks one operator or constant at a time in a copy of
-// the formula rooms, builds what hangs on it, and runs the pinned sweeps, then the unit
-// and the published tests. What none of them notices is a survivor, and is printed; docs/survivors.md argues those that are right to live.
-// Takes 10 to 20 seconds a mutant; not part of the test run.
+// the formula rooms, builds what hangs on it, and runs the pinned sweeps, then the other unit tests,
+// then the register. What none of them notices is a survivor, and is printed; docs/survivors.md says
+// which are right to live. Takes 10 to 20 seconds a mutant; not part of the test run.
 //
 //   node tests/mutation.mjs [COUNT] [NUMBER]    COUNT mutants (150), chosen by NUMBER (1)
 //   node tests/mutation.mjs FILE:LINE:COLUMN    the mutants of one place
@@ -18,7 +18,6 @@ import { root } from './support/paths.mjs';
 const rooms = ['quantity', 'standard', 'patch', 'water', 'grip', 'air', 'wear', 'car', 'stage'];
 const tree = join(root, 'build/mutation');
 const build = join(tree, 'build/native');
-const kinds = [['unit', 'pinned*'], ['unit', '~pinned*'], ['published', '*']]; // the quickest to notice first
 const patience = 180_000; // ms for one kind of tests: a mutant may loop for ever
 
 // ---- the mutants
@@ -93,21 +92,34 @@ function prepare() {
   }
 }
 
-function compile(kind) {
-  return spawnSync('ninja', ['-C', build, `${kind}_tests`], { encoding: 'utf8', maxBuffer: 1 << 26 });
+function compile(target) {
+  const { status, stdout } = spawnSync('ninja', ['-C', build, target], { encoding: 'utf8', maxBuffer: 1 << 26 });
+  if (status !== 0) return /static assertion failed/.test(stdout) ? 'a static assertion' : 'does not compile';
+  return undefined;
 }
 
-// Who notices: the name of the first test that fails, a static assertion, or nobody.
+function run(program, ...given) {
+  return spawnSync('sh', ['-c', 'ulimit -v 6000000; exec "$0" "$@"', join(build, 'bin', program), ...given],
+    { encoding: 'utf8', timeout: patience, killSignal: 'SIGKILL', maxBuffer: 1 << 28 });
+}
+
+function unitTests(which) {
+  const { status, signal, stdout } = run('unit_tests', which, '--abort');
+  if (signal) return `unit: no end (${signal})`;
+  return status === 0 ? undefined : `unit: ${/-{79}\n([^]*?)\n-{79}/.exec(stdout)?.[1].split('\n')[0] ?? `exit ${status}`}`;
+}
+
+function register() {
+  const { status, stdout } = run('register_native', ...readdirSync(join(root, 'tests/register')).filter((name) => name.endsWith('.json')).map((name) => join(root, 'tests/register', name)));
+  if (status !== 0) return `register: exit ${status}`;
+  const rows = stdout.trimEnd().split('\n').slice(0, -1).flatMap((line) => JSON.parse(line).rows);
+  const wrong = rows.find((row) => !row.agrees || row.error);
+  return wrong && `register: ${wrong.entry}`;
+}
+
+// Who notices, the quickest first: the name of a test that fails, a static assertion, or nobody.
 function noticed() {
-  for (const [kind, tests] of kinds) {
-    const compiled = compile(kind);
-    if (compiled.status !== 0) return /static assertion failed/.test(compiled.stdout) ? 'a static assertion' : 'does not compile';
-    const { status, signal, stdout } = spawnSync('sh', ['-c', `ulimit -v 6000000; exec "${join(build, 'bin')}/${kind}_tests" "${tests}" --abort`],
-      { encoding: 'utf8', timeout: patience, killSignal: 'SIGKILL', maxBuffer: 1 << 26 });
-    if (signal) return `${kind}: no end (${signal})`;
-    if (status !== 0) return `${kind}: ${/-{79}\n([^]*?)\n-{79}/.exec(stdout)?.[1].split('\n')[0] ?? `exit ${status}`}`;
-  }
-  return undefined;
+  return compile('unit_tests') ?? unitTests('pinned*') ?? unitTests('~pinned*') ?? compile('register_native') ?? register();
 }
 
 function fate(mutant) {
