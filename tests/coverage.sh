@@ -18,6 +18,7 @@ cmake --build "$build"
 find "$build" -name '*.gcda' -delete
 
 "$build/bin/unit_tests" >"$build/unit.log" || die "the unit tests fail; see $build/unit.log."
+"$build/bin/register_native" "$root"/tests/register/*.json >"$build/register.txt"
 RC_PARAMS="seed=20260101 max_success=3000" "$build/bin/property_tests" >"$build/property.log" || die "the property tests fail; see $build/property.log."
 node "$root/tests/parity/print_inputs.mjs" "$build/bin/parity_native" >"$build/inputs.txt"
 "$build/bin/parity_native" <"$build/inputs.txt" >"$build/answers.txt"

@@ -45,7 +45,7 @@ for (const [what, values] of Object.entries({ KERB, WORST })) test(`a sheet prin
 
   await page.emulateMedia({ media: 'print' });
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-  for (const part of ['#field-size', '.hold-speed', '.safety', '.sources li', '.figures']) {
+  for (const part of ['#paper-form dd', '.hold-speed', '.safety', '.sources li', '.figures']) {
     assert.ok(await page.locator(part).first().isVisible(), part);
   }
   assert.ok(!await page.getByRole('button', { name: 'Check', exact: true }).isVisible());

@@ -127,8 +127,23 @@ for (const [name, options] of [['phone, light', { viewport: phone, colorScheme: 
     const hash = await page.evaluate(() => location.hash);
     const other = await visit(browser, site.url + hash, options);
     await other.page.getByText('The list “Tyre” was too long for this link').waitFor();
-    assert.deepEqual(seen.complaints, []);
     await other.context.close();
+
+    // What no link can carry is kept whole, and put aside.
+    await button(page, 'Keep').click();
+    await page.getByLabel(/^Name for the form/).fill('The whole field');
+    await button(page, 'Keep it').click();
+    await page.getByText('“The whole field” is kept.').waitFor();
+    await page.reload();
+    await page.getByText('The list “Tyre” was too long for this link').waitFor();
+    await button(page, 'Go on').click();
+    await page.getByText('Not read: 1 of 5000.').first().waitFor({ timeout: 20000 });
+    await button(page, 'Kept').click();
+    await button(page, 'Open The whole field').click();
+    await page.getByText('Not read: 1 of 5000.').first().waitFor({ timeout: 20000 });
+    await button(page, /^Edit as text/).click();
+    assert.equal((await area(page).inputValue()).split('\n').length, 5001);
+    assert.deepEqual(seen.complaints, []);
     await context.close();
   });
 }

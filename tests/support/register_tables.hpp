@@ -18,7 +18,7 @@ namespace treadwater::testing {
 inline std::vector<checks::Room> register_rooms(const std::string& root) {
   std::vector<checks::Room> rooms;
   for (const char* name :
-       {"quantity", "standard", "patch", "water", "grip", "air", "car", "stage"}) {
+       {"quantity", "standard", "sidewall", "patch", "water", "grip", "air", "car", "stage"}) {
     std::ifstream in(root + "/tests/register/" + name + ".json");
     std::stringstream text;
     text << in.rdbuf();

@@ -1,5 +1,5 @@
 // Every table of the core and a sweep of every formula, over its range and past its ends, held in
-// one line each. tests/published and the other tests here say what is right; these say that nothing
+// one line each. tests/register and the other tests here say what is right; these say that nothing
 // moved.
 #include "tests/support/pinned.hpp"
 #include "core/air/gas_law.hpp"

@@ -73,7 +73,7 @@ export class App {
       return;
     }
     this.notes = [];
-    this.offer = opened ? '' : recallDraft((named ?? first).id);
+    this.offer = opened && !opened.without.length ? '' : recallDraft((opened?.form.sheet ?? named ?? first).id);
     if (opened) {
       this.use(opened.form);
       if (opened.without.length) this.notes.push(`The list ${quoted(opened.without)} was too long for this link, so it is not in it. The rest is filled in.`);

@@ -34,6 +34,7 @@ async function start(): Promise<App> {
 // After the first answer: all the sheets, and putting aside what is typed.
 async function whole(app: App): Promise<void> {
   await loadWhole().then((engine) => app.widen(engine), () => app.stayNarrow());
+  import('./paper').then(({ onPaper }) => onPaper(app), () => { /* paper has the form as the screen has it */ });
   if (!framed) await import('./keep/draft').then(({ watch }) => watch(app), () => { /* what is typed is in the address */ });
 }
 

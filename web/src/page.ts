@@ -17,6 +17,7 @@ export function page(app: App) {
         <h2 id="form" tabindex="-1">${sheet.title}</h2>
         <p class="purpose">${sheet.purpose}</p>
         ${example && sheet.example ? exampleMark(app, sheet.example.title) : glance(app)}
+        <div id="paper-form" hidden></div>
         ${form(app)}
       </section>
       <section class="answering" aria-labelledby="answer-heading" aria-busy=${app.working ? 'true' : nothing}>${app.formOnly ? nothing : answer(app)}</section>

@@ -253,34 +253,35 @@ export function day(when: string, time = false): string {
 
 // ---- to a link and back
 
-// Each field under its own path, as it is kept, and as links were once written.
-export function toFragment(form: Form): string {
-  return fragment(form, inLink);
+// Each field under its own path, whole, as it is kept.
+export function toFields(form: Form): Record<string, string> {
+  const fields = form.sheet.fields.flatMap((field) => [...spelled(form.values, field)]);
+  return Object.fromEntries([...fields, ...marks(form)]);
 }
 
-// The same, short enough for a message: a number with its unit, and a list column by column. Every
-// default and unit is in it, so that a later version with other defaults reads the same figures.
+// Short enough for a message: a number with its unit, a list column by column, and no list that is
+// more than a link can carry. Every default and unit is in it, so that a later version with other
+// defaults reads the same figures.
 export function toLink(form: Form): string {
-  return fragment(form, inShort);
-}
-
-function fragment(form: Form, written: typeof inLink): string {
   const long = longLists(form);
   const query = new URLSearchParams();
   for (const field of form.sheet.fields) {
     if (long.includes(field)) query.append('page.without', field.id);
-    else for (const [key, value] of written(form.values, field)) query.append(key, value);
+    else for (const [key, value] of inShort(form.values, field)) query.append(key, value);
   }
-  if (form.way) query.append('page.way', form.way);
-  if (form.example) query.append('page.example', '1');
+  for (const [key, value] of marks(form)) query.append(key, value);
   return `#${form.sheet.id}?${query.toString().replaceAll('%2F', '/').replaceAll('%7E', '~')}`;
 }
 
-function* inLink(values: Values, field: Field): Generator<[string, string]> {
+function marks({ way, example }: Form): [string, string][] {
+  return [...(way ? [['page.way', way]] : []), ...(example ? [['page.example', '1']] : [])] as [string, string][];
+}
+
+function* spelled(values: Values, field: Field): Generator<[string, string]> {
   const count = values.get(`${field.id}.rows`);
   if (field.kind === 'list' && count !== undefined) yield [`${field.id}.rows`, count];
   for (const [path, leaf] of leaves([field], values)) {
-    const typed = text(values, path).slice(0, LONGEST);
+    const typed = text(values, path);
     if (!typed) continue;
     yield [path, typed];
     if (leaf.kind === 'quantity') yield [`${path}.unit`, unitOf(values, path, leaf)];
@@ -350,7 +351,7 @@ export function longLists({ sheet, values }: Form): Field[] {
   return sheet.fields.filter((field) => {
     if (field.kind !== 'list') return false;
     let length = 0;
-    for (const [key, value] of inLink(values, field)) {
+    for (const [key, value] of spelled(values, field)) {
       length += key.length + value.length + 2;
       if (length > LONGEST_LIST) return true;
     }

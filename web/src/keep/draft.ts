@@ -3,7 +3,7 @@
 import type { App } from '../app';
 import { rememberDraft } from '../remember';
 import type { Values } from '../state';
-import { contentOf, linkOf, newId } from './record';
+import { contentOf, linkOf, newId, textOf } from './record';
 import { all, keepDraft } from './store';
 
 const PAUSE = 700; // ms without a change
@@ -20,7 +20,7 @@ export function watch(app: App): void {
     clearTimeout(timer);
     timer = 0;
     const content = contentOf(app.form);
-    const now = linkOf(content);
+    const now = textOf(content);
     if (app.form.values !== seen || now === known) return;
     known = now;
     const changed = new Date().toISOString();
@@ -30,7 +30,7 @@ export function watch(app: App): void {
   const look = () => {
     if (app.form.values !== seen) {
       seen = app.form.values;
-      known = linkOf(contentOf(app.form));
+      known = textOf(contentOf(app.form));
       id = newId();
       clearTimeout(timer);
       timer = 0;

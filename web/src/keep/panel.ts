@@ -5,16 +5,17 @@ import type { App } from '../app';
 import { rememberDraft } from '../remember';
 import { day } from '../state';
 import { fromFile, LONGEST_NAME, offerFile, toText } from './file';
-import { contentOf, linkOf, newId } from './record';
+import { contentOf, linkOf, newId, textOf } from './record';
 import type { Draft, Kept } from './record';
 import { all, keep, onChange, remove } from './store';
 
-const MOST_TEXT = 1_000_000; // characters of one form
+const MOST_TEXT = 4_000_000; // characters of one form: a field's list of thousands, and less than one file holds
 
 class Panel {
   private root: HTMLElement | undefined;
   private kept: Kept[] = [];
   private drafts: Draft[] = [];
+  private looked = false; // into the store
   private said = '';
   private undo: (() => Promise<string>) | undefined;
   private renaming = ''; // the one whose name is being changed
@@ -52,6 +53,7 @@ class Panel {
     } catch (reason) {
       this.said = (reason as Error).message;
     }
+    this.looked = true;
     if (this.shown()) this.draw();
   }
 
@@ -154,8 +156,8 @@ class Panel {
   private draw(): void {
     const { sheet } = this.app.form;
     this.sheet = sheet.id;
-    const named = new Set(this.kept.map(linkOf));
-    const drafts = this.drafts.filter((draft) => !named.has(linkOf(draft)));
+    const named = new Set(this.kept.map(textOf));
+    const drafts = this.drafts.filter((draft) => !named.has(textOf(draft)));
     render(html`
       <section class="panel" aria-labelledby="panel-heading">
         <h2 id="panel-heading" tabindex="-1">Kept on this device</h2>
@@ -177,7 +179,7 @@ class Panel {
           <p id="kept-said" role="status" tabindex="-1">${this.said}</p>
           ${this.undo ? html`<button type="button" @click=${() => this.act(this.undo!).then(() => this.focus('kept-said'))}>Bring it back</button>` : nothing}
         </div>
-        ${this.kept.length ? html`<ul class="records" aria-label="What is kept">${this.kept.map((record) => this.record(record))}</ul>` : html`<p>Nothing is kept yet.</p>`}
+        ${this.kept.length ? html`<ul class="records" aria-label="What is kept">${this.kept.map((record) => this.record(record))}</ul>` : html`<p>${this.looked ? 'Nothing is kept yet.' : 'Looking.'}</p>`}
         ${drafts.length ? html`
           <h3>Typed and not kept under a name</h3>
           <ul class="records">${drafts.map((draft) => this.draft(draft))}</ul>` : nothing}

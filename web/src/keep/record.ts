@@ -1,7 +1,7 @@
-// A form that is kept: the text of each field under its path, just as a link holds it, so that the
+// A form that is kept: the text of each field under its path, as a link may hold it too, so that the
 // same gate checks it when it is opened.
 import type { Description } from '../contract';
-import { fromFragment, toFragment } from '../state';
+import { fromFragment, toFields } from '../state';
 import type { Form } from '../state';
 
 export interface Draft {
@@ -29,13 +29,18 @@ export function upgraded({ link, ...rest }: KeptAsLink): Kept {
   return { ...rest, ...parts(link) };
 }
 
-export function parts(link: string): Pick<Kept, 'sheet' | 'fields'> {
+function parts(link: string): Pick<Kept, 'sheet' | 'fields'> {
   const [, sheet = '', query = ''] = /^#?([^?]*)\??(.*)$/s.exec(link) ?? [];
   return { sheet, fields: Object.fromEntries(new URLSearchParams(query)) };
 }
 
 export function contentOf(form: Form): Pick<Kept, 'sheet' | 'fields'> {
-  return parts(toFragment(form));
+  return { sheet: form.sheet.id, fields: toFields(form) };
+}
+
+// To see whether two hold the same.
+export function textOf({ sheet, fields }: Pick<Kept, 'sheet' | 'fields'>): string {
+  return JSON.stringify([sheet, fields]);
 }
 
 export function linkOf({ sheet, fields }: Pick<Kept, 'sheet' | 'fields'>): string {
