@@ -1,8 +1,8 @@
 // Do the tests notice when the core is wrong? Breaks one operator or constant at a time in a copy of
-// the formula rooms, builds what hangs on it, and runs the register of printed figures, the unit and
-// the property tests (the last for 40 cases each). What none of them notices is a survivor, and is
-// printed.
-// Takes 10 to 20 seconds a mutant; not part of the test run.
+// the formula rooms, builds what hangs on it, and runs the unit tests, then the register, and last the
+// pinned sweeps, which notice any change at all and are therefore counted apart. What none of them
+// notices is a survivor, and is printed; docs/survivors.md says which are right to live. Takes about
+// half a minute a mutant; not part of the test run.
 //
 //   node tests/mutation.mjs [COUNT] [NUMBER]    COUNT mutants (150), chosen by NUMBER (1)
 //   node tests/mutation.mjs FILE:LINE:COLUMN    the mutants of one place
@@ -19,8 +19,6 @@ import { root } from './support/paths.mjs';
 const rooms = ['quantity', 'standard', 'patch', 'water', 'grip', 'air', 'wear', 'car', 'stage'];
 const tree = join(root, 'build/mutation');
 const build = join(tree, 'build/native');
-const kinds = ['unit', 'property'];
-const register = 'tests/register';
 const patience = 180_000; // ms for one kind of tests: a mutant may loop for ever
 
 // ---- the mutants
@@ -95,26 +93,34 @@ function prepare() {
   }
 }
 
-function compile() {
-  return spawnSync('ninja', ['-C', build, 'register_native', ...kinds.map((kind) => `${kind}_tests`)], { encoding: 'utf8', maxBuffer: 1 << 26 });
+function compile(target) {
+  const { status, stdout } = spawnSync('ninja', ['-C', build, target], { encoding: 'utf8', maxBuffer: 1 << 26 });
+  if (status !== 0) return /static assertion failed/.test(stdout) ? 'a static assertion' : 'does not compile';
+  return undefined;
 }
 
-// The name of the first test that fails, or nothing.
+function run(program, ...given) {
+  return spawnSync('sh', ['-c', 'ulimit -v 6000000; exec "$0" "$@"', join(build, 'bin', program), ...given],
+    { encoding: 'utf8', timeout: patience, killSignal: 'SIGKILL', maxBuffer: 1 << 28 });
+}
+
+function unitTests(which) {
+  const { status, signal, stdout } = run('unit_tests', which, '--abort');
+  if (signal) return `unit: no end (${signal})`;
+  return status === 0 ? undefined : `unit: ${/-{79}\n([^]*?)\n-{79}/.exec(stdout)?.[1].split('\n')[0] ?? `exit ${status}`}`;
+}
+
+function register() {
+  const { status, stdout } = run('register_native', ...readdirSync(join(root, 'tests/register')).filter((name) => name.endsWith('.json')).map((name) => join(root, 'tests/register', name)));
+  if (status !== 0) return `register: exit ${status}`;
+  const rows = stdout.trimEnd().split('\n').slice(0, -1).flatMap((line) => JSON.parse(line).rows);
+  const wrong = rows.find((row) => !row.agrees || row.error);
+  return wrong && `register: ${wrong.entry}`;
+}
+
+// Who notices first: the name of a test that fails, a static assertion, or nobody.
 function noticed() {
-  const files = readdirSync(join(root, register)).filter((name) => name.endsWith('.json')).map((name) => join(root, register, name));
-  const judged = spawnSync(join(build, 'bin/register_native'), files, { encoding: 'utf8', timeout: patience, maxBuffer: 1 << 28 });
-  if (judged.status !== 0) return 'register: no end';
-  for (const line of judged.stdout.trimEnd().split('\n')) {
-    const wrong = JSON.parse(line).rows?.find((row) => !row.agrees || row.error);
-    if (wrong) return `register: ${wrong.entry}`;
-  }
-  for (const kind of kinds) {
-    const { status, signal, stdout } = spawnSync('sh', ['-c', `ulimit -v 6000000; exec "${join(build, 'bin')}/${kind}_tests" --abort`],
-      { encoding: 'utf8', env: { ...process.env, RC_PARAMS: 'seed=20260101 max_success=40' }, timeout: patience, killSignal: 'SIGKILL', maxBuffer: 1 << 26 });
-    if (signal) return `${kind}: no end (${signal})`;
-    if (status !== 0) return `${kind}: ${/-{79}\n([^]*?)\n-{79}/.exec(stdout)?.[1].split('\n')[0] ?? `exit ${status}`}`;
-  }
-  return undefined;
+  return compile('unit_tests') ?? unitTests('~pinned*') ?? compile('register_native') ?? register() ?? unitTests('pinned*');
 }
 
 function fate(mutant) {
@@ -122,8 +128,6 @@ function fate(mutant) {
   const whole = readFileSync(path, 'utf8');
   writeFileSync(path, whole.slice(0, mutant.index) + mutant.to + whole.slice(mutant.index + mutant.from.length));
   try {
-    const { status, stdout } = compile();
-    if (status !== 0) return /static assertion failed/.test(stdout) ? 'a static assertion' : 'does not compile';
     return noticed();
   } finally {
     writeFileSync(path, whole);
@@ -139,13 +143,13 @@ const order = onePlace ? all.filter(({ place }) => place === what) : shuffled(al
 const wanted = { operator: Math.ceil(most / 2), constant: Math.floor(most / 2) };
 
 prepare();
-if (compile().status !== 0) throw new Error('the core or its tests do not compile');
 const flaw = noticed();
 if (flaw) throw new Error(`the tests fail before anything is broken: ${flaw}`);
 console.log(`${all.length} mutants in ${files.length} files; ${onePlace ? 'those of one place' : `${most} of them, by the number ${number}`}; ${cpus().length} processors`);
 
 const tally = { operator: [0, 0], constant: [0, 0] };
 let stillborn = 0;
+let moved = 0; // noticed by the pinned sweeps alone
 for (const mutant of order) {
   const count = tally[mutant.kind];
   if (count[0] >= wanted[mutant.kind]) continue;
@@ -156,10 +160,11 @@ for (const mutant of order) {
   }
   count[0] += 1;
   if (by) count[1] += 1;
+  if (by?.startsWith('unit: pinned')) moved += 1;
   console.log(`${by ? 'killed  ' : 'SURVIVED'} ${mutant.place}  ${mutant.from} -> ${mutant.to}  ${by ? `(${by})` : `in: ${mutant.line}`}`);
 }
 
 const [tried, killed] = [0, 1].map((i) => tally.operator[i] + tally.constant[i]);
 const share = ([n, k]) => `${k} of ${n}`;
 console.log(`operators killed: ${share(tally.operator)}; constants killed: ${share(tally.constant)}; did not compile, and not counted: ${stillborn}`);
-console.log(`${killed} of ${tried} mutants killed, ${((100 * killed) / tried).toFixed(1)} %`);
+console.log(`${killed} of ${tried} mutants killed, ${((100 * killed) / tried).toFixed(1)} %; ${moved} of them by the pinned sweeps alone`);

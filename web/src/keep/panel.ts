@@ -16,6 +16,7 @@ class Panel {
   private root: HTMLElement | undefined;
   private kept: Kept[] = [];
   private drafts: Draft[] = [];
+  private looked = false; // into the store
   private said = '';
   private undo: (() => Promise<string>) | undefined;
   private renaming = ''; // the one whose name is being changed
@@ -53,6 +54,7 @@ class Panel {
     } catch (reason) {
       this.said = (reason as Error).message;
     }
+    this.looked = true;
     if (this.shown()) this.draw();
   }
 
@@ -178,7 +180,7 @@ class Panel {
           <p id="kept-said" role="status" tabindex="-1">${this.said}</p>
           ${this.undo ? html`<button type="button" @click=${() => this.act(this.undo!).then(() => this.focus('kept-said'))}>${say('Bring it back')}</button>` : nothing}
         </div>
-        ${this.kept.length ? html`<ul class="records" aria-label=${say('What is kept')}>${this.kept.map((record) => this.record(record))}</ul>` : html`<p>${say('Nothing is kept yet.')}</p>`}
+        ${this.kept.length ? html`<ul class="records" aria-label=${say('What is kept')}>${this.kept.map((record) => this.record(record))}</ul>` : html`<p>${this.looked ? say('Nothing is kept yet.') : say('Looking.')}</p>`}
         ${drafts.length ? html`
           <h3>${say('Typed and not kept under a name')}</h3>
           <ul class="records">${drafts.map((draft) => this.draft(draft))}</ul>` : nothing}
