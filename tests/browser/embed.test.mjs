@@ -169,6 +169,17 @@ test('several on one page are each their own sheet, and one far below waits unti
   await context.close();
 });
 
+test('the element may ask for a language, and the worked example is in it', async () => {
+  const { context, page, seen } = await visitClub(`${script}<treadwater-sheet sheet="standing-water" language="de"></treadwater-sheet>`);
+  await answered(page);
+  await inside(page).locator('.example').waitFor();
+  assert.equal(await inside(page).locator('html').getAttribute('lang'), 'de');
+  await page.locator('treadwater-sheet').evaluate((one) => one.setAttribute('language', 'fi'));
+  await inside(page).locator('html[lang=fi]').waitFor();
+  await nothingWrong(page, seen);
+  await context.close();
+});
+
 test('a change of an attribute changes the sheet', async () => {
   const { context, page, seen } = await visitClub(TWO);
   await answered(page);

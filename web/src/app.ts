@@ -10,7 +10,7 @@ import { page } from './page';
 import { recall, recallDraft, remember, rememberDraft } from './remember';
 import * as state from './state';
 import type { Cell, Form, Values } from './state';
-import { choose, say, speak } from './words';
+import { askedBy, language, linked, say, speak } from './words';
 
 export interface Working {
   share: number; // done, 0 to 1
@@ -56,6 +56,8 @@ export class App {
     addEventListener('hashchange', () => {
       const { choosing } = this;
       this.choosing = false;
+      const asked = askedBy(location.hash);
+      if (asked && asked !== language()) void this.speak(asked);
       this.open();
       if (choosing) goTo('form');
     });
@@ -67,7 +69,7 @@ export class App {
   open(link = location.hash): void {
     const opened = state.fromFragment(link, this.description);
     const first = this.description.sheets[0]!;
-    const named = this.description.sheets.find((sheet) => `#${sheet.id}` === link);
+    const named = this.description.sheets.find((sheet) => sheet.id === /^#([^?]*)/.exec(link)?.[1]);
     if (opened?.form.sheet.elsewhere || named?.elsewhere) {
       if (!this.form) this.use(this.exampleOf(first));
       this.waitFor(() => this.open(link));
@@ -136,10 +138,10 @@ export class App {
     else this.draw();
   }
 
-  // The same form goes on in another language.
-  async speak(wanted: string): Promise<void> {
-    if (await speak(wanted)) {
-      choose(wanted);
+  // The same form goes on in another language, which a person chose or a link asks for.
+  async speak(wanted: string): Promise<boolean> {
+    const spoken = await speak(wanted);
+    if (spoken) {
       this.engine.speak();
       this.widen(this.engine);
       this.ask();
@@ -148,6 +150,7 @@ export class App {
       this.notes = [say('That language did not load. Check the connection and choose it again.')];
     }
     this.draw();
+    return spoken;
   }
 
   stayNarrow(): void {
@@ -487,7 +490,7 @@ export class App {
     const untouched = this.form.example && !this.form.way && same(this.form.values, this.untouched(this.form.sheet, '', true));
     const link = untouched ? '' : state.toLink(this.form);
     const { id } = this.form.sheet;
-    const bare = id === this.description.sheets[0]!.id ? location.pathname + location.search : `#${id}`;
+    const bare = linked() ? `#${id}?page.language=${linked()}` : id === this.description.sheets[0]!.id ? location.pathname + location.search : `#${id}`;
     const to = untouched ? bare : link.length > LONGEST ? `#${id}` : link;
     try {
       if (to !== location.hash) history.replaceState(null, '', to);

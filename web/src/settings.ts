@@ -6,7 +6,7 @@ import type { App } from './app';
 import type { Choice, Field } from './contract';
 import { recallOne, rememberOne } from './remember';
 import { text } from './state';
-import { LANGUAGES, language, say } from './words';
+import { choose, LANGUAGES, language, say } from './words';
 
 const looks = (): Choice[] => [
   { value: '', label: say('As the device') },
@@ -38,7 +38,7 @@ function panel(app: App, close: () => void) {
       <p class="hint">${remembered ? say('They stay on this device, for every sheet.') : say('This browser does not let the page remember them: they hold until it is closed.')}</p>
       ${['units', 'place'].map((id) => asked(app, id))}
       ${select('language', say('Language'), languages(), language(), (value) => {
-        void app.speak(value);
+        void app.speak(value).then((spoken) => { if (spoken) choose(value); });
       })}
       ${select('look', say('Look'), looks(), document.documentElement.dataset['look'] ?? '', (value) => dress('look', value))}
       ${select('text', say('Size of the text'), sizes(), document.documentElement.dataset['text'] ?? '', (value) => dress('text', value))}

@@ -371,12 +371,12 @@ export interface Opened {
 export function fromFragment(fragment: string, description: Description): Opened | undefined {
   const [, id = '', query = ''] = /^#?([^?]*)\??(.*)$/s.exec(fragment) ?? [];
   const sheet = description.sheets.find((one) => one.id === id);
-  if (!sheet || !query) return undefined;
+  const said = [...new URLSearchParams(query)].filter(([key]) => key !== 'page.language'); // that is read when the page starts
+  if (!sheet || !said.length) return undefined;
   const form: Form = { sheet, values: start(sheet, {}), way: '', example: false };
   const ignored: string[] = [];
   const without: string[] = [];
-  for (const [key, value] of spelledOut([...new URLSearchParams(query)], sheet.fields)) {
-    if (key === 'page.language') continue; // read when the page starts
+  for (const [key, value] of spelledOut(said, sheet.fields)) {
     if (key === 'page.way' && wayOf(description, sheet, value)) form.way = value;
     else if (key === 'page.without') without.push(sheet.fields.find((field) => field.id === value)?.label ?? value);
     else if (key === 'page.example') form.example = value === '1' && !!sheet.example;

@@ -47,13 +47,21 @@ export function linked(): string {
   return asked;
 }
 
+function known(tag: string | null | undefined): string {
+  return tag && Object.hasOwn(LANGUAGES, tag) ? tag : '';
+}
+
+// What a link asks for, which then stays in the address.
+export function askedBy(fragment: string): string {
+  asked = known(new URLSearchParams(fragment.replace(/^[^?]*/, '')).get('page.language')) || asked;
+  return asked;
+}
+
 // What the link asks for, else what the person chose here, else the first of the browser's languages
 // that is known.
 export function preferred(fragment: string): string {
-  const known = (tag: string | null | undefined) => (tag && Object.hasOwn(LANGUAGES, tag) ? tag : '');
-  asked = known(new URLSearchParams(fragment.replace(/^[^?]*/, '')).get('page.language'));
   const own = navigator.languages.map((tag) => known(tag.slice(0, 2).toLowerCase())).find(Boolean);
-  return asked || known(recallOne('language')) || own || 'en';
+  return askedBy(fragment) || known(recallOne('language')) || own || 'en';
 }
 
 export function choose(wanted: string): void {

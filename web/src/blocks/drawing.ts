@@ -61,7 +61,8 @@ export function drawing({ id, title, text, width, height, shapes }: Drawing) {
 // While it is open the picture is as wide as the slide says; what does not fit can be scrolled to.
 function toTrueSize(event: Event, across: number): void {
   const details = (event.target as Element).closest('details')!;
-  const picture = details.closest('figure')!.querySelector<HTMLElement>('.picture')!;
+  const picture = details.closest('figure')?.querySelector<HTMLElement>('.picture');
+  if (!picture) return; // drawn anew since
   const slide = details.querySelector('input')!;
   if (event.type === 'input') rememberScale(Number(slide.value));
   picture.classList.toggle('true', details.open);
