@@ -55,8 +55,8 @@ test('one tap copies every field of the row above, with its unit, and it can be 
   await field(page, 'corners.0.load').fill('900');
   await page.locator('[data-path="corners.0.load.unit"]').selectOption('lb');
   await field(page, 'corners.0.kind').selectOption('gravel');
-  await button(page, 'Copy from the row above to Front right').click();
-  await button(page, 'Copy from the row above to Rear left').click();
+  await button(page, 'Copy from the row above Front right').click();
+  await button(page, 'Copy from the row above Rear left').click();
   const said = { size: '185/65 R15 88T', load: '900 lb', kind: 'gravel' };
   assert.deepEqual((await asked(page)).corners, [said, said, said, { kind: 'road' }]);
   assert.match(await page.locator('p[role=status].unseen').innerText(), /Rear left is now the same as Front right/);

@@ -488,7 +488,7 @@ export class App {
   // it is typed.
   private save(): void {
     const untouched = this.form.example && !this.form.way && same(this.form.values, this.untouched(this.form.sheet, '', true));
-    const link = untouched ? '' : state.toLink(this.form);
+    const link = untouched ? '' : state.toLink(this.form, linked());
     const { id } = this.form.sheet;
     const bare = linked() ? `#${id}?page.language=${linked()}` : id === this.description.sheets[0]!.id ? location.pathname + location.search : `#${id}`;
     const to = untouched ? bare : link.length > LONGEST ? `#${id}` : link;
@@ -498,7 +498,7 @@ export class App {
   }
 
   link(): string {
-    return location.href.replace(/#.*$/s, '') + state.toLink(this.form);
+    return location.href.replace(/#.*$/s, '') + state.toLink(this.form, linked());
   }
 
   draw(): void {

@@ -2,7 +2,6 @@
 // beside it the unit picked for it ("load.unit") or the number of rows ("tyres.rows"). From here it
 // goes to the core as input, and into the link's fragment and back.
 import type { Description, Field, Given, Input, Sheet, Way } from './contract';
-import { linked } from './words';
 
 export type Values = Map<string, string>;
 
@@ -263,7 +262,7 @@ export function toFields(form: Form): Record<string, string> {
 // Short enough for a message: a number with its unit, a list column by column, and no list that is
 // more than a link can carry. Every default and unit is in it, so that a later version with other
 // defaults reads the same figures.
-export function toLink(form: Form): string {
+export function toLink(form: Form, language = ''): string {
   const long = longLists(form);
   const query = new URLSearchParams();
   for (const field of form.sheet.fields) {
@@ -271,7 +270,7 @@ export function toLink(form: Form): string {
     else for (const [key, value] of inShort(form.values, field)) query.append(key, value);
   }
   for (const [key, value] of marks(form)) query.append(key, value);
-  if (linked()) query.append('page.language', linked());
+  if (language) query.append('page.language', language);
   return `#${form.sheet.id}?${query.toString().replaceAll('%2F', '/').replaceAll('%7E', '~')}`;
 }
 
