@@ -3,8 +3,10 @@ import { VitePWA } from 'vite-plugin-pwa';
 
 // What comes after the first answer has it in its name, for whoever counts bytes.
 const later = 'assets/later-[name]-[hash].js';
-// The bundler's own few helpers are asked for by the first script already.
-const chunk = ({ name }: { name: string }) => (name === 'rolldown-runtime' ? 'assets/[name]-[hash].js' : later);
+// The bundler's own few helpers, and what the first script shares with those that come later, are asked
+// for at once.
+const atOnce = ['rolldown-runtime', 'remember'];
+const chunk = ({ name }: { name: string }) => (atOnce.includes(name) ? 'assets/[name]-[hash].js' : later);
 const assetFileNames = ({ names }: { names: string[] }) => `assets/${names[0] === 'treadwater.wasm' ? 'later-' : ''}[name]-[hash][extname]`;
 
 export default defineConfig({

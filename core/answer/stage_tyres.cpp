@@ -589,7 +589,7 @@ class StageTyres : Teller {
                      {set_name(s)}),
               filled("#: its pace is not safe in this weather: #. Worst on #, where the chance of "
                      "meeting it on this set is #. Crawl there, or ask for the safe choice.",
-                     {set_name(s), weathers, names_[where], chance_text(most)}),
+                     {at_head(set_name(s)), weathers, names_[where], chance_text(most)}),
               {kind.pace_known});
     }
   }

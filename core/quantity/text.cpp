@@ -55,6 +55,12 @@ void add_item(std::string& list, std::string_view item, std::string_view separat
   list += item;
 }
 
+std::string at_head(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+    text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text;
+}
+
 std::string in_quotes(std::string_view text) {
   std::string out = "“";
   std::size_t characters = 0;

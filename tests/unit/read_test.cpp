@@ -123,6 +123,9 @@ TEST_CASE("a sentence names the field, what was read and what would do") {
 }
 
 TEST_CASE("what is repeated in a sentence is short and clean") {
+  CHECK(at_head("cut slick") == "Cut slick");
+  CHECK(at_head("") == "");
+  CHECK(at_head("80 %") == "80 %");
   CHECK(in_quotes("a\nb") == "“a b”");
   CHECK(in_quotes("\xFF\xC3") == "“\uFFFD\uFFFD”");
   const std::string quoted = in_quotes(std::string(500, 'x'));
