@@ -26,6 +26,9 @@ std::string filled(std::string_view sentence, std::initializer_list<std::string_
   std::string_view rest = worded(sentence);
   const bool numbered = rest.data() != sentence.data();
   std::string out;
+  std::size_t size = rest.size();
+  for (std::string_view value : values) size += value.size();
+  out.reserve(size);
   std::size_t next = 0;
   for (;;) {
     const std::size_t gap = rest.find('#');
