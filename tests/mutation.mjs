@@ -1,6 +1,7 @@
 // Do the tests notice when the core is wrong? Breaks one operator or constant at a time in a copy of
-// the formula rooms, builds what hangs on it, and runs the published and unit tests. What none of
-// them notices is a survivor, and is printed; docs/survivors.md argues those that are right to live.
+// the formula rooms, builds what hangs on it, and runs the register of printed figures, the unit and
+// the property tests (the last for 40 cases each). What none of them notices is a survivor, and is
+// printed.
 // Takes 10 to 20 seconds a mutant; not part of the test run.
 //
 //   node tests/mutation.mjs [COUNT] [NUMBER]    COUNT mutants (150), chosen by NUMBER (1)
@@ -18,6 +19,8 @@ import { root } from './support/paths.mjs';
 const rooms = ['quantity', 'standard', 'patch', 'water', 'grip', 'air', 'wear', 'car', 'stage'];
 const tree = join(root, 'build/mutation');
 const build = join(tree, 'build/native');
+const kinds = ['unit', 'property'];
+const register = 'tests/register';
 const patience = 180_000; // ms for one kind of tests: a mutant may loop for ever
 
 // ---- the mutants
@@ -93,14 +96,21 @@ function prepare() {
 }
 
 function compile() {
-  return spawnSync('ninja', ['-C', build, 'unit_tests', 'published_tests'], { encoding: 'utf8', maxBuffer: 1 << 26 });
+  return spawnSync('ninja', ['-C', build, 'register_native', ...kinds.map((kind) => `${kind}_tests`)], { encoding: 'utf8', maxBuffer: 1 << 26 });
 }
 
 // The name of the first test that fails, or nothing.
 function noticed() {
-  for (const kind of ['published', 'unit']) {
+  const files = readdirSync(join(root, register)).filter((name) => name.endsWith('.json')).map((name) => join(root, register, name));
+  const judged = spawnSync(join(build, 'bin/register_native'), files, { encoding: 'utf8', timeout: patience, maxBuffer: 1 << 28 });
+  if (judged.status !== 0) return 'register: no end';
+  for (const line of judged.stdout.trimEnd().split('\n')) {
+    const wrong = JSON.parse(line).rows?.find((row) => !row.agrees || row.error);
+    if (wrong) return `register: ${wrong.entry}`;
+  }
+  for (const kind of kinds) {
     const { status, signal, stdout } = spawnSync('sh', ['-c', `ulimit -v 6000000; exec "${join(build, 'bin')}/${kind}_tests" --abort`],
-      { encoding: 'utf8', timeout: patience, killSignal: 'SIGKILL', maxBuffer: 1 << 26 });
+      { encoding: 'utf8', env: { ...process.env, RC_PARAMS: 'seed=20260101 max_success=40' }, timeout: patience, killSignal: 'SIGKILL', maxBuffer: 1 << 26 });
     if (signal) return `${kind}: no end (${signal})`;
     if (status !== 0) return `${kind}: ${/-{79}\n([^]*?)\n-{79}/.exec(stdout)?.[1].split('\n')[0] ?? `exit ${status}`}`;
   }

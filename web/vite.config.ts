@@ -3,6 +3,8 @@ import { VitePWA } from 'vite-plugin-pwa';
 
 // What comes after the first answer has it in its name, for whoever counts bytes.
 const later = 'assets/later-[name]-[hash].js';
+// The bundler's own few helpers are asked for by the first script already.
+const chunk = ({ name }: { name: string }) => (name === 'rolldown-runtime' ? 'assets/[name]-[hash].js' : later);
 const assetFileNames = ({ names }: { names: string[] }) => `assets/${names[0] === 'treadwater.wasm' ? 'later-' : ''}[name]-[hash][extname]`;
 
 export default defineConfig({
@@ -13,7 +15,11 @@ export default defineConfig({
     assetsInlineLimit: 0, // the page's content policy allows no data: addresses
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
-    rollupOptions: { output: { chunkFileNames: later, assetFileNames } },
+    rollupOptions: {
+      input: ['index.html', 'src/embed.ts'],
+      // Other people's pages name embed.js, so its name never changes.
+      output: { entryFileNames: ({ name }) => (name === 'embed' ? 'embed.js' : 'assets/[name]-[hash].js'), chunkFileNames: chunk, assetFileNames },
+    },
   },
   worker: {
     format: 'es',
@@ -44,6 +50,7 @@ export default defineConfig({
       includeManifestIcons: false, // they lie in public/ and match the pattern below
       workbox: {
         globPatterns: ['**/*.{html,js,css,wasm,svg,png,webmanifest}'],
+        globIgnores: ['embed.js'], // for other people's pages
         clientsClaim: true, // one visit is enough to be served without a server
         cleanupOutdatedCaches: true,
         inlineWorkboxRuntime: true,

@@ -7,7 +7,7 @@
 // empty one means "will not stop" (or, in a bend, "will not hold the road"), which is an answer.
 // Numbers that are none, or negative, give empty distances and zero speeds.
 //
-// Checked against published wet braking tests (tests/published/grip_braking_test.cpp): every stop
+// Checked against published wet braking tests (tests/register/grip.json): every stop
 // lies inside its band. The central one is 30 to 45 % longer than the tests' from 80 km/h: those
 // were good tyres, fresh brakes and known roads.
 #pragma once

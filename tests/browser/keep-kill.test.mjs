@@ -2,7 +2,7 @@
 // and what was said to be kept is there.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
@@ -36,6 +36,17 @@ async function bare(folder) {
     };
     globalThis.ready = true;
   `);
+}
+
+// Is any process of the browser with this profile left?
+function running(profile) {
+  return readdirSync('/proc').some((id) => {
+    try {
+      return /^\d+$/.test(id) && Number(id) !== process.pid && readFileSync(`/proc/${id}/cmdline`, 'latin1').includes(profile);
+    } catch {
+      return false; // gone meanwhile
+    }
+  });
 }
 
 test(`${PAGES} pages and ${BROWSERS} browsers killed while they save leave the old or the new`, async (t) => {
@@ -113,6 +124,8 @@ test(`${PAGES} pages and ${BROWSERS} browsers killed while they save leave the o
     const devtools = await context.newCDPSession(page);
     devtools.send('Browser.crash').catch(() => { /* nor this */ });
     await gone;
+    // What is left of the old browser still holds the store's lock.
+    for (const end = Date.now() + 20_000; running(profile) && Date.now() < end;) await new Promise((next) => setTimeout(next, 50));
     context = await house();
   }
   await check(await opened(context));

@@ -234,8 +234,9 @@ std::string Asked::error() const {
 
 namespace {
 
-constexpr Checks (*rooms[])() = {quantity_checks, standard_checks, patch_checks, water_checks,
-                                 grip_checks,     air_checks,      car_checks,   stage_checks};
+constexpr Checks (*rooms[])() = {quantity_checks, standard_checks, sidewall_checks,
+                                 patch_checks,    water_checks,    grip_checks,
+                                 air_checks,      car_checks,      stage_checks};
 
 const Check* find_check(std::string_view name) {
   for (const auto room : rooms)

@@ -113,6 +113,7 @@ struct Checks {
 
 Checks quantity_checks();
 Checks standard_checks();
+Checks sidewall_checks();
 Checks patch_checks();
 Checks water_checks();
 Checks grip_checks();

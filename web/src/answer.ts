@@ -29,12 +29,14 @@ export function answer(app: App) {
     ${said.blocks.map((one) => block(one))}
     <div class="actions">
       ${copyButton('Copy link', () => app.link())}
+      <button type="button" data-tool="share" aria-controls="panel">Share</button>
       <button type="button" data-tool="kept" data-focus="keep-name">Keep</button>
       <button type="button" @click=${() => print()}>Print</button>
     </div>
     ${longLists(app.form).map(({ label }) => html`<p class="aside">The list “${label}” is too long for a link: the link leaves it out. It is kept on this page; edited as text, it can be copied.</p>`)}
     ${figures(said)}
-    ${sourceList(said)}`;
+    ${sourceList(said)}
+    <div id="paper-end"></div>`;
 }
 
 // A former answer stays to be looked at, marked as what it is, without what somebody might drive by.

@@ -95,7 +95,7 @@ export class App {
   // A form that was kept. Back returns to the one that was left.
   openKept(link: string): void {
     this.flush();
-    history.pushState(null, '', location.href);
+    leaveStep();
     this.emptied = undefined;
     this.open(link);
     this.save();
@@ -241,9 +241,7 @@ export class App {
     this.flush();
     const fresh = this.untouched(sheet, id, false);
     const same = sheet === this.form.sheet;
-    try {
-      if (!same) history.pushState(null, '', location.href); // Back returns to the form that was left
-    } catch { /* without a way back, then */ }
+    if (!same) leaveStep();
     this.begin({ sheet, values: same ? this.withTheirs(fresh) : fresh, way: id, example: false });
     goTo('form');
   }
@@ -468,24 +466,34 @@ export class App {
     this.draw();
   }
 
-  // The untouched example needs no link; anything else is kept in the address as it is typed.
+  // The untouched example needs no more than its sheet's name; anything else is kept in the address as
+  // it is typed.
   private save(): void {
     const untouched = this.form.example && !this.form.way && same(this.form.values, this.untouched(this.form.sheet, '', true));
-    const link = untouched ? '' : state.toFragment(this.form);
-    const to = untouched ? location.pathname + location.search : link.length > LONGEST ? `#${this.form.sheet.id}` : link;
+    const link = untouched ? '' : state.toLink(this.form);
+    const { id } = this.form.sheet;
+    const bare = id === this.description.sheets[0]!.id ? location.pathname + location.search : `#${id}`;
+    const to = untouched ? bare : link.length > LONGEST ? `#${id}` : link;
     try {
       if (to !== location.hash) history.replaceState(null, '', to);
     } catch { /* some browsers allow only so many changes in a while; the next one catches up */ }
   }
 
   link(): string {
-    return location.href.replace(/#.*$/s, '') + state.toFragment(this.form);
+    return location.href.replace(/#.*$/s, '') + state.toLink(this.form);
   }
 
   draw(): void {
     render(page(this), this.root);
     for (const tell of this.watchers) tell();
   }
+}
+
+// Back returns to the form that is left.
+function leaveStep(): void {
+  try {
+    history.pushState(null, '', location.href);
+  } catch { /* without a way back, then */ }
 }
 
 function same(one: Values, other: Values): boolean {

@@ -2,16 +2,16 @@
 // to be copied by hand.
 import { html } from 'lit/html.js';
 
-export function copyButton(label: string, textNow: () => string) {
+export function copyButton(label: string, textNow: () => string, act = copy) {
   return html`
     <div class="copy">
-      <button type="button" @click=${(event: Event) => copy(event.currentTarget as HTMLElement, textNow())}>${label}</button>
+      <button type="button" @click=${(event: Event) => act(event.currentTarget as HTMLElement, textNow())}>${label}</button>
       <span class="copied" role="status"></span>
       <textarea readonly hidden rows="3" aria-label="Text to copy by hand"></textarea>
     </div>`;
 }
 
-async function copy(button: HTMLElement, text: string): Promise<void> {
+export async function copy(button: HTMLElement, text: string): Promise<void> {
   const box = button.parentElement!;
   const said = box.querySelector('.copied')!;
   const byHand = box.querySelector('textarea')!;

@@ -4,7 +4,10 @@ import { html, nothing, render } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
 import { grid } from './blocks/table';
 import { copyButton } from './copy';
-import * as state from './state';
+import { carriesUnit, mostRows, preferredUnit, rowName, rows, withItsUnit } from './state';
+
+// Named one by one: a whole module as a value wants a helper, and that a chunk of its own.
+const state = { carriesUnit, mostRows, preferredUnit, rowName, rows, withItsUnit };
 
 export const kit = { html, nothing, render, live, grid, copyButton, state };
 export type Kit = typeof kit;

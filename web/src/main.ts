@@ -1,6 +1,7 @@
 import { html, render } from 'lit/html.js';
 import { App } from './app';
 import { loadFirst, loadWhole } from './engine';
+import { framed } from './frame';
 import { followPlaceLinks } from './go';
 import { keepOffline } from './offline';
 import { keeping } from './page';
@@ -12,6 +13,7 @@ const foot = document.getElementById('keeping')!;
 
 followPlaceLinks();
 openForPrint();
+if (framed) import('./framed').then(({ settle }) => settle(), () => { /* it stays as high as it is */ });
 
 const started = start();
 offerTools(started);
@@ -32,11 +34,12 @@ async function start(): Promise<App> {
 // After the first answer: all the sheets, and putting aside what is typed.
 async function whole(app: App): Promise<void> {
   await loadWhole().then((engine) => app.widen(engine), () => app.stayNarrow());
-  await import('./keep/draft').then(({ watch }) => watch(app), () => { /* what is typed is in the address */ });
+  import('./paper').then(({ onPaper }) => onPaper(app), () => { /* paper has the form as the screen has it */ });
+  if (!framed) await import('./keep/draft').then(({ watch }) => watch(app), () => { /* what is typed is in the address */ });
 }
 
 function breath(): Promise<void> {
   return new Promise((next) => setTimeout(next));
 }
 
-keepOffline((now) => render(keeping(now), foot));
+if (!framed) keepOffline((now) => render(keeping(now), foot));

@@ -3,6 +3,7 @@ import { html, nothing } from 'lit/html.js';
 import { answer, glance } from './answer';
 import type { App } from './app';
 import { form } from './form';
+import { framed } from './frame';
 import type { Keeping } from './offline';
 import { day, today } from './state';
 
@@ -10,20 +11,20 @@ export function page(app: App) {
   const { sheet, example } = app.form;
   return html`
     ${app.notes.map((note) => html`<p class="notice">${note}</p>`)}
-    ${app.offer ? offer(app) : nothing}
-    ${ways(app)}
-    ${sheets(app)}
+    ${framed ? nothing : [app.offer ? offer(app) : nothing, ways(app), sheets(app)]}
     <div class="sheet">
       <section class="asking" aria-labelledby="form">
         <h2 id="form" tabindex="-1">${sheet.title}</h2>
         <p class="purpose">${sheet.purpose}</p>
         ${example && sheet.example ? exampleMark(app, sheet.example.title) : glance(app)}
+        <div id="paper-form" hidden></div>
         ${form(app)}
       </section>
       <section class="answering" aria-labelledby="answer-heading" aria-busy=${app.working ? 'true' : nothing}>${app.formOnly ? nothing : answer(app)}</section>
     </div>
     <p class="unseen" role="status">${app.spoken}</p>
-    <p class="version">${app.description.name} ${app.description.version}, ${today()}</p>`;
+    <p class="version">${app.description.name} ${app.description.version}, ${today()}</p>
+    ${framed ? html`<p><a class="whole" href=${app.link()} target="_blank" rel="noopener">Open the whole tool</a></p>` : nothing}`;
 }
 
 function ways(app: App) {

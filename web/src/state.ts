@@ -253,16 +253,27 @@ export function day(when: string, time = false): string {
 
 // ---- to a link and back
 
+// Each field under its own path, as it is kept, and as links were once written.
 export function toFragment(form: Form): string {
+  return fragment(form, inLink);
+}
+
+// The same, short enough for a message: a number with its unit, and a list column by column. Every
+// default and unit is in it, so that a later version with other defaults reads the same figures.
+export function toLink(form: Form): string {
+  return fragment(form, inShort);
+}
+
+function fragment(form: Form, written: typeof inLink): string {
   const long = longLists(form);
   const query = new URLSearchParams();
   for (const field of form.sheet.fields) {
     if (long.includes(field)) query.append('page.without', field.id);
-    else for (const [key, value] of inLink(form.values, field)) query.append(key, value);
+    else for (const [key, value] of written(form.values, field)) query.append(key, value);
   }
   if (form.way) query.append('page.way', form.way);
   if (form.example) query.append('page.example', '1');
-  return `#${form.sheet.id}?${query.toString().replaceAll('%2F', '/')}`;
+  return `#${form.sheet.id}?${query.toString().replaceAll('%2F', '/').replaceAll('%7E', '~')}`;
 }
 
 function* inLink(values: Values, field: Field): Generator<[string, string]> {
@@ -273,6 +284,64 @@ function* inLink(values: Values, field: Field): Generator<[string, string]> {
     if (!typed) continue;
     yield [path, typed];
     if (leaf.kind === 'quantity') yield [`${path}.unit`, unitOf(values, path, leaf)];
+  }
+}
+
+const FIGURES = /^[\d.,]+$/;
+
+function* inShort(values: Values, field: Field): Generator<[string, string]> {
+  if (field.kind !== 'list') {
+    yield* inColumn(values, field, field.id, [field.id], ([cell = '']) => cell);
+    return;
+  }
+  const count = values.get(`${field.id}.rows`);
+  if (count !== undefined) yield [`${field.id}.rows`, count];
+  for (const column of field.fields ?? []) {
+    const paths = Array.from({ length: rows(values, field.id, field) }, (_, row) => `${field.id}.${row}.${column.id}`);
+    yield* inColumn(values, column, `${field.id}.${column.id}`, paths, joined);
+  }
+}
+
+// A number and its unit in one, "430 kg", where all there is can be told apart again.
+function* inColumn(values: Values, field: Field, key: string, paths: string[], put: (cells: string[]) => string): Generator<[string, string]> {
+  const typed = paths.map((path) => text(values, path));
+  if (!typed.some(Boolean)) return;
+  const units = paths.map((path, i) => (typed[i] && field.kind === 'quantity' ? unitOf(values, path, field) : ''));
+  const plain = typed.every((cell, i) => !cell || (FIGURES.test(cell) && units[i]));
+  yield [key, put(plain ? typed.map((cell, i) => `${cell} ${units[i]}`.trim()) : typed)];
+  if (!plain && field.kind === 'quantity') yield [`${key}.unit`, put(units)];
+}
+
+// Cells of a column between tildes.
+function joined(cells: string[]): string {
+  return cells.map((cell) => cell.replace(/[\\~]/g, '\\$&')).join('~');
+}
+
+function cellsOf(value: string): string[] {
+  const cells = [''];
+  for (const [sign, escaped] of value.matchAll(/\\([\\~])|[^]/gu)) {
+    if (sign === '~') cells.push('');
+    else cells.push(cells.pop() + (escaped ?? sign));
+  }
+  return cells;
+}
+
+// A short link as a long one says it. Where a unit stands by itself, what it belongs to is as it was
+// typed, so that "430 kg" beside "lb" stays what it is.
+function* spelledOut(said: [string, string][], fields: Field[]): Generator<[string, string]> {
+  const keys = new Set(said.map(([key]) => key));
+  for (const [key, value] of said) {
+    const [id = '', own = '', ...end] = key.split('.');
+    const field = fields.find((one) => one.id === id);
+    const column = field?.fields?.find((one) => one.id === own);
+    const cells = field && column ? cellsOf(value).slice(0, mostRows(field) + 1) : [value];
+    for (const [row, cell] of cells.entries()) {
+      if (column && !cell) continue;
+      const path = column ? [id, row, own, ...end].join('.') : key;
+      const [, figure, unit = ''] = /^([\d.,]+) (.+)$/.exec(cell) ?? [];
+      if (figure && (column ?? field)?.units?.includes(unit) && !keys.has(`${key}.unit`)) yield* [[path, figure], [`${path}.unit`, unit]] as [string, string][];
+      else yield [path, cell];
+    }
   }
 }
 
@@ -303,7 +372,7 @@ export function fromFragment(fragment: string, description: Description): Opened
   const form: Form = { sheet, values: start(sheet, {}), way: '', example: false };
   const ignored: string[] = [];
   const without: string[] = [];
-  for (const [key, value] of new URLSearchParams(query)) {
+  for (const [key, value] of spelledOut([...new URLSearchParams(query)], sheet.fields)) {
     if (key === 'page.way' && wayOf(description, sheet, value)) form.way = value;
     else if (key === 'page.without') without.push(sheet.fields.find((field) => field.id === value)?.label ?? value);
     else if (key === 'page.example') form.example = value === '1' && !!sheet.example;

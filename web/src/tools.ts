@@ -1,10 +1,11 @@
-// The buttons at the head of the page, and the one panel that they open below it. What is in a panel
+// The buttons at the head of the page and below the answer, and the one panel that they open. What is in a panel
 // comes when it is first asked for.
 import type { App } from './app';
 
 const panels = {
   kept: () => import('./keep/panel'),
   settings: () => import('./settings'),
+  share: () => import('./share'),
 };
 
 type Tool = keyof typeof panels;
@@ -14,7 +15,7 @@ export function offerTools(started: Promise<App>): void {
   const root = document.getElementById('panel')!;
   let shown: Tool | undefined;
 
-  const button = (tool: Tool) => document.querySelector<HTMLElement>(`.tools [data-tool="${tool}"]`);
+  const button = (tool: Tool) => document.querySelector<HTMLElement>(`.tools [data-tool="${tool}"], .actions [data-tool="${tool}"]`);
 
   const mark = (tool?: Tool) => {
     shown = tool;

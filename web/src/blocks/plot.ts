@@ -4,7 +4,7 @@ import uPlot from 'uplot';
 import type { Chart, Look } from './chart';
 
 // On paper the canvas is as large as this, and shrunk by the style sheet, so that its lines are sharp.
-const PAPER = { width: 1000, height: 440, scale: 2.2 };
+const PAPER = { width: 1000, height: 330, scale: 2.2 };
 
 interface Ink {
   ink: string;
@@ -50,7 +50,7 @@ class LinePlot extends HTMLElement {
       matchMedia(query).addEventListener('change', () => this.#draw(), { signal });
     }
     const dressed = new MutationObserver(() => this.#draw());
-    dressed.observe(document.documentElement, { attributeFilter: ['data-look', 'data-text'] });
+    dressed.observe(document.documentElement, { attributeFilter: ['data-look', 'data-text', 'data-worn'] });
     signal.addEventListener('abort', () => dressed.disconnect());
     for (const event of ['beforeprint', 'afterprint']) {
       addEventListener(event, () => {
