@@ -51,16 +51,16 @@ constexpr double near_mm = 2.0;
 
 double hundredweight(Mass m) { return in_pounds(m) / 112.0; }
 
-// Straight lines through the points; the first value below them, nothing above.
 // A rounding of the unit must not refuse the table's own ends.
 constexpr double rounding = 1e-9;
 
+// Straight lines through the points; the first value below them, nothing above.
 std::optional<GaugePressure> along(const Point* p, int count, double x) {
   if (x <= p[0].x) return psi(p[0].psi);
   for (int i = 1; i < count; ++i)
     if (x <= p[i].x + rounding)
-      return psi(p[i - 1].psi + (p[i].psi - p[i - 1].psi) * (std::min(x, p[i].x) - p[i - 1].x) /
-                                    (p[i].x - p[i - 1].x));
+      return psi(p[i - 1].psi +
+                 (p[i].psi - p[i - 1].psi) * (x - p[i - 1].x) / (p[i].x - p[i - 1].x));
   return std::nullopt;
 }
 

@@ -100,7 +100,7 @@ inline TreadPart tread_part(const Wear& wear, Length grooves) {
 }
 
 Length grooves_of(const WetTyre& tyre, Length tread) {
-  return held_tread(tread) * tyre.groove_credit;
+  return held_tread(tread * tyre.groove_credit);
 }
 
 // ---- the distribution ----

@@ -13,6 +13,7 @@
 #include "core/car/rules.hpp"
 #include "core/grip/cornering.hpp"
 #include "core/grip/limits.hpp"
+#include "core/grip/stopping.hpp"
 #include "core/patch/beaded_edge.hpp"
 #include "core/patch/cross_ply.hpp"
 #include "core/patch/inclined.hpp"
