@@ -113,9 +113,9 @@ Density air_density(AbsolutePressure pressure, Temperature temperature) {
 
 MassFlow orifice_flow(AbsolutePressure inside, Density density, AbsolutePressure outside,
                       Area effective, double g) {
-  if (!(inside > outside)) return kilograms_per_second(0.0);
+  if (inside <= outside) return kilograms_per_second(0.0);
   const double critical = std::pow(2.0 / (g + 1.0), g / (g - 1.0));
-  const double r = std::max(critical, outside / inside);
+  const double r = std::max(outside / inside, critical);
   const double psi2 = 2.0 * g / (g - 1.0) * (std::pow(r, 2.0 / g) - std::pow(r, (g + 1.0) / g));
   return kilograms_per_second(in_square_metres(effective) *
                               std::sqrt(psi2 * 1000.0 * in_kilopascals_absolute(inside) *

@@ -776,12 +776,9 @@ class TyreCheck : Teller {
     if (answer_.hold_to->governed_by == "speed_symbol") return;  // said already, in its own words
     // The one that is passed may be another than the one that governs.
     const Limit* said = &answer_.limits.front();
-    bool past_it = false;
     for (const Limit& limit : answer_.limits)
-      if (!past_it && limit.id != "speed_symbol" && *intended_ > limit.central) {
-        said = &limit;
-        past_it = true;
-      }
+      if (*intended_ <= said->central && limit.central < *intended_) said = &limit;
+    const bool past_it = *intended_ > said->central;
     caution("speed_above_hold_to", past_it ? Level::unfit : Level::care,
             past_it ? "the speed you intend is past the limit"
                     : "the speed you intend is above the hold-to speed",

@@ -50,7 +50,7 @@ GaugePressure rounded(GaugePressure p) { return kilopascals(rounded(in_kilopasca
 // What is not a number counts as the worst.
 Length held_tread(Length t) { return t > metres(0.0) ? std::min(t, longest) : metres(0.0); }
 Length held_film(Length w) { return w < longest ? std::max(w, thinnest_film()) : longest; }
-Length held_width(Length w) { return w >= narrowest && w < longest ? w : longest; }
+Length held_width(Length w) { return w >= narrowest ? w : longest; }
 GaugePressure held_pressure(GaugePressure p) { return p > softest ? p : softest; }
 
 // ---- the parts of V, each of one reading ----

@@ -1,6 +1,6 @@
 // The air in a tyre: the law of a gas of fixed volume, the standard atmosphere, flow through an orifice, and the time
 // a leak takes, by quadrature of the differential equation. Sources in docs/method.md.
-import { D, exp, grid, inch, integral, line, ln, max, min, mph, NONE, pi, pow, psi, range, some, sqrt, sum, zeroCelsius } from './exact.mjs';
+import { D, exp, grid, inch, integral, ln, max, min, pi, pow, psi, some, sqrt, zeroCelsius } from './exact.mjs';
 
 const sea = 101.325;
 const gamma = D('1.4');
@@ -86,18 +86,25 @@ export const checks = [
   {
     formula: 'chance_of_more_than', over: grid([0, 1, 2, 5, 11], [0, 1e-9, 1e-4, 0.02, 0.5, 1, 3, 20, 200]),
     expected: (spares, lambda) => {
-      let term = exp(D(lambda).negated());
-      let left = D(1);
+      // What is left of 1 may be small: 1e-120 of it has 1e-280 of error here.
+      const Long = D(0).constructor.clone({ precision: 400 });
+      const rate = new Long(D(lambda).toString());
+      let term = rate.negated().exp();
+      let left = new Long(1);
       for (let k = 0; k <= spares; ++k) {
         left = left.minus(term);
-        term = term.times(D(lambda)).div(k + 1);
+        term = term.times(rate).div(k + 1);
       }
-      return max(0, left);
+      return D(left.toString());
     },
   },
   { formula: 'repairable_width', over: [[0.125, '0.6'], [0.155, '0.6'], [0.165, '0.65'], [0.2, '0.65'], [0.205, '0.7'], [0.315, '0.7']], line: ([w]) => `${w}`, expected: (w, share) => D(w).times(share) },
+  {
+    // The warm pressure less 20 % or 150 kPa (UN R141); the placard less 25 % or 140, 160, 240 kPa (FMVSS 138).
+    formula: 'warning_pressure', over: grid([0, 1, 2, 3, 4], [0, 150, 187.4, 187.6, 230, 320.5, 450]),
+    expected: (rule, set) => max(D(set).times(rule < 2 ? '0.8' : '0.75'), [150, 150, 140, 160, 240][rule]),
+  },
   { formula: 'do_not_drive_below', over: [20, 100, 187, 187.4, 188, 200, 224.9, 225.1, 250, 420].map((p) => [p]), expected: (p) => max(D(p).times(2).div(3), min(150, D(p).times('0.8'))) },
   { formula: 'get_home', over: [[0, 0], [0, 0.4], [0, 0.65], [0, 0.8], [0, 1]], expected: (way, share) => [D(80), D(80000).times(min(1, D('0.65').div(max(share, '0.0001'))))] },
   { formula: 'get_home', over: [[0, 1.001], [0, 3]], expected: () => [D(0), D(0)] },
 ];
-void line, mph, range, sum;

@@ -18,7 +18,7 @@ export const checks = [
       const round = (d, cross) => d.times(cross ? '2.99' : '3.05');
       const half = section(s2, a2, rim2).minus(section(s1, a1, rim1)).div(2);
       const moved = D(et2).minus(D(et1));
-      return [round(after, cross2).div(round(before, cross1)), after.minus(before), after.minus(before).div(2), section(s2, a2, rim2).minus(section(s1, a1, rim1)), half.plus(moved), half.minus(moved)];
+      return [round(after, cross2).div(round(before, cross1)), after.minus(before), after.minus(before).div(2), section(s2, a2, rim2).minus(section(s1, a1, rim1)), half.plus(moved), half.minus(moved), round(before, cross1).div(round(after, cross2))];
     },
   },
   { formula: 'turns_per_kilometre', over: [[1.754], [1.927], [2.2]], expected: (c) => D(1000).div(D(c)) },
@@ -36,7 +36,8 @@ export const checks = [
     expected: (kerb, front, counted, people, behind, person, boot, roof, ball) => {
       const loads = [[D(person).times(people - counted), '0.5'], [D(person).times(behind), '0.9'], [D(boot), '1.15'], [D(roof), '0.5'], [D(ball), '1.35']];
       const rear = D(kerb).times(D(1).minus(D(front))).plus(sum(loads.map(([m, at]) => m.times(at))));
-      return [D(kerb).plus(sum(loads.map(([m]) => m))).minus(rear), rear];
+      const all = D(kerb).plus(sum(loads.map(([m]) => m)));
+      return [all.minus(rear), rear, all];
     },
     scale: 1000,
   },
@@ -49,5 +50,10 @@ export const checks = [
   { formula: 'equivalent_mass_factor', over: grid([900, 1500], [3.2, 5.6], [0.29, 0.32]), expected: (m, i, r) => D(1).plus(D(i).div(D(m).times(D(r).pow(2)))) },
   { formula: 'tyre_equivalent_mass', over: [[9.3], [12]], expected: (m) => D(m).times('0.736').div(D('0.3').pow(2)).div('9.3') , relative: '0.001' },
   { formula: 'wheel_in', over: grid([6.5, 9], [0, 1, 2, 3], [0, 1, 2, 3]), expected: (m, from, to) => D(m).times(densities[to]).div(densities[from]) },
+  {
+    // Q 160, T 190 and V 240 km/h; a snowflake excuses from 160 km/h up.
+    formula: 'symbol_fit', over: grid([[19, 150], [20, 160], [23, 190], [26, 240]], [0, 149, 150, 160, 160.1, 190, 239, 240.1], [0, 1]).map(([[symbol, most], v, flake]) => [symbol, v, flake, most]),
+    line: ([symbol, v, flake]) => `${symbol} ${v} ${flake}`, expected: (symbol, v, flake, most) => D(v <= most ? 0 : flake && most >= 160 ? 1 : 2),
+  },
   { formula: 'speed_with_tolerance', over: grid([100, 145, 150, 150.1, 163, 200, 230], [0, 1]), expected: (v, european) => (european ? D(v).times('1.05') : v <= 150 ? D(v).times('1.03').plus('3.5') : D(v).times('1.01').plus('6.5')) },
 ];

@@ -18,6 +18,7 @@
 #include "core/car/wheel.hpp"
 #include "core/grip/cornering.hpp"
 #include "core/grip/film.hpp"
+#include "core/grip/friction.hpp"
 #include "core/grip/limits.hpp"
 #include "core/grip/skid.hpp"
 #include "core/grip/stopping.hpp"
@@ -206,6 +207,12 @@ stage::Chances take(Words& w, As<stage::Chances>) {
 
 // ---- values ----
 
+// Where a reading lies against the line through all of them.
+struct Off {
+  Length line;
+  bool odd;
+};
+
 struct Fit {
   std::optional<wear::Rate> rate;
   std::optional<double> earliest, central, latest;
@@ -252,6 +259,10 @@ struct Values {
 
   void put(const patch::LengthBand& b) { put_all(b.low, b.nominal, b.high); }
   void put(const patch::PressureBand& b) { put_all(b.low, b.high); }
+  void put(const patch::AreaBand& b) { put_all(b.low, b.nominal, b.high); }
+  void put(const standard::Allowance& a) {
+    put_all(a.percent, a.at_most, a.at_least_more, a.of(Mass::stored(615.0)));
+  }
   void put(const patch::ContactPatch& p) {
     put_all(p.stiffness, p.deflection, p.length, p.width, p.area, p.aspect_ratio,
             p.ground_pressure);
@@ -265,7 +276,7 @@ struct Values {
   }
   void put(const tl::expected<patch::PressureDemand, patch::NoPressure>& d) {
     if (d)
-      put_all(d->base, d->speed, d->camber, d->towing);
+      put_all(d->base, d->speed, d->camber, d->towing, d->total());
     else
       text += "none";
   }
@@ -277,7 +288,7 @@ struct Values {
   void put(const grip::SpeedBand& b) { put_all(b.low, b.central, b.high); }
   void put(const grip::DistanceBand& b) { put_all(b.shortest, b.central, b.longest); }
   void put(const grip::Ratio& r) { put_all(r.low, r.central, r.high); }
-  void put(const grip::RuleDistance& d) { put_all(d.thinking, d.braking); }
+  void put(const grip::RuleDistance& d) { put_all(d.thinking, d.braking, d.total()); }
   void put(const grip::TextureShare& s) { put_all(s.low, s.high); }
   void put(const air::Leak& l) { put_all(l.slowest, l.fastest); }
   void put(const air::TimeBand& t) { put_all(t.soonest, t.latest); }
@@ -288,9 +299,10 @@ struct Values {
   }
   void put(const air::GetHome& g) { put_all(g.speed, g.distance); }
   void put(const car::FitmentChange& c) {
-    put_all(c.circumference, c.diameter, c.ride_height, c.section_width, c.inward, c.outward);
+    put_all(c.circumference, c.diameter, c.ride_height, c.section_width, c.inward, c.outward,
+            c.engine_speed());
   }
-  void put(const car::AxleLoads& l) { put_all(l.front, l.rear); }
+  void put(const car::AxleLoads& l) { put_all(l.front, l.rear, l.total()); }
   void put(const wear::Rate& r) { put_all(r.per_unit, r.low, r.high, r.zero, r.depth_there); }
   void put(const stage::Judgement& j) {
     put_all(j.expected, j.expected_regret, j.largest_regret, j.tail_mean, j.worst);
@@ -306,6 +318,7 @@ struct Values {
     for (const T& one : all) put(one);
   }
 
+  void put(const Off& off) { put_all(off.line, off.odd); }
   void put(const Fit& fit) { put_all(fit.rate, fit.earliest, fit.central, fit.latest); }
   void put(const Run& run) {
     put_all(run.right, run.lost, run.wear, run.worn);
@@ -395,6 +408,31 @@ Fit worn_down_to(Length depth, const std::vector<wear::Depth>& readings) {
   return {rate, until.earliest, until.central, until.latest};
 }
 
+Off off_the_line(double at, Length depth, const std::vector<wear::Depth>& readings) {
+  const auto rate = wear::rate_of(readings).value_or(wear::Rate{});
+  return {wear::depth_at(rate, at), wear::is_odd(rate, {at, depth})};
+}
+
+double usable_life(Length new_tread, Length worn_out, Length least) {
+  stage::TyreKind kind = stage::tyre_kind(0);
+  kind.new_tread = new_tread;
+  kind.least_tread = worn_out;
+  stage::Rules rules;
+  rules.least_tread = least;
+  return stage::usable_life(kind, rules);
+}
+
+patch::LengthBand length_band(Length length) {
+  patch::ContactPatch patch{};
+  patch.length = length;
+  return patch::contact_length_band(patch);
+}
+patch::AreaBand area_band(Area area) {
+  patch::ContactPatch patch{};
+  patch.area = area;
+  return patch::contact_area_band(patch);
+}
+
 Run stage_run(int kind, Length length, Speed average, double gravel, double abrasion, int weather,
               bool careful, Length tread) {
   const stage::TyreKind k = stage::tyre_kind(static_cast<std::size_t>(kind));
@@ -471,6 +509,8 @@ constexpr Formula formulas[] = {
     {"absolute", ask<[](GaugePressure p, AbsolutePressure a) { return absolute(p, a); }>},
     {"gauge", ask<[](AbsolutePressure p, AbsolutePressure a) { return gauge(p, a); }>},
     {"travelled", ask<[](Speed v, Duration t) { return travelled(v, t); }>},
+    {"rectangle", ask<[](Length a, Length b) { return rectangle(a, b); }>},
+    {"floor_to_five", ask<[](Speed v, UnitSystem units) { return floor_to_five(v, units); }>},
     {"read", read_text},
     {"fixed", write_number},
 
@@ -483,6 +523,12 @@ constexpr Formula formulas[] = {
     SAME(standard, low_speed_percent),
     SAME(standard, commercial_percent),
     SAME(standard, motorcycle_percent),
+    SAME(standard, nearest_load_index),
+    SAME(standard, us_trailer_tyre),
+    {"speedometer_allowed",
+     ask<[](Speed shown, Speed truth) { return standard::speedometer_allowed(shown, truth); }>},
+    {"true_speed_after",
+     ask<[](Speed before, double ratio) { return standard::true_speed_after(before, ratio); }>},
     {"most_shown", ask<[](Speed v) { return standard::most_shown(v); }>},
 
     // patch
@@ -503,6 +549,8 @@ constexpr Formula formulas[] = {
     SAME(patch, contact_width),
     SAME(patch, contact_patch),
     SAME(patch, fitted_area_255_40_17),
+    {"contact_length_band", ask<length_band>},
+    {"contact_area_band", ask<area_band>},
     SAME(patch, camber_shares),
     SAME(patch, cross_ply_load),
     SAME(patch, cross_ply_deflection),
@@ -512,6 +560,8 @@ constexpr Formula formulas[] = {
     SAME(patch, beaded_edge_1909),
     SAME(patch, beaded_edge_1921),
     SAME(patch, beaded_edge_pressure),
+    SAME(patch, beaded_edge_load_today),
+    SAME(patch, beaded_edge_motorcycle),
     SAME(patch, straight_side_1921),
     {"beaded_edge_rim", ask<[](Length d, Length s) { return patch::beaded_edge_rim(d, s); }>},
     SAME(patch, pressure_demand),
@@ -572,6 +622,7 @@ constexpr Formula formulas[] = {
     SAME(grip, comfortable_corner_speed),
     SAME(grip, side_demand),
     SAME(grip, braking_left),
+    SAME(grip, film_of),
     SAME(grip, half_way),
     SAME(grip, handbook_friction),
     SAME(grip, share_kept),
@@ -602,11 +653,15 @@ constexpr Formula formulas[] = {
     {"punctures_over_distance", ask<punctures_over_distance>},
     SAME(air, chance_of_more_than),
     SAME(air, repairable_width),
+    {"warning_pressure", ask<[](int rule, GaugePressure set) {
+       return air::warning_pressure(air::warning_rules().begin()[rule], set);
+     }>},
     SAME(air, do_not_drive_below),
     SAME(air, get_home),
 
     // wear
     {"worn_down_to", ask<worn_down_to>},
+    {"off_the_line", ask<off_the_line>},
 
     // car
     SAME(car, fitment_change),
@@ -622,6 +677,7 @@ constexpr Formula formulas[] = {
     SAME(car, tyre_equivalent_mass),
     SAME(car, wheel_in),
     SAME(car, speed_with_tolerance),
+    SAME(car, symbol_fit),
 
     // stage
     {"judge", ask<judged>},
@@ -629,6 +685,7 @@ constexpr Formula formulas[] = {
     SAME(stage, wet_chance),
     SAME(stage, with_wet_chance),
     {"stage_run", ask<stage_run>},
+    {"usable_life", ask<usable_life>},
 };
 
 std::string answer(std::string_view line) {
@@ -639,7 +696,10 @@ std::string answer(std::string_view line) {
       const std::string values = formula.ask(words);
       return words.wrong() ? "? arguments" : values;
     }
-  return "? name";
+  if (name != "names") return "? name";
+  std::string all;
+  for (const Formula& formula : formulas) all += std::string(formula.name) + " ";
+  return all;
 }
 
 }  // namespace

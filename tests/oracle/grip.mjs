@@ -1,7 +1,7 @@
 // Grip: published friction laws, mechanics of stopping and cornering, and stops followed down through the speeds.
 // Sources: Leu and Henry 1978, the international friction index, the handbook's table, plain mechanics, rule 126 of
 // the Highway Code, AASHTO (docs/method.md says how each is known).
-import { D, exp, foot, g, grid, inch, line, max, min, mph, NONE, pi, pow, range, root, some, sqrt, sum } from './exact.mjs';
+import { D, exp, foot, g, grid, inch, line, max, mph, NONE, pi, pow, root, some, sqrt, sum } from './exact.mjs';
 
 const mm = (v) => D(v).times(1000);
 const inMph = (v) => D(v).div(mph);
@@ -100,8 +100,11 @@ export const checks = [
     const at = a.times(D(t));
     return sqrt(at.pow(2).plus(a.times(D(seen)).times(2))).minus(at).times('3.6');
   } },
-  { formula: 'highway_code', over: speeds.map((v) => [v]), expected: (v) => [inMph(v).times(foot), inMph(v).pow(2).div(20).times(foot)] },
-  { formula: 'driving_school', over: grid(speeds, [0, 1]), expected: (v, full) => [D(v).times('0.3'), D(v).div(10).pow(2).div(full ? 2 : 1)] },
+  { formula: 'highway_code', over: speeds.map((v) => [v]), expected: (v) => [inMph(v), inMph(v).pow(2).div(20), inMph(v).plus(inMph(v).pow(2).div(20))].map((feet) => feet.times(foot)) },
+  { formula: 'driving_school', over: grid(speeds, [0, 1]), expected: (v, full) => {
+    const parts = [D(v).times('0.3'), D(v).div(10).pow(2).div(full ? 2 : 1)];
+    return [...parts, sum(parts)];
+  } },
   { formula: 'sight_distance_us', over: speeds.map((v) => [v]), expected: (v) => D('1.47').times(inMph(v)).times('2.5').plus(D('1.075').times(inMph(v).pow(2)).div('11.2')).times(foot) },
   { formula: 'sight_distance_metric', over: speeds.map((v) => [v]), expected: (v) => D('0.278').times(D(v)).times('2.5').plus(D('0.039').times(D(v).pow(2)).div('3.4')) },
   { formula: 'sight_distance_on_grade', over: grid(speeds, [-0.4, -0.06, 0, 0.06]), expected: (v, grade) => {
@@ -119,7 +122,9 @@ export const checks = [
   { formula: 'comfortable_side_friction', over: [0, 20, 32.18688, 40, 52.7, 70, 85, 99.9, 112.65408, 180].map((v) => [v]), expected: comfort },
   { formula: 'comfortable_corner_speed', over: grid([15, 50, 180, 600], [-0.02, 0, 0.06]), within: () => D('1e-6'), expected: (r, e) => root((v) => demand(v, r, e).minus(comfort(v)), '0.001', 250) },
   { formula: 'side_demand', over: grid([0, 30, 90, 180], [12, 50, 400], [-0.03, 0, 0.07]), expected: demand, scale: 0.1 },
+  { formula: 'side_demand', over: [[90, 0, 0], [90, -50, 0.05], [90, 5, -0.2], [180, 12, -0.05]], expected: () => Infinity },
   { formula: 'braking_left', over: grid([0.3, 0.85, 1.1], [0.25, 0.8], [0, 0.1, 0.2, 0.25, 0.79, 1.5]), expected: (mx, my, d) => (d >= my ? D(0) : D(mx).times(sqrt(D(1).minus(D(d).div(D(my)).pow(2))))) },
+  { formula: 'film_of', over: [[0, '0'], [1, '0.0001'], [2, '0.0005'], [3, '0.0025']], line: ([word]) => `${word}`, expected: (word, film) => D(film) },
   { formula: 'half_way', over: grid([0, 0.3, 0.6], [0.6, 1.2]), expected: (low, high) => sqrt(D(low).times(D(high))) },
   { formula: 'handbook_friction', over: grid([50, 63.3, 90, 117, 130], [0.0016, 0.003, 0.0071, 0.008], [0, 0.0001, 0.0002, 0.00055, 0.001, 0.0013, 0.002]), expected: printed, scale: 0.1 },
 
@@ -145,4 +150,3 @@ export const checks = [
     },
   ]),
 ];
-void min, range, sum;

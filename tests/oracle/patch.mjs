@@ -1,6 +1,6 @@
 // Load, pressure, size and contact. Sources: UN R30 and the tables printed for it, the load laws as quoted in
 // handbooks, Rhyne 2005, Besselink 2010, Smiley and Horne 1958 (docs/method.md says how each is known).
-import { D, g, grid, inch, line, max, min, NONE, pi, pound, pow, psi, range, some, sqrt } from './exact.mjs';
+import { D, g, grid, inch, line, max, min, mph, NONE, pound, pow, psi, some, sqrt, sum } from './exact.mjs';
 
 const mm = (v) => D(v).times(1000);
 const symbols = { F: 12, G: 13, J: 14, K: 15, L: 16, M: 17, N: 18, P: 19, Q: 20, R: 21, S: 22, T: 23, U: 24, H: 25, V: 26, W: 27, Y: 28, ZR: 29 };
@@ -33,8 +33,6 @@ const camberPressure = (degrees, top) => {
 };
 
 // UN R54 Annex 8 as remembered: per cent of change every 5 km/h from 0; first the column, then its symbols.
-const light = [10, -10, -25, -40, -50];
-void light;
 const heavy = { // load index 122 and over
   F: '150 110 80 65 50 35 25 19 15 13 12 11 10 7.5 5 2.5 0 -3 -6 -10 -15',
   G: '150 110 80 65 50 35 25 19 15 13 12 11 10 8.5 7 5.5 4 2 0 -2.5 -5 -8 -13',
@@ -140,10 +138,25 @@ export const checks = [
   { formula: 'low_speed_percent', over: [[0, 142], [25, 142], [25.01, 135], [30, 135], [31, 125], [40, 125], [49, 115], [50, 115], [59, 110], [60, 110], [60.1, 100], [200, 100]], line: ([v]) => `${v}`, expected: (v, percent) => D(percent) },
   { formula: 'commercial_percent', over: grid([100, 121, 122, 150], Object.values(symbols).filter((s) => s <= 19), [0, 1, 5, 33, 40, 60, 62, 75, 80, 97, 100, 105, 110, 115, 119, 120, 130, 140, 150]).filter(([, s, v]) => v <= speedOf[symbolOf(s)]), expected: commercial },
   { formula: 'motorcycle_percent', over: grid([22, 25, 26, 27], [0, 180, 180.1, 210, 211, 220, 230.5, 240, 241, 250, 265, 270, 271]), expected: motorcycle },
+  {
+    // The core's own table, held above, gives the masses; the nearest of them is what is looked for.
+    formula: 'nearest_load_index', first: Array.from({ length: 280 }, (_, i) => `load_of_index ${i}`),
+    over: [0, 1, 45, 46.25, 46.3, 243.5, 244, 250, 615, 622, 622.6, 999, 5000, 1e5, 1e9].map((m) => [m]),
+    expected: (m, masses) => D(masses.map(Number).reduce((best, mass, i, all) => (Math.abs(mass - m) < Math.abs(all[best] - m) ? i : best), 0)),
+  },
+  {
+    // Per cent, to what speed, with how much more air, and of 615 kg: 65, 75 and 85 mph, 10 psi.
+    formula: 'us_trailer_tyre', over: [[0, 0], [100, 0], [104.6, 0], [104.61, 1], [120.7, 1], [120.71, 2], [136.79, 2]], line: ([v]) => `${v}`,
+    expected: (v, step) => [[100, 65, 0], [100, 75, 10], [90, 85, 10]].map(([percent, to, more]) => [D(percent), mph.times(to), psi.times(more), D(percent).times('6.15')])[step],
+  },
+  { formula: 'us_trailer_tyre', over: [[136.8], [200]], expected: () => NONE },
+  { formula: 'speedometer_allowed', over: grid([0, 4, 50, 59, 59.01, 100, 114, 114.01], [0, 50, 100]), expected: (shown, truth) => D(D(shown).gte(truth) && D(shown).lte(D(truth).times('1.1').plus(4)) ? 1 : 0) },
+  { formula: 'true_speed_after', over: grid([0, 33.3, 120], [0.97, 1, 1.05]), expected: (v, ratio) => D(v).times(D(ratio)) },
   { formula: 'most_shown', over: [[0], [33.3], [100], [250]], expected: (v) => D(v).times('1.1').plus(4) },
 
   { formula: 'load_capacity', over: grid(lawList, [335, 615, 1450], [0, 100, 149.999, 150, 180, 193.7, 220, 239, 240, 250, 290, 475, 1000]), expected: capacity },
   { formula: 'pressure_needed', over: grid(lawList, [335, 615, 1450], [0.01, 100, 250, 334, 412.5]), expected: needed },
+  { formula: 'there_and_back', over: grid(lawList, [335, 615], [150, 180.3, 239]), expected: () => D(1) },
   {
     // Series 50 to 80, the rim in whole millimetres.
     formula: 'p_metric_capacity', over: grid([0.155, 0.205, 0.225, 0.265], [50, 55, 60, 75, 80], [13, 15, 16.5, 18].map((d) => d * 0.0254), [150, 180, 240, 280]),
@@ -180,6 +193,8 @@ export const checks = [
     expected: (degrees) => [['4.06', '4.76', '5.38'], ['8.25', '8.28', '7.84'], ['30.9', '32.2', '29.4']].map(([a, b, c]) => line([[0, 1], [2, D(b).div(a)], [4, D(c).div(a)]], D(degrees).abs())),
   },
   { formula: 'camber_shares', over: [[4.001], [-4.1], [90]], expected: () => NONE },
+  { formula: 'contact_length_band', over: [[0.05], [0.1234], [0.2]], expected: (l) => ['1.31', '1.155', '1'].map((by) => D(l).div(by)) },
+  { formula: 'contact_area_band', over: [[0.01], [0.01834], [0.03]], expected: (a) => ['1.31', '1.155', '1'].map((by) => D(a).div(by)) },
   { formula: 'cross_ply_load', over: grid([0.145, 0.165], [0.6, 0.7], [100, 160, 240], [180], [0.001, 0.0145, 0.0165, 0.02, 0.04]), expected: crossPlyLoad },
   { formula: 'cross_ply_deflection', over: grid([0.145, 0.165], [0.6, 0.7], [100, 160, 240], [180], [10, 500, 1655, 2400, 4000]), expected: (w, d, p, r, f) => D(f), back: (w, d, p, r, f, deflection) => crossPlyLoad(w, d, p, r, deflection) },
   { formula: 'cross_ply_length', over: some(8, [0.145, 0.165], [0.62, 0.7], [200], [200], [0.001, 0.015, 0.025, 0.05]), expected: (w, d, p, r, x) => crossPlyLength(d, x) },
@@ -197,10 +212,13 @@ export const checks = [
     formula: 'beaded_edge_1921',
     over: Object.entries(of1921).flatMap(([section, columns]) => columns.flatMap((column, twin) => {
       const [least, most] = [column[0][0], column.at(-1)[0]].map((c) => c * 50.80234544);
-      return [0.001, 0.3, 0.5, 0.77, 0.999].map((part) => [section / 1000, least + (most - least) * part, twin]);
+      return [0, 0.001, 0.3, 0.5, 0.77, 0.999, 1].map((part) => [section / 1000, least + (most - least) * part, twin]);
     })),
     expected: (section, load, twin) => line(of1921[Math.round(section * 1000)][twin].map(([c, p]) => [cwt.times(c), psi.times(p)]), load),
   },
+  { formula: 'beaded_edge_load_today', over: [[0.1181], [0.12], [0.1219]], expected: () => pound.times(585) },
+  { formula: 'beaded_edge_load_today', over: [[0.105], [0.1179], [0.1221], [0.135]], expected: () => NONE },
+  { formula: 'beaded_edge_motorcycle', over: [[]], expected: () => [psi.times(32), psi.times(40)] },
   { formula: 'straight_side_1921', over: [[40.01, 55], [44.99, 55], [45.01, 60], [54.9, 60], [55.1, 65], [80, 65]].map(([c, p]) => [c * 50.80234544, p]), line: ([m]) => `${m}`, expected: (m, p) => psi.times(p) },
   { formula: 'beaded_edge_rim', over: [[0.815, 0.105], [0.88, 0.12]], expected: (d, s) => D(d).minus(D(s).times(2)) },
   {
@@ -209,7 +227,8 @@ export const checks = [
     over: some(160, [615, 750], [25, 26, 27, 28], [0, 1, 3], [NONE, 0], [100, 300, 450, 560], [0, 130, 165, 205, 210], [0, 1.5, -2.5, 3.3], [150, 210], [0]),
     expected: (greatest, symbol, law, second, load, v, camber, top) => {
       const base = second === NONE ? needed(law, greatest, load) : max(needed(law, greatest, load), needed(second, greatest, load));
-      return [base, riseForSpeed(symbol, v), base.times(camberPressure(camber, max(v, top)).minus(1)), D(0)];
+      const parts = [base, riseForSpeed(symbol, v), base.times(camberPressure(camber, max(v, top)).minus(1)), D(0)];
+      return [...parts, sum(parts)];
     },
     scale: 150,
   },

@@ -36,6 +36,15 @@ export const checks = [
   { formula: 'in_celsius', over: [[0], [273.15], [288.15], [400]], expected: (k) => D(k).minus(zeroCelsius), scale: 273 },
   { formula: 'absolute', over: grid([0, 33.3, 220, 900], [50, 101.325]), expected: (p, a) => D(p).plus(D(a)) },
   { formula: 'gauge', over: grid([0, 33.3, 220, 900], [50, 101.325]), expected: (p, a) => D(p).minus(D(a)), scale: 100 },
+  { formula: 'rectangle', over: grid(values, [0, 0.25, 3]), expected: (a, b) => D(a).times(D(b)) },
+  {
+    // Down to a five in the person's unit; one 1e-9 of a step short of it is at it.
+    formula: 'floor_to_five', over: grid([0, 0.1, 4.999, 5, 37.3, 50, 80.4672, 112.65408, 129.99, 240], [0, 1, 2]),
+    expected: (v, units) => {
+      const unit = units === 0 ? D(1) : mph;
+      return D(v).div(unit).div(5).plus('1e-9').floor().times(5).times(unit);
+    },
+  },
   { formula: 'travelled', over: grid(values, [0, 0.9, 2.5, 86400]), expected: (v, t) => D(v).div('3.6').times(D(t)) },
   {
     formula: 'read',

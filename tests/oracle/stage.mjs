@@ -1,6 +1,6 @@
 // Choices under uncertainty, and the chain of the weather: Anderson et al., eq. 13.1; Rockafellar and Uryasev 2002;
 // the chain and the figures of time and wear as docs/method.md and the headers state them.
-import { D, max, min, NONE, numbers, sum, some } from './exact.mjs';
+import { D, grid, max, min, NONE, numbers, some, sum } from './exact.mjs';
 
 function judge(choices, states, choice, level, ...rest) {
   const chance = rest.slice(0, states).map(D);
@@ -54,6 +54,11 @@ export const checks = [
   { formula: 'weather_follows', over: chances.flatMap((a) => chances.flatMap((b) => [0, 0.3, 1].map((s) => [...a, ...b, s]))), expected: follows, scale: 1 },
   { formula: 'wet_chance', over: chances, expected: (dry, damp, wet, standing) => D(wet).plus(D(standing)) },
   { formula: 'with_wet_chance', over: chances.flatMap((c) => [0, 0.3, 1].map((wet) => [...c, wet])), expected: withWet, scale: 1 },
+  {
+    formula: 'usable_life', over: grid([0.0055, 0.008], [0, 0.0016], [0, 0.0016, 0.003, 0.0054, 0.007]),
+    expected: (deep, worn, least) => (least <= worn ? D(1) : D(deep).minus(D(least)).div(D(deep).minus(D(worn)))),
+  },
+  { formula: 'usable_life', over: [[0, 0, 0.001]], expected: () => D(-1) }, // a slick has no tread
   {
     // Pace and life are the core's own figures and come back with the answer; time and wear are worked out from them.
     formula: 'stage_run', over: some(300, Array.from({ length: 11 }, (_, i) => i), [4000, 12345.6, 30000], [60, 80, 101.3], [0, 0.25, 0.6, 1], [0.5, 1, 1.7], [0, 1, 2, 3, 4, 5], [0, 1], [0.003]), only: [0, 1, 2],

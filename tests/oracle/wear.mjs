@@ -27,6 +27,16 @@ const logs = Array.from({ length: 60 }, (_, i) => {
 
 export const checks = [
   // The rate, where the line is anchored, its depth there, and when it comes down to 1.6 mm; the band is the core's own.
-  { formula: 'worn_down_to', over: logs, only: [0, 3, 4, 6], expected: fit, scale: (...log) => 0, relative: '1e-11' },
+  { formula: 'worn_down_to', over: logs, only: [0, 3, 4, 6], expected: fit, relative: '1e-11' },
+  {
+    // Where a reading lies against the line; odd is three errors of the gauge, 0.6 mm, off it.
+    formula: 'off_the_line', over: logs.map((log, i) => [log[1] + 7.5, 0.006 + 0.0004 * (i % 6), ...log.slice(1)]),
+    expected: (at, depth, ...readings) => {
+      const [rate, zero, there] = fit(0, ...readings);
+      const on = there.minus(rate.times(D(at).minus(zero)));
+      return [on, D(D(depth).minus(on).abs().gt('0.0006') ? 1 : 0)];
+    },
+    relative: '1e-11',
+  },
   { formula: 'worn_down_to', over: [[0.0016], [0.0016, 5, 0.007], [0.0016, 5, 0.007, 5, 0.006]], only: [0], expected: () => [NONE] },
 ];
