@@ -1,0 +1,8 @@
+// Prints the inputs of the parity test, a line each, as parity_native reads them. Its path is the
+// argument: it is asked which sheets there are.
+import { spawnSync } from 'node:child_process';
+
+import { inputs } from './inputs.mjs';
+
+const { stdout } = spawnSync(process.argv[2], { input: '', maxBuffer: 1 << 28, encoding: 'utf8' });
+for (const line of inputs(JSON.parse(stdout))) console.log(JSON.stringify(line));
