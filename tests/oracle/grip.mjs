@@ -1,7 +1,7 @@
 // Grip: published friction laws, mechanics of stopping and cornering, and stops followed down through the speeds.
 // Sources: Leu and Henry 1978, the international friction index, the handbook's table, plain mechanics, rule 126 of
 // the Highway Code, AASHTO (docs/method.md says how each is known).
-import { D, exp, foot, g, grid, inch, line, max, mph, NONE, pi, pow, root, some, sqrt, sum } from './exact.mjs';
+import { D, exp, foot, g, grid, inch, line, max, min, mph, NONE, pi, pow, root, some, sqrt, sum } from './exact.mjs';
 
 const mm = (v) => D(v).times(1000);
 const inMph = (v) => D(v).div(mph);
@@ -47,9 +47,31 @@ const handbook = {
   fresh: [['0.85', '0.65', '0.55', '0.5'], ['0.8', '0.6', '0.3', '0.05'], ['0.75', '0.55', '0.2', 0]],
   worn: [[1, '0.5', '0.4', '0.25'], ['0.95', '0.2', '0.1', '0.05'], ['0.9', '0.2', '0.1', 0]],
 };
-function printed(v, tread, film) {
-  const at = (table) => line([50, 90, 130].map((speed, i) => [speed, line(films.map((f, j) => [f, table[i][j]]), film)]), v);
-  return line([['0.0016', at(handbook.worn)], ['0.008', at(handbook.fresh)]], tread);
+const inTable = (table, v, film) => line([50, 90, 130].map((speed, i) => [speed, line(films.map((f, j) => [f, table[i][j]]), film)]), v);
+const printed = (v, tread, film) => line([['0.0016', inTable(handbook.worn, v, film)], ['0.008', inTable(handbook.fresh, v, film)]], tread);
+
+// The band of what water leaves, as the header of the core's film.hpp lays it down.
+const gained = (tread, middle) => line([['0.0016', 0], ['0.003', middle], ['0.008', 1]], tread);
+function shareKept(v, tread, film) {
+  const counted = D(film).lt('0.0001') ? D(film).times(2) : max(film, film === 0 ? 0 : '0.0002');
+  const [fresh, worn] = [handbook.fresh, handbook.worn].map((table) => inTable(table, v, counted));
+  const bare = D(tread).lt('0.0016');
+  const treaded = bare ? worn.times(line([[0, '0.4'], ['0.0016', 1]], tread)) : worn.plus(fresh.minus(worn).times(gained(tread, '0.15')));
+  const gain = bare ? D(tread).minus('0.0016').div('0.0064') : gained(tread, '0.6');
+  const viscous = D('0.2').minus(D('0.18').times(gain)).times(min(1, mm(film).div('0.2')));
+  const c = max(2, D(4).plus(gain.times(12)));
+  const high = D(1).minus(viscous).times(max(0, D(1).minus(mm(film).times(D(v).div(100).pow(2)).div(c))));
+  const low = min(min(fresh, treaded).div(inTable(handbook.fresh, v, 0)), high);
+  return [low, sqrt(low.times(high)), high];
+}
+// The two laws of less texture than 0.7 mm, the index at a fifth of the speed.
+function textureShare(texture, v) {
+  if (D(texture).gte('0.0007')) return [D(1), D(1)];
+  const depth = max(texture, '0.0001');
+  const bySkid = exp(gradient('0.0007').minus(gradient(depth)).times(inMph(v)).div(100));
+  const sp = (t) => D('14.2').plus(D('89.7').times(profile(t)));
+  const byIndex = exp(D(v).div(5).times(D(1).div(sp('0.0007')).minus(D(1).div(sp(depth)))));
+  return [min(bySkid, byIndex), max(bySkid, byIndex)];
 }
 
 // ---- a stop, step by step ----
@@ -58,15 +80,15 @@ function printed(v, tread, film) {
 const share = D('0.8784').div('1.0422');
 function stop(friction, from, to, grade, radius, bank) {
   let way = D(0);
-  for (let v = from; v > to; --v) {
+  for (let v = Math.ceil(from); v > to; --v) {
     let mu = D(friction[v]);
     if (radius !== NONE) {
       const side = demand(v, radius, bank).div(mu.times(share)).abs();
       mu = side.gte(1) ? D(0) : mu.times(sqrt(D(1).minus(side.pow(2))));
     }
     const a = slowing(mu, grade);
-    if (a.lte(0) || mu.lte(0)) return NONE;
-    way = way.plus(ms(v).pow(2).minus(ms(v - 1).pow(2)).div(a.times(2)));
+    if (a.lte(0) || (radius !== NONE && mu.lte(0))) return NONE;
+    way = way.plus(ms(Math.min(v, from)).pow(2).minus(ms(Math.max(v - 1, to)).pow(2)).div(a.times(2)));
   }
   return way;
 }
@@ -128,7 +150,42 @@ export const checks = [
   { formula: 'half_way', over: grid([0, 0.3, 0.6], [0.6, 1.2]), expected: (low, high) => sqrt(D(low).times(D(high))) },
   { formula: 'handbook_friction', over: grid([50, 63.3, 90, 117, 130], [0.0016, 0.003, 0.0071, 0.008], [0, 0.0001, 0.0002, 0.00055, 0.001, 0.0013, 0.002]), expected: printed, scale: 0.1 },
 
+  { formula: 'share_kept', over: grid([50, 71.7, 90, 130], [0, 0.001, 0.0016, 0.003, 0.0055, 0.008, 0.009], [0, 0.00005, 0.00015, 0.0002, 0.0005, 0.001, 0.00199]), expected: shareKept, scale: 0.01 },
+  { formula: 'texture_share', over: grid([0, 0.0001, 0.0002, 0.00045, 0.0007, 0.0015], [0, 30, 80, 130, 200]), expected: textureShare },
+  ...grid(['asphalt', 'smooth'], [[0.003, 0.001], [0.0016, 0.0005]], [50, 100]).map(([surface, [tread, film], v]) => ({
+    // Of the core's own stops, which are recomputed below: on this tread over those on 8 mm, the high end widened by 1.2.
+    formula: 'worn_stop_ratio', first: [tread, 0.008].map((t) => `braking_band ${surface} road ${t} ${film} ${v} 0 0 none 0`), over: [[surface, 'road', tread, film, v]],
+    expected: (s, t, d, f, speed, known) => {
+      const [here, fresh] = known.map((answer) => answer.split(' ').map(Number));
+      const ratios = here.map((way, i) => D(way).div(D(fresh[i])));
+      return [min(...ratios), ratios[1], max(...ratios).times('1.2')];
+    },
+  })),
+
   ...grounds.flatMap((ground) => [
+    {
+      // From that speed the stop takes all that is seen.
+      formula: 'seen_distance_speed', first: asksFriction(ground), over: grid([4, 30, 61.7], [0, 0.9, 2.5], [-0.02, 0, 0.05]).map((c) => [...ground, ...c, NONE, 0]), relative: '1e-11',
+      expected: (...asked) => [D(asked[4]), D(asked[4]), D(asked[4])],
+      back(...asked) {
+        const [, t, grade, radius, bank, low, central, high] = asked.slice(4);
+        const [most, middle, least] = columns(this.known);
+        return [[low, least], [central, middle], [high, most]].map(([v, mu]) => ms(v).times(D(t)).plus(stop(mu, v, 0, grade, radius, bank)));
+      },
+    },
+    {
+      // Down to that speed it has taken all the room.
+      formula: 'speed_left_band', first: asksFriction(ground), over: grid([90, 130], [1, 7.5, 20], [-0.02, 0, 0.05]).map(([v, room, grade]) => [...ground, v, room, grade, NONE, 0]), relative: '1e-11',
+      expected: (...asked) => [D(asked[5]), D(asked[5]), D(asked[5])],
+      back(...asked) {
+        const [v, room, grade, radius, bank, ...left] = asked.slice(4);
+        return columns(this.known).map((mu, i) => {
+          if (left[i] < v) return stop(mu, v, left[i], grade, radius, bank);
+          const a = slowing(mu[v], grade); // downhill it may gain
+          return a.isZero() && left[i] === v ? D(room) : ms(v).pow(2).minus(ms(left[i]).pow(2)).div(a.times(2));
+        });
+      },
+    },
     {
       formula: 'braking_band', first: asksFriction(ground),
       over: some(14, [10, 50, 80, 130, 200], [0, 5, 30], [-0.06, 0, 0.05, -0.2], [[NONE, 0], [300, 0.03], [90, -0.02], [40, 0.05]]).map(([from, to, grade, bend]) => [...ground, from, to, grade, ...bend]).filter((c) => c[4] > c[5]),

@@ -7,6 +7,9 @@ const values = [NaN, 0, -0, -1, -1e-9, 1e-12, 1e12, -1e12, 1e30, Infinity, -Infi
 const tame = (value) => value === 0 || (Math.abs(value) >= 1e-12 && Math.abs(value) <= 1e12);
 
 // The worst that there is, as the core writes it, by "formula place".
+// No friction: uphill the car stops all the same, by its weight.
+const noGrip = ['0 0 0', '23.923038889530858 23.923038889530858 23.923038889530858'];
+const allLeft = ['130.01954757232255', '129.01987743345771'].map((v) => [v, v, v].join(' '));
 const worst = {
   'load_capacity 1': '0', 'load_capacity 2': '0', // carries nothing
   'speedometer_allowed 0': '0', 'speedometer_allowed 1': '0',
@@ -14,6 +17,10 @@ const worst = {
   'estimated_profile 0': '0', // no texture, no friction at speed
   'speed_left 1': ['90', '130'], 'speed_left 2': ['90', '130'], // all of it
   'comfortable_side_friction 0': '0.10000000000000001', 'comfortable_corner_speed 0': '0', 'comfortable_corner_speed 1': '0',
+  'judge_crossing 1': '4', 'judge_crossing 3': '4', // afloat
+  'share_kept 0': '0 0 0', 'share_kept 1': '0 0 0', 'share_kept 2': '0 0 0',
+  'seen_distance_speed 2': noGrip, 'seen_distance_speed 3': noGrip, 'seen_distance_speed 4': '0 0 0', 'seen_distance_speed 5': '0 0 0', 'seen_distance_speed 6': '0 0 0',
+  'speed_left_band 2': allLeft, 'speed_left_band 3': allLeft, 'speed_left_band 5': '130 130 130',
   'braking_left 0': '0', 'braking_left 1': '0', 'braking_left 2': '0',
   'handbook_friction 0': '0', 'handbook_friction 2': '0',
   'chance_of_more_than 1': '1', 'get_home 1': '0 0',
@@ -28,6 +35,8 @@ const unused = [
   'speed_left 0', // none is left of any speed
   'braking_band 8', 'stopping_band 8', // no bend, no bank
   'after_months 1', 'after_months 2', // 0 per cent, or 0 months
+  'texture_share 1', // no less texture than usual
+  'seen_distance_speed 8', 'speed_left_band 8',
   'punctures_in_time 1',
 ];
 
@@ -58,7 +67,7 @@ const types = {
   pressure_demand: [1, 2, 3, 8], film_depth: [0, 5], rain_film: [4], onset_model: [0, 7], crossing_limits: [0, 1],
   fixed: [1], driving_school: [1], following_gap: [1], natural_loss: [0], judge_loss: [0], chance_of_more_than: [0], get_home: [0],
   fitment_change: [3, 9], pressure_for_equal_load: [0, 3], axle_loads: [2, 3, 4], wheel_in: [1, 2],
-  speed_with_tolerance: [1], judge: [0, 1, 2], stage_run: [0, 5, 6],
+  there_and_back: [0], judge_crossing: [0, 2], beaded_edge_pressure: [2], speed_with_tolerance: [1], judge: [0, 1, 2], stage_run: [0, 5, 6],
 };
 
 // Of each formula the two rows of its first check that lie in the middle and last; `usual` is the line as it was.

@@ -86,6 +86,7 @@ for (const [room, { checks }] of Object.entries(rooms)) {
     const wrong = [];
     for (const check of checks) {
       const known = check.first ? [native(check.first)] : [];
+      [check.known] = known;
       check.computed = check.over.map((row) => check.expected(...row, ...known));
       for (const ask of [native, wasm]) wrong.push(...faults(check, ask).map((text) => `${ask.name} ${text}`));
     }
@@ -108,7 +109,12 @@ for (const ask of [native, wasm])
 
 test('every formula that can be asked by name is recomputed', () => {
   const recomputed = new Set(Object.values(rooms).flatMap(({ checks }) => checks.map((check) => check.formula)));
-  for (const name of native(['names'])[0].trim().split(' ')) assert.ok(recomputed.has(name), name);
+  const exempt = [
+    'friction_at', // tables by ground and rubber, times share_kept and texture_share: tests/unit/friction_test.cpp; asked here for the stops
+    'corner_speed_band', // side_demand against friction_at, found by halves: tests/property/grip_properties.cpp
+  ];
+  const missing = native(['names'])[0].trim().split(' ').filter((name) => !recomputed.has(name) && !exempt.includes(name));
+  assert.deepEqual(missing, []);
 });
 
 test('every public function of a core header can be asked by name, or is listed with a reason', () => {

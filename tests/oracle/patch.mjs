@@ -216,6 +216,14 @@ export const checks = [
     })),
     expected: (section, load, twin) => line(of1921[Math.round(section * 1000)][twin].map(([c, p]) => [cwt.times(c), psi.times(p)]), load),
   },
+  {
+    // Between what 1909 and 1921 printed, never under 60 psi, nor its high end under 65.
+    formula: 'beaded_edge_pressure', over: [[105, 17, 0], [120, 19, 0], [120, 24, 0], [120, 33, 1], [135, 26, 0], [135, 31.5, 0]].map(([s, c, twin]) => [s / 1000, c * 50.80234544, twin]),
+    expected: (section, load, twin) => {
+      const both = [line(of1909, section), line(of1921[Math.round(section * 1000)][twin].map(([c, p]) => [cwt.times(c), psi.times(p)]), load)];
+      return [max(psi.times(60), min(...both)), max(psi.times(65), max(...both))];
+    },
+  },
   { formula: 'beaded_edge_load_today', over: [[0.1181], [0.12], [0.1219]], expected: () => pound.times(585) },
   { formula: 'beaded_edge_load_today', over: [[0.105], [0.1179], [0.1221], [0.135]], expected: () => NONE },
   { formula: 'beaded_edge_motorcycle', over: [[]], expected: () => [psi.times(32), psi.times(40)] },
