@@ -162,7 +162,7 @@ TEST_CASE("standing-water: deeper, longer, wider, balder, softer is never better
                     {"moving", {"no", "yes"}},
                     {"units", any_units}},
                    true,
-                   2000}));
+                   1000}));
 }
 
 TEST_CASE("standing-water: more rain, a longer way, a flatter road, a deeper rut is never better") {
@@ -174,7 +174,7 @@ TEST_CASE("standing-water: more rain, a longer way, a flatter road, a deeper rut
                     {"tyres.0.tread", 0.0, 9.0, " mm", -1}},
                    {{"depth", {""}}, {"surface", {"asphalt", "smooth", "concrete"}}},
                    true,
-                   2000}));
+                   1000}));
 }
 
 TEST_CASE("car-check: a worse corner or axle, or deeper water, never raises the speed") {
