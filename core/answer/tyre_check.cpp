@@ -775,14 +775,16 @@ class TyreCheck : Teller {
   void judge_intended_speed() {
     if (!intended_ || !answer_.hold_to || *intended_ <= answer_.hold_to->speed) return;
     if (answer_.hold_to->governed_by == "speed_symbol") return;  // said already, in its own words
-    const Limit& governing = answer_.limits.front();
-    const bool past_it = *intended_ > governing.central;
-    caution(
-        "speed_above_hold_to", past_it ? Level::unfit : Level::care,
-        past_it ? "the speed you intend is past the limit"
-                : "the speed you intend is above the hold-to speed",
-        filled("You intend #. #: #.", {speed_text(*intended_), governing.label, governing.text}),
-        governing.sources);
+    // The one that is passed may be another than the one that governs.
+    const Limit* said = &answer_.limits.front();
+    for (const Limit& limit : answer_.limits)
+      if (*intended_ <= said->central && limit.central < *intended_) said = &limit;
+    const bool past_it = *intended_ > said->central;
+    caution("speed_above_hold_to", past_it ? Level::unfit : Level::care,
+            past_it ? "the speed you intend is past the limit"
+                    : "the speed you intend is above the hold-to speed",
+            filled("You intend #. #: #.", {speed_text(*intended_), said->label, said->text}),
+            said->sources);
   }
 
   void say_it_aloud() {

@@ -171,7 +171,7 @@ class WearLog : Teller {
   void rate_figure(const Log& log, const char* id, const wear::Rate& rate, double units,
                    const char* per, const char* unit) {
     const auto at_least_none = [](Length l) { return std::max(l, millimetres(0.0)); };
-    const Length central = rate.per_unit * units;
+    const Length central = at_least_none(rate.per_unit * units);
     const Length low = at_least_none(rate.low * units);
     const Length high = at_least_none(rate.high * units);
     figure(id, filled("#: wear #", {log.label, per}), in_millimetres(central), unit,

@@ -30,6 +30,7 @@ constexpr Length worn_tread = millimetres(1.6);
 constexpr Length flood_depth = millimetres(8.0);
 constexpr Length deepest_measured = millimetres(10.0);
 constexpr Length longest = metres(1.0);
+constexpr Length narrowest = millimetres(25.0);
 constexpr Length usual_width = millimetres(205.0);
 constexpr Length cautious_texture = millimetres(0.7);
 constexpr GaugePressure softest = kilopascals(10.0);
@@ -49,6 +50,7 @@ GaugePressure rounded(GaugePressure p) { return kilopascals(rounded(in_kilopasca
 // What is not a number counts as the worst.
 Length held_tread(Length t) { return t > metres(0.0) ? std::min(t, longest) : metres(0.0); }
 Length held_film(Length w) { return w < longest ? std::max(w, thinnest_film()) : longest; }
+Length held_width(Length w) { return w >= narrowest ? w : longest; }
 GaugePressure held_pressure(GaugePressure p) { return p > softest ? p : softest; }
 
 // ---- the parts of V, each of one reading ----
@@ -57,7 +59,9 @@ double root(double share) { return std::sqrt(std::min(1.0, share)); }
 
 double flooding(Length film) { return power(film / flood_depth, 2.0 / 3.0); }
 
-double width_factor(Length section_width) { return std::sqrt(usual_width / section_width); }
+double width_factor(Length section_width) {
+  return std::sqrt(usual_width / held_width(section_width));
+}
 
 double pressure_factor(GaugePressure p) { return power(p / usual_pressure, 0.3); }
 
@@ -96,7 +100,7 @@ inline TreadPart tread_part(const Wear& wear, Length grooves) {
 }
 
 Length grooves_of(const WetTyre& tyre, Length tread) {
-  return held_tread(tread) * tyre.groove_credit;
+  return held_tread(tread * tyre.groove_credit);
 }
 
 // ---- the distribution ----

@@ -32,11 +32,11 @@
 // order of two tyres is the order of each of their draws.
 //
 // Range: film above 0 (thinner than 0.5 mm counts as 0.5 mm, more than 1 m as 1 m), any tread,
-// 10 kPa and up. Tested against 1.6 to 8 mm of tread and 3 to 9.5 mm of water; outside that it is
-// an extrapolation. Never rises with more water, never falls with more tread or more pressure:
-// exactly, because readings are first rounded to a nanometre and a pascal, steps far wider than the
-// error of a power. Zero film: nothing is returned, no dynamic aquaplaning is expected. Bit for bit
-// the same natively and in WebAssembly.
+// 10 kPa and up, a section of 25 mm and up (any other counts as 1 m). Tested against 1.6 to 8 mm of
+// tread and 3 to 9.5 mm of water; outside that it is an extrapolation. Never rises with more water,
+// never falls with more tread or more pressure: exactly, because readings are first rounded to a
+// nanometre and a pascal, steps far wider than the error of a power. Zero film: nothing is
+// returned, no dynamic aquaplaning is expected. Bit for bit the same natively and in WebAssembly.
 #pragma once
 
 #include <memory>

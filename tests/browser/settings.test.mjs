@@ -4,7 +4,6 @@ import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';
 import { after, test } from 'node:test';
 
-import { invented, STAGES } from './invented.mjs';
 import { answered, desk, fillIn, focused, house, KERB, own, phone, ready, typed, visit } from './support.mjs';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -151,27 +150,6 @@ for (const value of ['<img src=x>', '__proto__', 'x'.repeat(10_000)]) {
   });
 }
 
-test('languages are offered where the core has more than one', async () => {
-  const { context, page } = await invented(browser, site.url, { sheets: [STAGES], before: (one) => one.addInitScript(() => {
-    const { parse } = JSON;
-    JSON.parse = (...given) => {
-      const value = parse(...given);
-      if (value?.ways) value.languages = [{ value: 'en', label: 'English' }, { value: 'de', label: 'Deutsch' }];
-      return value;
-    };
-  }) });
-  await openPanel(page);
-  await page.evaluate(() => addEventListener('language', ({ detail }) => { globalThis.told = detail; }));
-  assert.equal(await page.getByLabel('Language').inputValue(), 'en');
-  await page.getByLabel('Language').selectOption('de');
-  assert.deepEqual(await page.evaluate(() => [globalThis.told, localStorage.getItem('treadwater.language')]), ['de', 'de']);
-  await context.close();
-  const plain = await opened();
-  await openPanel(plain.page);
-  assert.equal(await plain.page.getByLabel('Language').count(), 0);
-  await plain.context.close();
-});
-
 test('a press before the page has started is kept, and a panel that does not load says so', async () => {
   const context = await browser.newContext({ viewport: phone, locale: 'en-GB', serviceWorkers: 'block' });
   const page = await context.newPage();
@@ -199,11 +177,11 @@ test('by keyboard alone: to the panel, through it in the order it is read, and b
   await page.waitForFunction(() => document.activeElement.id === 'panel-heading');
   assert.equal(await settings(page).getAttribute('aria-expanded'), 'true');
   const order = [];
-  for (let i = 0; i < 5; i++) {
+  for (let i = 0; i < 6; i++) {
     await page.keyboard.press('Tab');
     order.push(await focused(page));
   }
-  assert.deepEqual(order, ['set-units', 'set-place', 'set-look', 'set-text', '']);
+  assert.deepEqual(order, ['set-units', 'set-place', 'set-language', 'set-look', 'set-text', '']);
   assert.equal(await page.evaluate(() => document.activeElement.innerText), 'Close');
   await page.keyboard.press('Enter');
   assert.equal(await page.evaluate(() => document.activeElement.innerText), 'Settings');

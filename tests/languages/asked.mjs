@@ -2,7 +2,7 @@
 // word has: the English letters that are left were not looked up, or are in no catalogue.
 import { readFileSync } from 'node:fs';
 
-import { inputs } from '../parity/inputs.mjs';
+import { chosen } from '../parity/inputs.mjs';
 import { loadModule } from '../support/core.mjs';
 import { onlyUnits } from './phrases.mjs';
 
@@ -64,7 +64,7 @@ export async function left(phrases) {
   look(pretended, new Set());
   // The ids of fields and choices stand in problems that only a program meets.
   const ids = description.sheets.flatMap(({ id, fields }) => [id, ...fields.flatMap(idsOf)]);
-  for (const { sheet, input } of inputs(description)) {
+  for (const { sheet, input } of chosen(description)) {
     const typed = new Set([...typedIn(input), ...ids]);
     look(JSON.parse(module.answer(sheet, JSON.stringify({ ...input, language: 'xx' }))), typed);
   }

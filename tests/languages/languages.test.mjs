@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 
-import { inputs } from '../parity/inputs.mjs';
+import { chosen } from '../parity/inputs.mjs';
 import { loadModule } from '../support/core.mjs';
 import { read } from '../support/paths.mjs';
 import { left, read as texts } from './asked.mjs';
@@ -89,7 +89,7 @@ const NAMES_IDS = /^There is no field |is not one of the choices\. They are /;
 
 const STRANGE = /(?:^|[^\p{L}\p{N}])(?:the|and|with|this|that|from|not|of|is|are|tyre|load|speed)(?![\p{L}\p{N}])/u;
 
-const asked = inputs(description).filter(({ sheet }, i) => sheet !== 'stage-tyres' || i % 4 === 0);
+const asked = chosen(description).filter(({ sheet }, i) => sheet !== 'stage-tyres' || i % 4 === 0);
 
 for (const language of LANGUAGES) {
   test(`${language}: ${asked.length} answers have the figures of the English ones, and none of their words`, () => {

@@ -1,5 +1,7 @@
-// The inputs that are put to both builds: for each sheet its example in every unit system with each field
-// left out, spoilt or moved in turn; and for tyre-check a grid of real ones, the odd ones, and the bad ones.
+// The inputs that are put to every build: for each sheet its example in every unit system with each field
+// left out, spoilt or moved in turn; for tyre-check a grid of real ones, the odd ones, and the bad ones; and for
+// every sheet those of generated.mjs.
+import { generated } from './generated.mjs';
 import { stageInputs } from './stages.mjs';
 import { stoppingInputs } from './stopping.mjs';
 
@@ -67,6 +69,11 @@ function fields() {
   return list.map((input) => ({ sheet: 'field-list', input: { ...input, today: '2026-11-25' } }));
 }
 
-export function inputs(description) {
+// Those put together by hand.
+export function chosen(description) {
   return [...fields(), ...tyreChecks().map((input) => ({ sheet: 'tyre-check', input })), ...examples(description), ...stoppingInputs(), ...stageInputs()];
+}
+
+export function inputs(description) {
+  return [...chosen(description), ...generated(description)];
 }

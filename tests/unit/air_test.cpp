@@ -189,7 +189,7 @@ TEST_CASE("a rate or an exposure that is no number counts as a certain puncture"
   CHECK(chance_of_more_than(0, expected_punctures({months(0.0), {}}, months(1.0))) == 1.0);
   CHECK(chance_of_more_than(-1, 0.0) == 1.0);
   CHECK(chance_of_more_than(0, 0.0) == 0.0);
-  CHECK(chance_of_more_than(2000000000, 1.0) == 0.0);
+  CHECK(chance_of_more_than(2000000000, 1.0) < 1e-100);
   CHECK(chance_of_more_than(0, 5000.0) == 1.0);
   CHECK(chance_of_more_than(3, 5000.0) == 1.0);
 }

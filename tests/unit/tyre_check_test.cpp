@@ -206,6 +206,19 @@ TEST_CASE("an intended speed is judged against the hold-to speed and the limit i
   CHECK(caution(check({{"speed", "90 km/h"}}), "speed_above_hold_to")->level == Level::unfit);
 }
 
+TEST_CASE("a speed past the water's limit is unfit though another limit governs") {
+  // A pressure within a gauge's error of too low for the load: held to nothing by that.
+  const Answer answer = check({{"load", "409 kg"},
+                               {"pressure", "160 kPa"},
+                               {"tread", "1.6 mm"},
+                               {"water", "4.3 mm"},
+                               {"speed", "56 km/h"}});
+  CHECK(answer.hold_to->governed_by == "load_at_pressure");
+  REQUIRE(kmh(limit(answer, "aquaplaning")) < 56.0);
+  CHECK(caution(answer, "speed_above_hold_to")->level == Level::unfit);
+  CHECK(answer.verdict->level == Level::unfit);
+}
+
 TEST_CASE("age is cautioned over six and over ten years") {
   CHECK_FALSE(caution(check({{"date_code", "4722"}}), "over_six_years"));
   CHECK(caution(check({{"date_code", "4719"}}), "over_six_years"));
