@@ -169,6 +169,10 @@ void Teller::conclude(std::string_view fit, const char* care, const char* unfit)
   for (const Caution& c : answer_.cautions)
     if (c.level == worst && !c.reason.empty() && count++ < 3)
       add_item(reasons, worded(c.reason), "; ");
+  // What may not be driven at all is not fit, however little it lacks.
+  if (worst == Level::care && answer_.hold_to &&
+      !(answer_.hold_to->speed > kilometres_per_hour(0.0)))
+    worst = Level::unfit;
   Verdict verdict{worst, std::string(fit)};
   if (worst == Level::care) verdict.text = filled(care, {reasons});
   if (worst == Level::unfit) verdict.text = filled(unfit, {reasons});

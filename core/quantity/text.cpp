@@ -58,7 +58,8 @@ void add_item(std::string& list, std::string_view item, std::string_view separat
   list += item;
 }
 
-std::string at_head(std::string text) {
+std::string at_head(std::string_view phrase) {
+  std::string text(worded(phrase));
   if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
     text[0] = static_cast<char>(text[0] - 'a' + 'A');
   return text;

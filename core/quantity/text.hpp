@@ -26,8 +26,9 @@ std::size_t utf8_length(std::string_view text);
 
 constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
-// "cut slick" as a sentence begins: "Cut slick". A letter beyond ASCII stays as it is.
-std::string at_head(std::string text);
+// "cut slick" in the language spoken, as a sentence begins: "Cut slick". A letter beyond ASCII
+// stays as it is.
+std::string at_head(std::string_view phrase);
 
 // Text safe to repeat inside a sentence: in quotation marks, control characters and broken UTF-8
 // out, cut at 40 characters.

@@ -164,6 +164,7 @@ TEST_CASE("cooling is not a leak, and a drop within the gauge's error gives none
   const GaugeReading far{kilopascals(190.0), {celsius(20.0)}};
   CHECK_FALSE(leak_between(first, near, minutes(10.0)));
   CHECK(leak_between(first, far, minutes(10.0)));
+  CHECK(leak_between(first, {kilopascals(0.0), {celsius(20.0)}}, minutes(10.0)));
   CHECK_FALSE(leak_between(first, far, minutes(0.0)));
   CHECK_FALSE(leak_between(first, far, minutes(-10.0)));
   CHECK_FALSE(leak_between(first, {kilopascals(not_a_number), {celsius(20.0)}}, minutes(10.0)));

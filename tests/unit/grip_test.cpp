@@ -231,6 +231,7 @@ TEST_CASE("bends: no bank, too much outward fall, a wall") {
   CHECK(*corner_speed(metres(50), 0.1, -0.2) == Speed());
   CHECK_FALSE(corner_speed(metres(50), 0.8, 1.3));
   CHECK(std::isinf(side_demand(kmh(50), metres(0), 0.0)));
+  CHECK(std::isfinite(side_demand(kmh(50), metres(0.005), 0.0)));
   CHECK(std::isinf(side_demand(kmh(200), metres(10), -0.1)));
   CHECK(comfortable_corner_speed(metres(50), -0.5) < kmh(0.001));
 }

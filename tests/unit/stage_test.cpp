@@ -70,6 +70,9 @@ TEST_CASE("wear is read off the tread, and the least tread cuts a life short") {
   CHECK_THAT(usable_life(wet, rules), WithinAbs(0.75, 1e-12));
   CHECK(usable_life(wet, no_rules) == 1.0);
   CHECK(usable_life(known("slick"), rules) < 0.0);
+  TyreKind worn_from_new = wet;
+  worn_from_new.new_tread = worn_from_new.least_tread;
+  CHECK(usable_life(worn_from_new, rules) == -1.0);
 }
 
 TEST_CASE("what the rules and the ground forbid is said") {
@@ -123,6 +126,11 @@ TEST_CASE("outside its temperature window a tyre goes at the slow end of its pac
 
 TEST_CASE("what is no event is said, by its code") {
   CHECK(first_code(two_stages()).empty());
+  Event full = two_stages();
+  full.stages.resize(most_stages, full.stages.back());
+  CHECK(first_code(full).empty());
+  full.sets[0].worn = 1.005;
+  CHECK(first_code(full) == "worn");
   const double nan = std::numeric_limits<double>::quiet_NaN();
   struct Case {
     const char* code;

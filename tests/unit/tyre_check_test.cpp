@@ -354,6 +354,13 @@ TEST_CASE("the sidewall text is laid out whole, with the meaning of each part") 
                            ContainsSubstring("240 km/h"));
 }
 
+TEST_CASE("what may not be driven at all is not fit, however little it lacks") {
+  const auto a =
+      check({{"load", "610 kg"}, {"pressure", "2.5 bar"}, {"tread", "8 mm"}, {"water", "0"}});
+  CHECK(a.hold_to->speed == kilometres_per_hour(0.0));
+  CHECK(a.verdict->level == Level::unfit);
+}
+
 TEST_CASE("the answer can be read out on a radio") {
   CHECK(check().spoken.at(0).text ==
         "205/55 R16 91V, tread 3 mm, water 5 mm: hold to 50 kilometres an hour. The limit is "
