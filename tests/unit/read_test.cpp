@@ -117,8 +117,8 @@ TEST_CASE("a sentence names the field, what was read and what would do") {
         "Tyre pressure: “430 kg” is a mass, and a pressure is asked for: use kPa, bar or psi, such "
         "as "
         "220 kPa.");
-  CHECK(sentence("1/0 kPa", pressure).find("divides by nothing") != std::string::npos);
-  CHECK(sentence("1/0.005 kPa", pressure).find("divides by nothing") == std::string::npos);
+  CHECK(sentence("1 1/0 kPa", pressure).find("divides by nothing") != std::string::npos);
+  CHECK(sentence("1 1/0.005 kPa", pressure).find("divides by nothing") == std::string::npos);
   CHECK(sentence("", load) == "Load is missing. Something like 430 kg would do.");
   CHECK_THAT(sentence("33 parsec", pressure),
              ContainsSubstring("parsec") && ContainsSubstring("kPa, bar or psi"));
