@@ -56,7 +56,7 @@ serve_and_fetch='
   timeout 10 cat <&3 >page.txt || true
   kill $server
   head -n 1 page.txt
-  grep -q "^HTTP/1.. 200" page.txt && grep -qi "<title>.*treadwater" page.txt'
+  grep -q "^HTTP/1.. 200" page.txt && grep -qi "<title[^>]*>.*treadwater" page.txt'
 
 run_tests='
   sh tests/run.sh'

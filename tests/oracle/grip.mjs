@@ -34,9 +34,11 @@ const corner = (r, mu, e) => {
   const rest = D(1).minus(D(mu).times(D(e)));
   return rest.lte(0) ? NONE : sqrt(g.times(D(r)).times(D(mu).plus(D(e))).div(rest)).times('3.6');
 };
+// Thrown off an outward bank, where the fraction's lower half is gone.
 const demand = (v, r, e) => {
   const need = ms(v).pow(2).div(g.times(D(r)));
-  return need.minus(D(e)).div(D(1).plus(need.times(D(e))));
+  const pressed = D(1).plus(need.times(D(e)));
+  return pressed.lte(0) ? D(Infinity) : need.minus(D(e)).div(pressed);
 };
 const comfort = (v) => line([[20, '0.27'], [30, '0.2'], [40, '0.16'], [50, '0.14'], [55, '0.13'], [60, '0.12'], [65, '0.11'], [70, '0.1']], inMph(v));
 
@@ -47,12 +49,22 @@ const handbook = {
   fresh: [['0.85', '0.65', '0.55', '0.5'], ['0.8', '0.6', '0.3', '0.05'], ['0.75', '0.55', '0.2', 0]],
   worn: [[1, '0.5', '0.4', '0.25'], ['0.95', '0.2', '0.1', '0.05'], ['0.9', '0.2', '0.1', 0]],
 };
-const inTable = (table, v, film) => line([50, 90, 130].map((speed, i) => [speed, line(films.map((f, j) => [f, table[i][j]]), film)]), v);
+// Its lines are carried on past their ends, never under zero; under 50 km/h they run to the thin film's figure at rest.
+const carried = (points, x) => {
+  const past = points.length - (D(x).gt(D(points.at(-1)[0])) ? 2 : points.length);
+  const [[x0, y0], [x1, y1]] = points.slice(past).map((point) => point.map(D));
+  return D(x).gt(D(points.at(-1)[0])) ? y0.plus(y1.minus(y0).times(D(x).minus(x0)).div(x1.minus(x0))) : line(points, x);
+};
+const byFilm = (row, film) => carried(films.map((f, j) => [f, row[j]]), film);
+const inTable = (table, v, film) => (D(v).lt(50)
+  ? line([[0, byFilm(table[0], min(film, '0.0002'))], [50, max(0, byFilm(table[0], film))]], v)
+  : max(0, carried([50, 90, 130].map((speed, i) => [speed, byFilm(table[i], film)]), v)));
 const printed = (v, tread, film) => line([['0.0016', inTable(handbook.worn, v, film)], ['0.008', inTable(handbook.fresh, v, film)]], tread);
 
 // The band of what water leaves, as the header of the core's film.hpp lays it down.
 const gained = (tread, middle) => line([['0.0016', 0], ['0.003', middle], ['0.008', 1]], tread);
-function shareKept(v, tread, film) {
+function shareKept(given, tread, film) {
+  const v = min(given, 300);
   const counted = D(film).lt('0.0001') ? D(film).times(2) : max(film, film === 0 ? 0 : '0.0002');
   const [fresh, worn] = [handbook.fresh, handbook.worn].map((table) => inTable(table, v, counted));
   const bare = D(tread).lt('0.0016');
@@ -74,9 +86,51 @@ function textureShare(texture, v) {
   return [min(bySkid, byIndex), max(bySkid, byIndex)];
 }
 
+// ---- the friction of a case, as the header of the core's friction.hpp lays it down ----
+
+// Of what is printed for each ground: [share, texture] where it is paved, else the ends in the dry and in the wet.
+const surfaces = {
+  asphalt: [1, '0.0007'], smooth: ['0.9', '0.0004'], cobbles: ['0.75', '0.0004'],
+  'gravel-loose': ['0.35', '0.75', '0.35', '0.75'], 'gravel-packed': ['0.55', '0.85', '0.4', '0.8'], earth: ['0.35', '0.68', '0.15', '0.65'],
+  grass: ['0.3', '0.45', '0.15', '0.3'], snow: ['0.15', '0.6', '0.15', '0.6'], ice: ['0.05', '0.1', '0.05', '0.1'], 'ice-cold': ['0.05', '0.25', '0.05', '0.25'],
+};
+// Groove credit; share of the low figure on paved ground; of both on loose and on frozen ground; low and high end of its
+// usual rubber in the dry and in the wet, of unknown warmth.
+const kinds = {
+  road: [1, 1, 1, '0.7', 1, 1, 1, 1], winter: [1, '0.85', 1, 1, 1, 1, 1, 1], studded: [1, '0.8', 1, 1, 1, 1, 1, 1], gravel: [1, '0.85', 1, '0.7', 1, 1, 1, 1],
+  wet: [1, 1, 1, '0.7', '0.95', '1.05', '0.95', '1.25'],
+  'cut-slick': ['0.5', 1, '0.7', '0.5', '0.8', '1.5', '0.72', '1.1'], slick: [0, 1, '0.5', '0.5', '0.8', '1.5', '0.72', '1.1'],
+};
+const mixed = (from, to, share) => D(from).plus(D(to).minus(D(from)).times(share));
+const threeOf = (low, high, central = sqrt(low.times(high))) => [low, central, high];
+
+function friction(ground, kind, tread, film, v) {
+  const [groove, paved, loose, frozen, dryLow, dryHigh, wetLow, wetHigh] = kinds[kind];
+  const wet = min(1, mm(film).div('0.2'));
+  if (surfaces[ground].length === 2) {
+    const [share, texture] = surfaces[ground];
+    const [low, , high] = shareKept(v, D(tread).times(groove), film);
+    const [textureLow, textureHigh] = textureShare(texture, v).map((kept) => mixed(1, kept, wet));
+    const atSpeed = inTable(handbook.fresh, v, 0);
+    const dry = D('0.6').times(atSpeed).div('0.85');
+    const least = (film > 0 ? min(dry, atSpeed.times(low).times('0.9')) : dry).times(share).times(paved).times(mixed(dryLow, wetLow, wet));
+    const most = D('1.2').times(share).times(min(dryHigh, high.times(mixed(dryHigh, wetHigh, wet))));
+    return threeOf(least.times(textureLow), most, sqrt(least.times(textureHigh).times(most)));
+  }
+  const ice = ground.startsWith('ice');
+  const share = ice || ground === 'snow' ? frozen : loose;
+  const flooded = max(0, min(1, mm(film).minus('0.2').div('1.8')));
+  const [least, most, wetLeast, wetMost] = surfaces[ground];
+  let low = D(share).times(mixed(least, wetLeast, min(1, wet.times(2)))).times(mixed(1, '0.5', flooded));
+  let high = D(share).times(mixed(most, wetMost, wet));
+  if (ice && kind === 'studded') [low, high] = [low.div('0.92'), D('0.3')];
+  if (ground.startsWith('gravel') && kind === 'gravel') high = max(high, '0.8');
+  return threeOf(low, high);
+}
+
 // ---- a stop, step by step ----
 
-// Friction of the core at every whole km/h, as three columns: what it says is not recomputed here, what follows is.
+// Friction of the core at every whole km/h, as three columns: recomputed above, given here.
 const share = D('0.8784').div('1.0422');
 function stop(friction, from, to, grade, radius, bank) {
   let way = D(0);
@@ -150,7 +204,14 @@ export const checks = [
   { formula: 'half_way', over: grid([0, 0.3, 0.6], [0.6, 1.2]), expected: (low, high) => sqrt(D(low).times(D(high))) },
   { formula: 'handbook_friction', over: grid([50, 63.3, 90, 117, 130], [0.0016, 0.003, 0.0071, 0.008], [0, 0.0001, 0.0002, 0.00055, 0.001, 0.0013, 0.002]), expected: printed, scale: 0.1 },
 
-  { formula: 'share_kept', over: grid([50, 71.7, 90, 130], [0, 0.001, 0.0016, 0.003, 0.0055, 0.008, 0.009], [0, 0.00005, 0.00015, 0.0002, 0.0005, 0.001, 0.00199]), expected: shareKept, scale: 0.01 },
+  { formula: 'friction_at', over: grid(Object.keys(surfaces), Object.keys(kinds), [[0.008, 0], [0.003, 0.00003], [0.0016, 0.0005], [0.004, 0.0015], [0.008, 0.0025], [0.001, 0.00017]], [0, 33.3, 80, 120, 210]).map(([ground, kind, wet, v]) => [ground, kind, ...wet, v]), scale: 0.01, expected: friction },
+  {
+    // By halving 0 to 400 km/h thirty times.
+    formula: 'corner_speed_band', within: () => D('4e-7'),
+    over: grid([['asphalt', 'road', 0.008, 0], ['smooth', 'winter', 0.003, 0.001], ['cobbles', 'slick', 0, 0.0004], ['earth', 'gravel', 0.006, 0.0003], ['ice', 'studded', 0.005, 0]], [15, 60, 180], [-0.03, 0, 0.06]).map(([ground, ...bend]) => [...ground, ...bend]),
+    expected: (ground, kind, tread, film, radius, bank) => [0, 1, 2].map((side) => root((v) => demand(v, radius, bank).minus(friction(ground, kind, tread, film, v)[side].times(share)), 0, 400)),
+  },
+  { formula: 'share_kept', over: grid([0, 20, 50, 71.7, 90, 130, 190, 340], [0, 0.001, 0.0016, 0.003, 0.0055, 0.008, 0.009], [0, 0.00005, 0.00015, 0.0002, 0.0005, 0.001, 0.00199, 0.0024]), expected: shareKept, scale: 0.01 },
   { formula: 'texture_share', over: grid([0, 0.0001, 0.0002, 0.00045, 0.0007, 0.0015], [0, 30, 80, 130, 200]), expected: textureShare },
   ...grid(['asphalt', 'smooth'], [[0.003, 0.001], [0.0016, 0.0005]], [50, 100]).map(([surface, [tread, film], v]) => ({
     // Of the core's own stops, which are recomputed below: on this tread over those on 8 mm, the high end widened by 1.2.

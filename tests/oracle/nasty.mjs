@@ -9,6 +9,7 @@ const tame = (value) => value === 0 || (Math.abs(value) >= 1e-12 && Math.abs(val
 // The worst that there is, as the core writes it, by "formula place".
 // No friction: uphill the car stops all the same, by its weight.
 const noGrip = ['0 0 0', '23.923038889530858 23.923038889530858 23.923038889530858'];
+const noSideGrip = ['0 0 0', '37.04884834587574 37.04884834587574 37.04884834587574']; // a bank alone holds some
 const allLeft = ['130.01954757232255', '129.01987743345771'].map((v) => [v, v, v].join(' '));
 const worst = {
   'load_capacity 1': '0', 'load_capacity 2': '0', // carries nothing
@@ -18,6 +19,8 @@ const worst = {
   'speed_left 1': ['90', '130'], 'speed_left 2': ['90', '130'], // all of it
   'comfortable_side_friction 0': '0.10000000000000001', 'comfortable_corner_speed 0': '0', 'comfortable_corner_speed 1': '0',
   'judge_crossing 1': '4', 'judge_crossing 3': '4', // afloat
+  'friction_at 2': '0 0 0', 'friction_at 3': '0 0 0', 'friction_at 4': '0 0 0',
+  'corner_speed_band 2': noSideGrip, 'corner_speed_band 3': noSideGrip, 'corner_speed_band 4': '0 0 0', 'corner_speed_band 5': '0 0 0',
   'share_kept 0': '0 0 0', 'share_kept 1': '0 0 0', 'share_kept 2': '0 0 0',
   'seen_distance_speed 2': noGrip, 'seen_distance_speed 3': noGrip, 'seen_distance_speed 4': '0 0 0', 'seen_distance_speed 5': '0 0 0', 'seen_distance_speed 6': '0 0 0',
   'speed_left_band 2': allLeft, 'speed_left_band 3': allLeft, 'speed_left_band 5': '130 130 130',

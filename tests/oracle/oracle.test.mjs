@@ -109,11 +109,7 @@ for (const ask of [native, wasm])
 
 test('every formula that can be asked by name is recomputed', () => {
   const recomputed = new Set(Object.values(rooms).flatMap(({ checks }) => checks.map((check) => check.formula)));
-  const exempt = [
-    'friction_at', // tables by ground and rubber, times share_kept and texture_share: tests/unit/friction_test.cpp; asked here for the stops
-    'corner_speed_band', // side_demand against friction_at, found by halves: tests/property/grip_properties.cpp
-  ];
-  const missing = native(['names'])[0].trim().split(' ').filter((name) => !recomputed.has(name) && !exempt.includes(name));
+  const missing = native(['names'])[0].trim().split(' ').filter((name) => !recomputed.has(name));
   assert.deepEqual(missing, []);
 });
 
