@@ -49,6 +49,7 @@ class CarCheck : Teller {
     compare_axle(2, 3, "rear");
     compare_axles();
     judge_top_speed();
+    judge_spares_in_use();
     judge_spare();
     judge_beaded_edge();
     list_corners();
@@ -130,20 +131,32 @@ class CarCheck : Teller {
     car.boot = quantity<Mass>("boot").value_or(kilograms(0.0));
     car.roof = quantity<Mass>("roof").value_or(kilograms(0.0));
     car.tow_ball = quantity<Mass>("tow_ball").value_or(kilograms(0.0));
-    if (kerb && (!front || !rear)) {
-      car.kerb = *kerb;
-      if (const auto axles = car::axle_loads(car)) {
-        front = front ? front : axles->front;
-        rear = rear ? rear : axles->rear;
-        caution(
-            "axle_loads_worked_out", Level::note, "",
-            filled("Axle loads were worked out: # in front, # behind. A weighbridge comes first.",
-                   {write(*front, units_), write(*rear, units_)}),
-            {&car::axle_load_source()});
-      }
+    if (kerb) car.kerb = *kerb;
+    const auto axles = kerb ? car::axle_loads(car) : std::optional<car::AxleLoads>();
+    if (axles && (!front || !rear)) {
+      front = front ? front : axles->front;
+      rear = rear ? rear : axles->rear;
+      caution("axle_loads_worked_out", Level::note, "",
+              filled("Axle loads were worked out: # in front, # behind. A weighbridge comes first.",
+                     {write(*front, units_), write(*rear, units_)}),
+              {&car::axle_load_source()});
+    } else if (axles && *front + *rear < *kerb) {
+      doubt_the_loads(filled("The axles carry # together, and the car alone is # at the kerb.",
+                             {write(*front + *rear, units_), write(*kerb, units_)}));
+      front = std::max(*front, axles->front);
+      rear = std::max(*rear, axles->rear);
     }
     front_ = front;
     rear_ = rear;
+    for (const std::size_t left : {0u, 2u}) {
+      auto &one = corner(left).load, &other = corner(left + 1).load;
+      const auto& axle = left == 0 ? front : rear;
+      if (!one || !other || !axle || !(*one + *other < *axle * 0.95)) continue;
+      doubt_the_loads(filled("The wheels carry # together, and their axle #.",
+                             {write(*one + *other, units_), write(*axle, units_)}));
+      one = std::max(*one, *axle / 2.0);
+      other = std::max(*other, *axle / 2.0);
+    }
     for (std::size_t row = 0; row < most_corners; ++row) {
       Corner& c = corner(row);
       const auto& axle = row < 2 ? front : rear;
@@ -156,6 +169,11 @@ class CarCheck : Teller {
         return;
       }
     }
+  }
+
+  void doubt_the_loads(std::string_view text) {
+    caution("loads_contradict", Level::care, "the loads contradict each other",
+            filled("# The tyres were judged by the greater: weigh the car again.", {text}));
   }
 
   // Each corner by the sheet for one tyre.
@@ -216,8 +234,9 @@ class CarCheck : Teller {
     std::vector<const Caution*> said;
     for (std::size_t row = 0; row < most_corners; ++row)
       for (const Caution& c : corner(row).answer.cautions) {
-        const bool wanted =
-            c.level != Level::note || c.id == "water_not_given" || c.id == "run_flat";
+        // The spare is not asked about the water.
+        const bool wanted = c.level != Level::note || c.id == "run_flat" ||
+                            (c.id == "water_not_given" && row != spare);
         const bool repeated = std::any_of(said.begin(), said.end(), [&](const Caution* other) {
           return other->id == c.id && other->level == c.level;
         });
@@ -231,6 +250,8 @@ class CarCheck : Teller {
               add_item(where, worded(names[other])),
                   add_item(within, within_sentence(names[other])), ++corners;
         Caution merged = c;
+        // What is wrong with the spare alone does not stop the car.
+        if (row == spare) merged.level = std::min(merged.level, Level::care);
         if (corners < spare) {  // what holds for all of them needs no names
           merged.text = filled("#: #", {where, c.text});
           if (!merged.reason.empty()) merged.reason = filled("# (#)", {c.reason, within});
@@ -245,6 +266,7 @@ class CarCheck : Teller {
     if (!has(left) || !has(right)) return;
     const Corner& l = corner(left);
     const Corner& r = corner(right);
+    if (l.tyre->temporary_spare || r.tyre->temporary_spare) return;  // has its own rules
     const auto match = car::match_on_axle(*l.tyre, *r.tyre);
     if (match == car::AxleMatch::different_construction || match == car::AxleMatch::different_size)
       caution("mixed_axle", Level::unfit, filled("the # axle has two kinds of tyre", {axle}),
@@ -253,6 +275,17 @@ class CarCheck : Teller {
                          : "The # axle has two sizes on it: # and #. They must be the same.",
                      {axle, l.tyre->canonical, r.tyre->canonical}),
               {&car::same_axle_source(), &car::mixing_source()});
+    const auto snowflake = [](const Corner& c) {
+      return std::any_of(c.tyre->marks.begin(), c.tyre->marks.end(),
+                         [](const sidewall::Mark& mark) { return mark.id == "three_peak"; });
+    };
+    if (snowflake(l) != snowflake(r))
+      caution("mixed_winter", Level::care,
+              filled("the # axle has a winter tyre on one side only", {axle}),
+              filled("The # axle has the snowflake on one side only: on snow and ice, and in the "
+                     "cold, its tyres grip unlike each other.",
+                     {axle}),
+              {&car::mixing_source()});
     if (l.pressure && r.pressure) {
       const auto difference = car::pressure_difference(*l.pressure, *r.pressure);
       if (difference != car::Difference::none)
@@ -276,9 +309,13 @@ class CarCheck : Teller {
   }
 
   void compare_axles() {
-    if (!has(0) || !has(2)) return;
-    const auto& front = corner(0).tyre->construction;
-    const auto& rear = corner(2).tyre->construction;
+    const auto construction = [&](std::size_t left) {
+      for (const std::size_t row : {left, left + 1})
+        if (has(row) && !corner(row).tyre->temporary_spare) return corner(row).tyre->construction;
+      return std::optional<sidewall::Construction>();
+    };
+    const auto front = construction(0);
+    const auto rear = construction(2);
     if (front && rear && !car::may_be_mixed(*front, *rear))
       caution("mixed_construction", Level::unfit, "front and rear constructions may not be mixed",
               filled("# in front and # behind: a radial in front needs radials behind, and a "
@@ -329,6 +366,15 @@ class CarCheck : Teller {
                  "of their speed in the driver's view.",
                  {winter}),
           {&car::winter_exception_source()});
+  }
+
+  void judge_spares_in_use() {
+    std::size_t in_use = 0;
+    for (std::size_t row = 0; row < spare; ++row)
+      in_use += has(row) && corner(row).tyre->temporary_spare ? 1u : 0u;
+    if (in_use > 1)
+      caution("two_spares", Level::unfit, "it stands on more than one temporary spare",
+              "A car may have one temporary spare on it, never two.", {&spare_rules});
   }
 
   void judge_spare() {
@@ -405,6 +451,10 @@ class CarCheck : Teller {
                                                   : "fit";
   }
 
+  static bool may_be_driven(const Answer& answer) {
+    return answer.verdict && answer.verdict->level != Level::unfit;
+  }
+
   void list_corners() {
     Table table{"corners",
                 "Corner by corner",
@@ -417,7 +467,8 @@ class CarCheck : Teller {
       table.rows.push_back(
           {names[row], c.tyre->canonical, c.pressure ? write(*c.pressure, units_) : "",
            c.tread ? write_depth(*c.tread, units_) : "", c.load ? write(*c.load, units_) : "",
-           row == spare && c.tyre->temporary_spare ? "only to reach help" : word(c.answer)});
+           row == spare && c.tyre->temporary_spare && may_be_driven(c.answer) ? "only to reach help"
+                                                                              : word(c.answer)});
     }
     if (!table.rows.empty()) answer_.tables.push_back(std::move(table));
   }
@@ -474,8 +525,18 @@ class CarCheck : Teller {
            {&patch::contact_area_source(), &patch::measured_patch_source()});
   }
 
+  // No speed is told for a car of which one tyre has none.
+  bool speed_known_of_all() const {
+    return std::all_of(corners_.begin(), corners_.begin() + spare,
+                       [](const Corner& c) { return c.answer.hold_to.has_value(); });
+  }
+
   void finish() {
-    hold_to();
+    if (stop_where_no_speed_helps() || speed_known_of_all())
+      hold_to();
+    else
+      caution("no_speed_told", Level::care, "of one of its tyres no speed can be told",
+              "Of one tyre or more no speed can be told, so none is told of the car.");
     conclude("Fit on all four corners, as far as these readings tell.");
     if (!answer_.hold_to) return;
     const bool stop = answer_.hold_to->speed <= kilometres_per_hour(0.0);

@@ -177,13 +177,12 @@ class FieldList : Teller {
     const TyreFinding found = find_tyre(input_of(row), water_ ? &*water_ : nullptr);
     row.read = found.answer.ok();
     for (const Problem& p : found.answer.problems) add_item(row.faults, worded(p.text), " ");
-    Level worst = Level::note;
-    const auto keep = [&](const Caution& c) {
+    Level worst = found.answer.verdict ? found.answer.verdict->level : Level::note;
+    for (const Caution& c : found.answer.cautions) {
       worst = std::max(worst, c.level);
       keep_said(row, c);
-    };
-    for (const Caution& c : found.answer.cautions) keep(c);
-    if (found.tyre) describe(row, *found.tyre, keep);
+    }
+    if (found.tyre) describe(row, *found.tyre);
     describe_tread_and_age(row, found);
     for (const Limit& limit : found.answer.limits) keep_lowest(limit, place);
     row.finding = worst == Level::unfit  ? Finding::unfit
@@ -218,10 +217,8 @@ class FieldList : Teller {
     lowest_.push_back({limit.id, kept, row});
   }
 
-  template <class Keep>
-  void describe(Row& row, const sidewall::Reading& tyre, Keep keep) {
+  static void describe(Row& row, const sidewall::Reading& tyre) {
     row.tyre = tyre.canonical;
-    bool not_for_the_road = false;
     for (const sidewall::Mark& mark : tyre.marks) {
       if (mark.id == "m_s") add_item(row.markings, "M+S");
       if (mark.id == "three_peak") add_item(row.markings, worded("snowflake"));
@@ -230,16 +227,7 @@ class FieldList : Teller {
       if (mark.id == "racing") add_item(row.markings, worded("racing"));
       if (mark.id == "competition") add_item(row.markings, worded("for competition only"));
       if (mark.id == "nhs") add_item(row.markings, worded("not for highway use"));
-      not_for_the_road = not_for_the_road || mark.id == "competition" || mark.id == "nhs";
     }
-    const std::string kind = plain_spaces(row.given[tyre_kind]);
-    const TyreKind* found = find_tyre_kind(kind);
-    if (not_for_the_road && (found == nullptr || !found->competition))
-      keep({"marked_not_for_road",
-            Level::care,
-            "it is marked as not for the public road",
-            "Marked as not for the public road: on a stage the event's rules decide.",
-            {}});
   }
 
   void describe_tread_and_age(Row& row, const TyreFinding& found) {
@@ -341,7 +329,8 @@ class FieldList : Teller {
   std::string cautions_of(const Row& row) const {
     std::string text;
     for (const std::size_t i : row.said)
-      if (!of_all(said_[i])) add_item(text, worded(said_[i].first.reason), "; ");
+      if (!of_all(said_[i]) || said_[i].first.level == Level::unfit)
+        add_item(text, worded(said_[i].first.reason), "; ");
     if (!row.faults.empty()) add_item(text, row.faults, "; ");
     if (text.empty() && row.finding != Finding::fit) text = "what is said of all";
     return text;

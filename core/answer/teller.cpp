@@ -149,15 +149,31 @@ std::string Teller::spoken_speed(Speed v) const {
              : filled("# miles an hour", {fixed(in_miles_per_hour(v), 0)});
 }
 
+bool Teller::stop_where_no_speed_helps() {
+  constexpr std::string_view of_speed[] = {"speed_above_symbol", "pressure_low_for_speed",
+                                           "symbol_below_car"};
+  const auto stopped = [this] {
+    return !answer_.limits.empty() && !(answer_.limits.front().low > kilometres_per_hour(0.0));
+  };
+  for (const Caution& c : answer_.cautions)
+    if (!stopped() && c.level == Level::unfit &&
+        std::find(std::begin(of_speed), std::end(of_speed), c.id) == std::end(of_speed))
+      fixed_limit(c.id.c_str(), c.reason, kilometres_per_hour(0.0), c.text, c.sources);
+  return stopped();
+}
+
 void Teller::hold_to() {
   if (answer_.limits.empty()) return;
   const Limit& governing = answer_.limits.front();
   const Speed held = floor_to_five(governing.low * governing.share_kept, units_);
   HoldTo hold{held, speed_text(held), governing.id, governing.why};
   if (held <= kilometres_per_hour(0.0))
-    hold.text = governing.id == "aquaplaning" ? "Do not drive into it" : "Do not drive on it yet";
+    hold.text = governing.id == "aquaplaning" || governing.id == "slick_in_water"
+                    ? "Do not drive into it"
+                    : "Do not drive on it yet";
   else if (governing.id == "speed_symbol")
-    hold.why += worded(" Nothing else here bites first; the road's own limit comes before it.");
+    hold.why +=
+        worded(" Nothing else that was judged bites first; the road's own limit comes before it.");
   answer_.hold_to = std::move(hold);
 }
 

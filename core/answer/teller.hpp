@@ -59,6 +59,9 @@ class Teller {
   std::string band_text(Speed central, Speed low, Speed high) const;
   std::string spoken_speed(Speed v) const;  // "50 kilometres an hour"
 
+  // What makes it unfit at any speed becomes a limit, where none of the limits says so already.
+  // Does it stand still?
+  bool stop_where_no_speed_helps();
   // The hold-to speed from the limit that bites first, if there is any.
   void hold_to();
   // The verdict from the cautions: `fit` where none is worse than a note; the reasons of the worst

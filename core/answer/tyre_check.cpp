@@ -6,11 +6,13 @@
 #include "core/answer/teller.hpp"
 #include "core/answer/tyre_age.hpp"
 #include "core/answer/tyre_kind.hpp"
+#include "core/patch/beaded_edge.hpp"
 #include "core/patch/contact.hpp"
 #include "core/patch/load_capacity.hpp"
 #include "core/patch/rating.hpp"
 #include "core/quantity/language.hpp"
 #include "core/standard/instrument.hpp"
+#include "core/standard/load_adjustment.hpp"
 #include "core/standard/load_index.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/standard/speed_load.hpp"
@@ -40,12 +42,14 @@ constexpr Source base_pressure{"base-speed", "Base pressures hold to 160 km/h",
 
 constexpr Length three_millimetres = millimetres(3.0);
 constexpr GaugePressure hot_excess = kilopascals(40.0);
+// L, the lowest symbol on tyres of cars and vans but for spares. Common practice, no source.
+constexpr Speed without_symbol = kilometres_per_hour(120.0);
 
 // What the tyre may carry, and by which law.
 struct LoadBasis {
   Mass greatest;
   patch::LoadLaw law;
-  std::optional<patch::LoadLaw> stricter;  // P-metric: the European one
+  std::optional<patch::LoadLaw> stricter;
 
   Mass capacity(GaugePressure pressure) const {
     return patch::load_capacity(stricter.value_or(law), greatest, pressure);
@@ -137,14 +141,13 @@ class TyreCheck : Teller {
   }
 
   void read_age() {
-    std::string code = plain_spaces(text("date_code"));
-    if (code.empty() && size_) code = size_->date_code;
-    if (code.empty()) return;
-    const auto age = read_date_code(code, today_);
-    if (age)
-      age_ = *age;
-    else
-      problem("date_code", age.error().code, age.error().text);
+    const std::string own = plain_spaces(text("date_code"));
+    for (const std::string& code : {own, size_ ? size_->date_code : own}) {
+      if (code.empty()) continue;
+      const auto age = read_date_code(code, today_);
+      if (!age) return problem("date_code", age.error().code, age.error().text);
+      if (!age_ || age->least_years > age_->least_years) age_ = *age;  // of two, the older
+    }
   }
 
   // ---- the sidewall ----
@@ -163,11 +166,20 @@ class TyreCheck : Teller {
       if (mark.id == "not_understood")
         caution("not_understood", Level::note, "",
                 filled("Not understood and left out: #.", {in_quotes(mark.value)}));
+    say_not_for_the_road();
     if (size_->run_flat)
       caution("run_flat", Level::note, "",
               "Run-flat construction: its stiff sidewall hides a loss of pressure, so trust the "
               "gauge and the warning lamp, not the look of the tyre. The patch below is worked out "
               "for a plain one.");
+  }
+
+  void say_not_for_the_road() {
+    if (!kind_ || kind_->competition) return;
+    for (const sidewall::Mark& mark : size_->marks)
+      if (mark.id == "competition" || mark.id == "nhs")
+        caution("marked_not_for_road", Level::care, "it is marked as not for the public road",
+                "Marked as not for the public road: on a stage the event's rules decide.");
   }
 
   // The text as typed, laid out with what each part of it means.
@@ -232,8 +244,9 @@ class TyreCheck : Teller {
                   {&standard::speed_symbol_source()});
     } else if (!size_->temporary_spare) {
       caution("speed_symbol_unknown", Level::care, "the speed symbol is not given",
-              "No speed symbol was given, so no top speed can be named. It is the letter after the "
-              "load index, as the V in 91V: add it to the sidewall text.");
+              filled("No speed symbol was given, so nothing above # is told. It is the letter "
+                     "after the load index, as the V in 91V: add it to the sidewall text.",
+                     {speed_text(without_symbol)}));
     }
     if (intended_ && top && *intended_ > top->speed)
       caution("speed_above_symbol", Level::unfit, "the speed you intend is above its speed symbol",
@@ -258,7 +271,23 @@ class TyreCheck : Teller {
 
   // From the load index; for a P-metric tyre without one, from its dimensions, aloud.
   std::optional<Mass> greatest_load() {
+    const auto fits = patch::index_fits(*size_);
     const auto found = patch::greatest_load(*size_);
+    if (fits == patch::IndexFits::no_tyre)
+      caution("load_index_wrong", Level::unfit, "its load index cannot be right",
+              filled("No tyre of this size has load index #: read it again.",
+                     {std::to_string(size_->service->load_index)}),
+              {&patch::index_fits_source()});
+    if (fits == patch::IndexFits::extra_load && !size_->extra_load && !size_->high_load)
+      caution("extra_load_assumed", Level::care, "its load index is that of an extra-load tyre",
+              filled("Load index # is that of an extra-load tyre of this size (XL), and it was "
+                     "judged as one: it needs more pressure for the same load. Look for XL.",
+                     {std::to_string(size_->service->load_index)}),
+              {&patch::index_fits_source()});
+    if (found && found->marked)
+      caution("marked_load_lower", Level::care, "the load marked on it is less than its index's",
+              filled("MAX LOAD on the sidewall is #, less than index # says: the lower was used.",
+                     {write(found->mass, units_), std::to_string(found->index)}));
     const std::string index = found ? std::to_string(found->index) : "";
     if (found && !found->worked_out) {
       figure("load_rating", filled("Load rating (index #)", {index}), in_kilograms(found->mass),
@@ -284,15 +313,19 @@ class TyreCheck : Teller {
   }
 
   void judge_load() {
-    if (!size_) return;
+    if (size_ && !judge_load_by_law()) refuse_soft();
+  }
+
+  // Is the load now judged at this pressure?
+  bool judge_load_by_law() {
     const auto greatest = greatest_load();
-    if (!greatest) return;
+    if (!greatest) return false;
     const auto basis = load_basis(*greatest);
     if (basis && cold_ && !brief_) describe_capacity(*basis);
-    if (!load_) return;
+    if (!load_) return false;
     const bool overloaded = *load_ > *greatest;
     if (overloaded && (cold_ || !basis)) refuse_overload(*greatest);
-    if (overloaded || !basis) return;
+    if (overloaded || !basis) return false;
     const GaugePressure needed = pressure_at(*basis, judged_speed());
     Sources sources = law_of(*basis);
     if (needed > pressure_at(*basis, kilometres_per_hour(0.0)))
@@ -301,10 +334,33 @@ class TyreCheck : Teller {
            write(needed, units_), sources,
            "The vehicle's placard comes first; it is often higher, for handling and speed.");
     if (cold_) limit_by_load(*basis, needed);
+    return cold_.has_value();
+  }
+
+  // Where no law tells, no load is carried under the least pressure of all the laws.
+  void refuse_soft() {
+    const bool beaded = size_->family == sidewall::Family::beaded_edge;
+    const GaugePressure least = beaded ? psi(60.0) : patch::least_pressure();
+    const Source& source =
+        beaded ? patch::beaded_edge_least_source() : patch::least_pressure_source();
+    if (!cold_ || *cold_ >= least) return;
+    const std::string text = filled("#: no tyre of this kind is driven on with less than #.",
+                                    {write(*cold_, units_), write(least, units_)});
+    fixed_limit("load_at_pressure", "Load at this pressure", kilometres_per_hour(0.0), text,
+                {&source});
+    caution("pressure_low", Level::unfit, "the pressure is too low", text, {&source});
   }
 
   static Sources law_of(const LoadBasis& basis) {
-    return {basis.law.source, &patch::least_pressure_source()};
+    Sources sources{basis.law.source, &patch::least_pressure_source()};
+    if (basis.stricter) add_once(sources, *basis.stricter->source);
+    return sources;
+  }
+
+  double percent_at(SpeedSymbol symbol, Speed speed) const {
+    const double percent = standard::load_percent(symbol, speed).value_or(0.0);
+    if (!size_->motorcycle) return percent;
+    return std::min(percent, standard::motorcycle_percent(symbol, speed).value_or(0.0));
   }
 
   // The speed that pressures are judged at: the intended one, as far as the symbol goes.
@@ -318,7 +374,7 @@ class TyreCheck : Teller {
   GaugePressure pressure_at(const LoadBasis& basis, Speed speed) const {
     const auto top = top_speed();
     if (!top) return basis.needed(*load_, 100.0);
-    return basis.needed(*load_, standard::load_percent(top->symbol, speed).value_or(0.0)) +
+    return basis.needed(*load_, percent_at(top->symbol, speed)) +
            standard::pressure_for_speed(top->symbol, speed);
   }
 
@@ -329,7 +385,7 @@ class TyreCheck : Teller {
     if (basis.stricter) {
       low = in_kilograms(basis.capacity(*cold_));
       high = in_kilograms(capacity);
-      note = filled("The European law gives # here; the lower is what this check goes by.",
+      note = filled("Another law gives # here; the lower is what this check goes by.",
                     {write(basis.capacity(*cold_), units_)});
     }
     figure("load_capacity", "Load it can carry at this pressure", in_kilograms(capacity), "kg",
@@ -353,11 +409,10 @@ class TyreCheck : Teller {
   // The greatest whole km/h at which this pressure supports the load; 0 where none does.
   Speed speed_supported(const LoadBasis& basis, GaugePressure pressure) const {
     const auto top = top_speed();
-    // Without a symbol nothing is claimed beyond the speed that base pressures hold to.
-    const Speed cap = top ? top->speed : kilometres_per_hour(160.0);
+    const Speed cap = top ? top->speed : without_symbol;
     const auto supported = [&](int kmh) {
       const Speed v = kilometres_per_hour(kmh);
-      const double percent = top ? standard::load_percent(top->symbol, v).value_or(0.0) : 100.0;
+      const double percent = top ? percent_at(top->symbol, v) : 100.0;
       return *load_ <= basis.greatest * (percent / 100.0) && pressure >= pressure_at(basis, v);
     };
     int good = -1;
@@ -591,6 +646,11 @@ class TyreCheck : Teller {
             {&law_->source});
       }
       judge_winter_tread();
+      if (size_ && size_->service && size_->service->load_index >= 122)
+        caution("heavy_vehicle", Level::care, "heavy vehicles have their own tread laws",
+                "By its load index this may be a heavy vehicle's tyre. Only the law for cars and "
+                "vehicles to 3500 kg is known here, and heavier ones often need more tread.",
+                {&law_->source});
     }
     if (!under_the_law && *tread_ <= three_millimetres)
       caution("tread_low", Level::care,
@@ -606,7 +666,7 @@ class TyreCheck : Teller {
       const auto& rule = *law_->winter;
       const bool cross_ply = size_ && size_->construction == sidewall::Construction::cross_ply;
       const Length least = cross_ply ? rule.least_cross_ply : rule.least_radial;
-      if (*tread_ < least) {
+      if (*tread_ <= least + tread_gauge_error) {
         const bool now = standard::in_season(rule, {today_.month, today_.day});
         if (!now && !kind_->winter) return;
         std::string text =
@@ -616,8 +676,8 @@ class TyreCheck : Teller {
                     write_depth(*tread_, units_), write_iso_date(today_)});
         if (rule.else_counts_as_summer_tyre)
           text += worded(" Below that it counts only as a summer tyre.");
-        caution("winter_tread_law", now ? Level::unfit : Level::care,
-                "the tread is under the minimum for winter", text, {&*law_->winter_source});
+        caution("winter_tread_law", now && *tread_ < least ? Level::unfit : Level::care,
+                "the tread is not clear of the minimum for winter", text, {&*law_->winter_source});
         return;
       }
     }
@@ -767,6 +827,12 @@ class TyreCheck : Teller {
   // ---- the conclusion ----
 
   void finish() {
+    // Only where a speed would be told anyhow.
+    if (size_ && !size_->temporary_spare && !top_speed() && !answer_.limits.empty())
+      fixed_limit(
+          "speed_symbol", "Speed symbol not given", without_symbol,
+          filled("Without the symbol nothing above # is told.", {speed_text(without_symbol)}), {});
+    stop_where_no_speed_helps();
     hold_to();
     judge_intended_speed();
     conclude("Fit for this load at this pressure, as far as these readings tell.");
@@ -847,6 +913,9 @@ Sources tyre_check_sources() {
                  patch::p_metric_standard_load().source,
                  &patch::least_pressure_source(),
                  &patch::p_metric_capacity_source(),
+                 &patch::index_fits_source(),
+                 &patch::beaded_edge_least_source(),
+                 &standard::motorcycle_source(),
                  &patch::overall_diameter_source(),
                  &patch::size_tolerance_source(),
                  &patch::theoretical_rim_source(),

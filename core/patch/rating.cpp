@@ -1,13 +1,64 @@
 #include "core/patch/rating.hpp"
 
+#include <algorithm>
+#include <cstdlib>
+
 #include "core/standard/load_index.hpp"
 
 namespace treadwater::patch {
 
 using sidewall::Family;
 
+namespace {
+
+constexpr Source index_source{"load-index-by-size",
+                              "Load indices of 80 common sizes against the "
+                              "P-metric equation",
+                              "our own list, from what tyres are sold as", "2026",
+                              Standing::common_practice};
+constexpr double extra_load_from = 1.09;
+constexpr double no_tyre_from = 1.35;
+
+// The equation's own load, where it was meant for the size.
+std::optional<Mass> load_by_size(const sidewall::Reading& tyre) {
+  const bool in_range = tyre.section_width && tyre.rim_diameter && tyre.aspect_percent &&
+                        *tyre.aspect_percent >= 50.0 && *tyre.aspect_percent <= 80.0;
+  if (!in_range) return std::nullopt;
+  return p_metric_capacity(*tyre.section_width, *tyre.aspect_percent, *tyre.rim_diameter,
+                           p_metric_standard_load().reference);
+}
+
+// The least load moulded on in words.
+std::optional<Mass> marked_load(const sidewall::Reading& tyre) {
+  std::optional<Mass> least;
+  for (const sidewall::Mark& mark : tyre.marks) {
+    const bool pound = mark.id == "max_load_lb";
+    if (!pound && mark.id != "max_load") continue;
+    const double number = std::strtod(mark.value.c_str(), nullptr);
+    const Mass load = pound ? pounds(number) : kilograms(number);
+    if (load > kilograms(0.0)) least = std::min(load, least.value_or(load));
+  }
+  return least;
+}
+
+}  // namespace
+
+std::optional<IndexFits> index_fits(const sidewall::Reading& tyre) {
+  const bool of_a_car = tyre.family == Family::metric_car || tyre.family == Family::p_metric;
+  const auto rated = tyre.service && of_a_car ? standard::load_of_index(tyre.service->load_index)
+                                              : std::optional<Mass>();
+  const auto usual = load_by_size(tyre);
+  if (!rated || !usual) return std::nullopt;
+  const double share = *rated / *usual;
+  return share > no_tyre_from      ? IndexFits::no_tyre
+         : share > extra_load_from ? IndexFits::extra_load
+                                   : IndexFits::standard;
+}
+
+const Source& index_fits_source() { return index_source; }
+
 std::optional<Laws> laws_of(const sidewall::Reading& tyre) {
-  const bool extra = tyre.extra_load || tyre.high_load;
+  const bool extra = tyre.extra_load || tyre.high_load || index_fits(tyre) == IndexFits::extra_load;
   switch (tyre.family) {
     case Family::temporary_spare:
       return Laws{temporary_spare_law(), {}};
@@ -28,23 +79,27 @@ std::optional<Laws> laws_of(const sidewall::Reading& tyre) {
   const bool own_law_unknown = tyre.family == Family::lt_metric ||
                                tyre.family == Family::flotation ||
                                tyre.family == Family::special_trailer;
-  return Laws{own_law_unknown ? linear_at_marked_pressure(*tyre.marked_pressure)
-                              : european_at_marked_pressure(*tyre.marked_pressure),
-              {}};
+  const LoadLaw linear = linear_at_marked_pressure(*tyre.marked_pressure);
+  if (own_law_unknown) return Laws{linear, {}};
+  return Laws{european_at_marked_pressure(*tyre.marked_pressure), linear};
 }
 
 std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre) {
   if (tyre.service) {
     const auto mass = standard::load_of_index(tyre.service->load_index);
-    if (!mass) return std::nullopt;
-    return GreatestLoad{*mass, tyre.service->load_index, false};
+    if (!mass || index_fits(tyre) == IndexFits::no_tyre) return std::nullopt;
+    GreatestLoad found{*mass, tyre.service->load_index};
+    // What is moulded in pounds and kilograms is the index's, rounded.
+    const auto marked = marked_load(tyre);
+    if (marked && *marked < *mass * 0.99) {
+      found.mass = *marked;
+      found.marked = true;
+    }
+    return found;
   }
-  const bool in_range = tyre.section_width && tyre.rim_diameter && tyre.aspect_percent &&
-                        *tyre.aspect_percent >= 50.0 && *tyre.aspect_percent <= 80.0;
-  if (tyre.family != Family::p_metric || tyre.extra_load || !in_range) return std::nullopt;
-  const int index = standard::nearest_load_index(
-      p_metric_capacity(*tyre.section_width, *tyre.aspect_percent, *tyre.rim_diameter,
-                        p_metric_standard_load().reference));
+  const auto usual = load_by_size(tyre);
+  if (tyre.family != Family::p_metric || tyre.extra_load || !usual) return std::nullopt;
+  const int index = standard::nearest_load_index(*usual);
   return GreatestLoad{*standard::load_of_index(index), index, true};
 }
 

@@ -3,7 +3,8 @@
 //
 // Sources: those of the load index, the speed symbol and load_capacity.hpp. Range: what the text
 // says; what it does not say is nothing, never a guess. A P-metric size without a load index is
-// worked out by the equation of its standard, and says so.
+// worked out by the equation of its standard, and says so. Where two laws could hold, or one is
+// known from memory only, both are given and the one that asks for more pressure rules.
 #pragma once
 
 #include <optional>
@@ -15,10 +16,17 @@ namespace treadwater::patch {
 
 struct Laws {
   LoadLaw law;
-  // P-metric: the European law with the same reference pressure asks for more, and the larger
-  // rules.
+  // P-metric: the European law with the same reference pressure. Tyres with their pressure moulded
+  // on: the straight line. It asks for more, and the larger rules.
   std::optional<LoadLaw> second;
 };
+
+// The load index against the P-metric equation for the size, at the standard pressure. Standard
+// tyres of 50 common sizes lie at 0.99 to 1.08, extra-load ones of 30 at 1.11 to 1.19, high-load
+// ones some tenth above those. Nothing outside car tyres of series 50 to 80.
+enum class IndexFits { standard, extra_load, no_tyre };
+std::optional<IndexFits> index_fits(const sidewall::Reading& tyre);
+const Source& index_fits_source();
 
 // Nothing where the pressure that the load rating belongs to is not in the text: then it stands
 // beside the load on the tyre.
@@ -28,6 +36,7 @@ struct GreatestLoad {
   Mass mass;
   int index = 0;
   bool worked_out = false;  // from the dimensions, for want of an index
+  bool marked = false;      // MAX LOAD on the sidewall is less than the index's, and rules
 };
 std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre);
 

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "core/quantity/language.hpp"
+#include "core/quantity/write.hpp"
 
 namespace treadwater {
 namespace {
@@ -191,10 +192,19 @@ bool all_digits(std::string_view text) {
   return !text.empty();
 }
 
+// "1,000" and "45.200": one to three digits, and three more behind a point or comma. Half the world
+// reads thousands there.
+bool may_be_thousands(const std::string& digits) {
+  const std::size_t mark = digits.find('.');
+  return mark >= 1 && mark <= 3 && digits[0] != '0' && digits.size() == mark + 4 &&
+         all_digits(digits.substr(mark + 1));
+}
+
 struct Written {
   double number = 0.0;
   bool fraction = false;
-  std::string unit;  // lower case, without spaces; empty where none was written
+  bool thousands = false;  // may be meant
+  std::string unit;        // lower case, without spaces; empty where none was written
 };
 
 class Reader {
@@ -243,6 +253,7 @@ class Reader {
                      {example()});
     Written written;
     written.number = value_of(*first);
+    written.thousands = may_be_thousands(*first);
 
     // "7/32 in" and "1 1/2 in"; "7 /32 in" is a unit, not a fraction, and means the same.
     const std::size_t before = cursor.at;
@@ -299,6 +310,11 @@ class Reader {
                      {std::string(words(unit->dimension).noun), std::string(wanted.noun),
                       std::string(wanted.spelled), example()});
     double stored = written.number * unit->scale + unit->offset;
+    const double thousands = 1000.0 * written.number;
+    const double more = thousands * unit->scale + unit->offset;
+    if (written.thousands && more >= request_.least && more <= request_.most)
+      return problem("thousands", "#: # can be read as # or as #. Write the one that is meant so.",
+                     {trimmed(written.number, 3), trimmed(thousands, 0)});
     // A bound counts as inside it in every unit, whatever the last binary digit says.
     for (const double bound : {request_.least, request_.most})
       if (std::fabs(stored - bound) <= 1e-12 * std::fabs(bound)) stored = bound;

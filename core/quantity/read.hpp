@@ -2,8 +2,9 @@
 //
 // One number and one unit, in that order, with or without a space; decimal point or decimal comma;
 // upper or lower case; a fraction ("7/32 in", "1 1/2 in") for lengths only. A bare number is read
-// in the unit the request names. Each thing that can be wrong gets its own code and a sentence that
-// names the field, what was read and what would do.
+// in the unit the request names. "1,000" is refused where both one and a thousand would do. Each
+// thing that can be wrong gets its own code and a sentence that names the field, what was read and
+// what would do.
 //
 // Range: finite numbers inside the request's bounds. Nothing throws; nothing outside is returned.
 #pragma once
@@ -43,8 +44,8 @@ struct QuantityRequest {
 };
 
 struct ReadProblem {
-  // missing, no_number, two_numbers, bad_fraction, too_large, unknown_unit, wrong_dimension,
-  // unit_needed, below_range, above_range, too_long
+  // missing, no_number, two_numbers, bad_fraction, thousands, too_large, unknown_unit,
+  // wrong_dimension, unit_needed, below_range, above_range, too_long
   std::string_view code;
   std::string text;
 };

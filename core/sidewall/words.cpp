@@ -356,7 +356,21 @@ struct Writer {
     if (tyre.second_service.load_index >= 0) {
       reading.second_service = description(tyre.second_service);
       service_parts(tyre.second_service, true);
+      if (!may_have_two()) reading.service = lower_of(*reading.service, *reading.second_service);
     }
+  }
+
+  // Truck and van tyres may be marked for a second load at another speed; others have one only.
+  bool may_have_two() const {
+    return reading.family == Family::truck_inch || reading.family == Family::truck_metric ||
+           reading.family == Family::commercial;
+  }
+
+  static ServiceDescription lower_of(ServiceDescription one, const ServiceDescription& other) {
+    one.load_index = std::min(one.load_index, other.load_index);
+    if (standard::speed_row(other.symbol).speed < standard::speed_row(one.symbol).speed)
+      one.symbol = other.symbol;
+    return one;
   }
 
   double number_of(const Seen& seen) const {
@@ -634,11 +648,9 @@ struct Writer {
             "8 lower as a rule; these two do not. Check them.");
       }
     }
-    const bool may_have_two = reading.family == Family::truck_inch ||
-                              reading.family == Family::truck_metric ||
-                              reading.family == Family::commercial;
-    if (tyre.second_service.load_index >= 0 && !may_have_two) {
-      say(assumed, "Two service descriptions stand in the text; the first was used.");
+    if (tyre.second_service.load_index >= 0 && !may_have_two()) {
+      say(assumed,
+          "Two service descriptions stand in the text; the lower load and speed were used.");
     }
     if (facts.has_service() && tyre.bare_index.there()) {
       reading.unsaid.push_back(filled("No speed symbol stands after #.",

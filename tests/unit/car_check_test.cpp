@@ -36,6 +36,8 @@ std::string level(const Json& answer, const std::string& id) {
   return found == nullptr ? "" : (*found)["level"].get<std::string>();
 }
 
+std::string spoken(const Json& answer) { return (*with_id(answer["blocks"], "radio"))["text"]; }
+
 }  // namespace
 
 TEST_CASE("four good tyres are fit, and each is in the table") {
@@ -133,15 +135,73 @@ TEST_CASE(
   CHECK(level(ask(input), "overload") == "unfit");
 }
 
-TEST_CASE("the spare: a soft temporary one is care, an old one is unfit") {
+TEST_CASE("the spare: a soft or an old one is care, and does not slow the car") {
   Json input = car();
   input["corners"].push_back(corner("T125/80 D15 95M", "310 kPa", "3 mm"));
   CHECK(level(ask(input), "spare_soft") == "care");
   input["corners"][4]["pressure"] = "420 kPa";
   CHECK(level(ask(input), "spare_soft") == "");
   input["corners"][4]["date_code"] = "1114";
-  CHECK(level(ask(input), "over_ten_years") == "unfit");
+  CHECK(level(ask(input), "over_ten_years") == "care");
   CHECK(ask(input)["hold_to"]["kmh"] == ask(car())["hold_to"]["kmh"]);  // it is not on the car
+  const Json answer = ask(input);
+  CHECK((*with_id(answer["blocks"], "corners"))["rows"][4].back() == "not fit");
+  CHECK(level(ask(input), "water_not_given") == "");  // the spare is not asked about the water
+}
+
+TEST_CASE("a temporary spare on the car is not told to be like its neighbour") {
+  Json input = car();
+  input["corners"][0] = corner("T125/80 D15 95M", "420 kPa", "3 mm");
+  const Json answer = ask(input);
+  CHECK(level(answer, "mixed_axle") == "");
+  CHECK(level(answer, "uneven_pressure") == "");
+  CHECK(level(answer, "mixed_construction") == "");
+  CHECK(level(answer, "temporary_spare") == "care");
+  CHECK(answer["hold_to"]["kmh"].get<double>() <= 80.0);
+  input["corners"][3] = input["corners"][0];
+  CHECK(level(ask(input), "two_spares") == "unfit");
+  CHECK(ask(input)["hold_to"]["kmh"] == 0.0);
+}
+
+TEST_CASE("the snowflake on one side of an axle is said") {
+  Json input = car();
+  CHECK(level(ask(input), "mixed_winter") == "");
+  input["corners"][0]["size"] = "205/55 R16 91V 3PMSF";
+  CHECK(level(ask(input), "mixed_winter") == "care");
+  input["corners"][1]["size"] = "205/55 R16 91V 3PMSF";
+  CHECK(level(ask(input), "mixed_winter") == "");
+}
+
+TEST_CASE("what no speed helps stops the car, and is read out so") {
+  Json input = car();
+  input["corners"][0]["size"] = "195/65 R15 91V";
+  const Json answer = ask(input);
+  CHECK(level(answer, "mixed_axle") == "unfit");
+  CHECK(answer["hold_to"]["kmh"] == 0.0);
+  CHECK(answer["hold_to"]["governed_by"] == "mixed_axle");
+  CHECK(spoken(answer).find("Car not fit") == 0);
+}
+
+TEST_CASE("where one tyre has no speed, the car has none") {
+  Json input = car();
+  input.erase("water");
+  CHECK(ask(input).contains("hold_to"));
+  for (const std::size_t front : {0u, 1u}) input["corners"][front]["size"] = "205/55 R16";
+  const Json answer = ask(input);
+  CHECK(!answer.contains("hold_to"));
+  CHECK(level(answer, "no_speed_told") == "care");
+}
+
+TEST_CASE("loads that contradict each other are not passed over") {
+  Json input = car();
+  CHECK(level(ask(input), "loads_contradict") == "");
+  input["kerb"] = "1800 kg";
+  CHECK(level(ask(input), "loads_contradict") == "care");
+  input.erase("kerb");
+  input["corners"][0]["load"] = "100 kg";
+  input["corners"][1]["load"] = "100 kg";
+  CHECK(level(ask(input), "loads_contradict") == "care");
+  CHECK((*with_id(ask(input)["blocks"], "corners"))["rows"][0][4] == "410 kg");
 }
 
 TEST_CASE("the car's top speed against the symbols, with the winter exception") {

@@ -403,3 +403,121 @@ TEST_CASE("every source an answer uses is in the sheet's list, and ids are uniqu
             CHECK(found);
           }
 }
+
+TEST_CASE("a soft tyre of a kind whose law is not known is refused all the same") {
+  const Answer van = check({{"size", "195/70 R15C 104/102R"}, {"pressure", "0.4 bar"}});
+  CHECK(van.verdict->level == Level::unfit);
+  CHECK(held(van) == 0.0);
+  CHECK(caution(van, "pressure_low"));
+  const Answer enough = check({{"size", "195/70 R15C 104/102R"}, {"pressure", "1.5 bar"}});
+  CHECK(!caution(enough, "pressure_low"));
+  // A beaded edge is held on its rim by pressure: 60 psi and more on cars (secondary).
+  CHECK(held(check({{"size", "815x105"}, {"pressure", "400 kPa"}})) == 0.0);
+  CHECK(held(check({{"size", "815x105"}, {"pressure", "420 kPa"}})) > 0.0);
+}
+
+TEST_CASE("a comma that may mean thousands is asked about, and one that cannot is not") {
+  CHECK(problem_codes(check({{"water", "1,000 mm"}})) == "water:thousands ");
+  CHECK(problem_codes(check({{"load", "1.250 kg"}})) == "load:thousands ");
+  CHECK(problem_codes(check({{"pressure", "2,250 bar"}})) == "");
+  CHECK(problem_codes(check({{"tread", "3.125 mm"}})) == "");
+  CHECK(problem_codes(check({{"water", "0.500 mm"}})) == "");
+}
+
+TEST_CASE("a tyre marked as not for the road is not simply fit") {
+  for (const char* size : {"205/55 R16 91V NHS", "205/55 R16 91V COMPETITION USE ONLY"}) {
+    const Answer answer = check({{"size", size}, {"water", ""}, {"tread", "7 mm"}});
+    CHECK(caution(answer, "marked_not_for_road"));
+    CHECK(answer.verdict->level == Level::care);
+    CHECK(!caution(check({{"size", size}, {"tyre_kind", "slick"}}), "marked_not_for_road"));
+  }
+}
+
+TEST_CASE("an index above what the size carries is an extra-load tyre's, or wrong") {
+  // 670 kg at 2.6 bar: by the standard law it would carry all of it, as XL 614 kg.
+  const Answer as_xl =
+      check({{"size", "205/55 R16 94V"}, {"load", "650 kg"}, {"pressure", "2.6 bar"}});
+  CHECK(caution(as_xl, "extra_load_assumed"));
+  CHECK(caution(as_xl, "pressure_low"));
+  CHECK(held(as_xl) == 0.0);
+  CHECK(!caution(check({{"size", "205/55 R16 94V XL"}}), "extra_load_assumed"));
+  CHECK(!caution(check(), "extra_load_assumed"));
+  const Answer typo = check({{"size", "205/55 R16 119V"}});
+  CHECK(caution(typo, "load_index_wrong"));
+  CHECK(typo.verdict->level == Level::unfit);
+  CHECK(held(typo) == 0.0);
+}
+
+TEST_CASE("of two service descriptions, two dates and two loads the worse counts") {
+  const Answer two =
+      check({{"size", "195/65 R15 95T 91H"}, {"load", "680 kg"}, {"pressure", "2.5 bar"}});
+  CHECK(caution(two, "overload"));
+  CHECK(kmh(limit(two, "speed_symbol")) == 190.0);
+  const Answer dates = check({{"size", "205/55 R16 91V 0105"}, {"date_code", "2322"}});
+  CHECK(caution(dates, "over_ten_years"));
+  CHECK(caution(check({{"date_code", "0105"}, {"size", "205/55 R16 91V 2322"}}), "over_ten_years"));
+  const Answer marked = check({{"size", "205/55 R16 91V MAX LOAD 500 kg"}, {"load", "600 kg"}});
+  CHECK(caution(marked, "marked_load_lower"));
+  CHECK(caution(marked, "overload"));
+  CHECK(!caution(check({{"size", "205/55 R16 91V MAX LOAD 615 kg (1356 lbs)"}}),
+                 "marked_load_lower"));
+}
+
+TEST_CASE("where a law is known from memory only, the straight line rules") {
+  // 104 is 900 kg at 450 kPa: 360 kPa carries 720 kg in line, 753 kg by the law from memory.
+  const auto laden = [](const char* load) {
+    return check(
+        {{"size", "195/70 R15C 104/102R 450 kPa"}, {"load", load}, {"pressure", "360 kPa"}});
+  };
+  CHECK(caution(laden("730 kg"), "pressure_low"));
+  CHECK(!caution(laden("690 kg"), "pressure_low"));
+  CHECK(figure(laden("690 kg"), "load_capacity")->low == Approx(720.0));
+}
+
+TEST_CASE("a motor-cycle tyre loses load at speed by the stricter of two tables") {
+  // 58 is 236 kg; V at 240 km/h: 91 % for cars, 85 % for motor cycles (memory).
+  const auto at_240 = [](const char* load) {
+    return check({{"size", "120/70 R17 M/C 58V 290 kPa"},
+                  {"load", load},
+                  {"pressure", "330 kPa"},
+                  {"speed", "240 km/h"},
+                  {"water", ""},
+                  {"tread", "7 mm"}});
+  };
+  CHECK(at_240("205 kg").verdict->level == Level::unfit);
+  CHECK(kmh(limit(at_240("198 kg"), "load_at_pressure")) == 240.0);
+  CHECK(kmh(limit(at_240("205 kg"), "load_at_pressure")) < 240.0);
+}
+
+TEST_CASE("a heavy vehicle's tyre is told that its tread law is another") {
+  CHECK(caution(check({{"size", "315/80 R22.5 156/150L 850 kPa"}}), "heavy_vehicle"));
+  CHECK(!caution(check({{"size", "195/75 R16C 107/105R 475 kPa"}}), "heavy_vehicle"));
+}
+
+TEST_CASE("the least tread for winter has a gauge's error too") {
+  const auto winter = [](const char* tread) {
+    return check(
+        {{"tyre_kind", "winter"}, {"place", "AT"}, {"tread", tread}, {"today", "2026-12-10"}});
+  };
+  CHECK(caution(winter("3.9 mm"), "winter_tread_law")->level == Level::unfit);
+  CHECK(caution(winter("4.1 mm"), "winter_tread_law")->level == Level::care);
+  CHECK(!caution(winter("4.3 mm"), "winter_tread_law"));
+}
+
+TEST_CASE("without a speed symbol nothing above 120 km/h is told") {
+  const Answer answer = check({{"size", "P225/60R16"}, {"water", ""}, {"pressure", "240 kPa"}});
+  CHECK(caution(answer, "speed_symbol_unknown"));
+  CHECK(held(answer) == 120.0);
+  CHECK(!check({{"size", "5.60-15"}, {"water", ""}}).hold_to.has_value());
+}
+
+TEST_CASE("what no speed helps is told without one, and read out so") {
+  const Answer old = check({{"date_code", "0110"}, {"water", ""}});
+  CHECK(held(old) == 0.0);
+  CHECK(old.hold_to->governed_by == "over_ten_years");
+  CHECK(old.spoken.front().text.find("hold to") == std::string::npos);
+  // A speed that is too high is cured by a lower one.
+  const Answer fast = check({{"speed", "250 km/h"}});
+  CHECK(fast.verdict->level == Level::unfit);
+  CHECK(held(fast) == 50.0);
+}
