@@ -539,10 +539,14 @@ class CarCheck : Teller {
               "Of one tyre or more no speed can be told, so none is told of the car.");
     conclude("Fit on all four corners, as far as these readings tell.");
     if (!answer_.hold_to) return;
-    const bool stop = answer_.hold_to->speed <= kilometres_per_hour(0.0);
-    speak(stop ? filled("Car not fit: #.", {answer_.limits.front().label})
-               : filled("Car: hold to #. The limit is #.",
-                        {spoken_speed(answer_.hold_to->speed), answer_.limits.front().label}));
+    const std::string speed = spoken_speed(answer_.hold_to->speed);
+    const std::string& limit = answer_.limits.front().label;
+    if (answer_.hold_to->speed <= kilometres_per_hour(0.0))
+      speak(filled("Car not fit: #.", {limit}));
+    else if (answer_.verdict->level == Level::unfit)
+      speak(filled("Car: # Not above # until that is put right.", {answer_.verdict->text, speed}));
+    else
+      speak(filled("Car: hold to #. The limit is #.", {speed, limit}));
   }
 
   std::array<Corner, most_corners> corners_;

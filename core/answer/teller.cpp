@@ -150,14 +150,15 @@ std::string Teller::spoken_speed(Speed v) const {
 }
 
 bool Teller::stop_where_no_speed_helps() {
-  constexpr std::string_view of_speed[] = {"speed_above_symbol", "pressure_low_for_speed",
-                                           "symbol_below_car"};
+  // What driving slower cures, or is driven to the nearest pump to be put right.
+  constexpr std::string_view cured[] = {"speed_above_symbol", "pressure_low_for_speed",
+                                        "symbol_below_car", "uneven_pressure"};
   const auto stopped = [this] {
     return !answer_.limits.empty() && !(answer_.limits.front().low > kilometres_per_hour(0.0));
   };
   for (const Caution& c : answer_.cautions)
     if (!stopped() && c.level == Level::unfit &&
-        std::find(std::begin(of_speed), std::end(of_speed), c.id) == std::end(of_speed))
+        std::find(std::begin(cured), std::end(cured), c.id) == std::end(cured))
       fixed_limit(c.id.c_str(), c.reason, kilometres_per_hour(0.0), c.text, c.sources);
   return stopped();
 }

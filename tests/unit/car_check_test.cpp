@@ -182,6 +182,16 @@ TEST_CASE("what no speed helps stops the car, and is read out so") {
   CHECK(spoken(answer).find("Car not fit") == 0);
 }
 
+TEST_CASE("what is driven slowly to be put right is read out with the verdict") {
+  Json input = car();
+  input["corners"][0]["pressure"] = "180 kPa";
+  input["corners"][1]["pressure"] = "250 kPa";
+  const Json answer = ask(input);
+  CHECK(level(answer, "uneven_pressure") == "unfit");
+  CHECK(answer["hold_to"]["kmh"].get<double>() > 0.0);
+  CHECK(spoken(answer).find("Not fit") != std::string::npos);
+}
+
 TEST_CASE("where one tyre has no speed, the car has none") {
   Json input = car();
   input.erase("water");
