@@ -41,6 +41,8 @@ constexpr Source base_pressure{"base-speed", "Base pressures hold to 160 km/h",
                                Standing::secondary};
 
 constexpr Length three_millimetres = millimetres(3.0);
+// New car tyres have some 8 mm, winter ones to 10, off-road ones 12 and more. Common practice.
+constexpr Length deepest_usual = millimetres(12.0);
 constexpr GaugePressure hot_excess = kilopascals(40.0);
 // L, the lowest symbol on tyres of cars and vans but for spares. Common practice, no source.
 constexpr Speed without_symbol = kilometres_per_hour(120.0);
@@ -652,6 +654,10 @@ class TyreCheck : Teller {
                 "vehicles to 3500 kg is known here, and heavier ones often need more tread.",
                 {&law_->source});
     }
+    if (*tread_ > deepest_usual)
+      caution("tread_deep", Level::care, "hardly any tyre has so much tread",
+              filled("Tread #: more than # is rare on a car. Read the gauge again.",
+                     {write_depth(*tread_, units_), write_depth(deepest_usual, units_)}));
     if (!under_the_law && *tread_ <= three_millimetres)
       caution("tread_low", Level::care,
               filled("the tread is at or under #", {write_depth(three_millimetres, units_)}),

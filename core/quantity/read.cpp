@@ -301,6 +301,8 @@ class Reader {
     }
     // "7/32 in" is a fraction of an inch, "7 /32 in" and "7/32nds" reach here as a unit.
     const auto unit = find_unit(spelling);
+    if (written.fraction && spelling.front() == '/')
+      return problem("two_numbers", "#: # divides twice. Something like # would do.", {example()});
     const DimensionWords wanted = words(request_.dimension);
     if (!unit)
       return problem("unknown_unit", "#: #: the unit # is not known here. Use #, such as #.",

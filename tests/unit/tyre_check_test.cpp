@@ -424,6 +424,13 @@ TEST_CASE("a comma that may mean thousands is asked about, and one that cannot i
   CHECK(problem_codes(check({{"water", "0.500 mm"}})) == "");
 }
 
+TEST_CASE("a tread that hardly any tyre has is asked about") {
+  CHECK(caution(check({{"tread", "18 mm"}}), "tread_deep")->level == Level::care);
+  CHECK(!caution(check({{"tread", "11 mm"}}), "tread_deep"));
+  CHECK(problem_codes(check({{"tread", "3/16 /32 in"}})) == "tread:two_numbers ");
+  CHECK(problem_codes(check({{"tread", "3/16 in"}})) == "");
+}
+
 TEST_CASE("a tyre marked as not for the road is not simply fit") {
   for (const char* size : {"205/55 R16 91V NHS", "205/55 R16 91V COMPETITION USE ONLY"}) {
     const Answer answer = check({{"size", size}, {"water", ""}, {"tread", "7 mm"}});
