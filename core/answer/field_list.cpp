@@ -341,8 +341,8 @@ class FieldList : Teller {
   std::string cautions_of(const Row& row) const {
     std::string text;
     for (const std::size_t i : row.said)
-      if (!of_all(said_[i])) add_item(text, worded(said_[i].first.reason), "; ");
-    if (!row.faults.empty()) add_item(text, row.faults, "; ");
+      if (!of_all(said_[i])) add_item(text, worded(said_[i].first.reason), worded("; "));
+    if (!row.faults.empty()) add_item(text, row.faults, worded("; "));
     if (text.empty() && row.finding != Finding::fit) text = "what is said of all";
     return text;
   }
