@@ -459,16 +459,17 @@ class CarCheck : Teller {
     Table table{"corners",
                 "Corner by corner",
                 "",
-                {"Corner", "Tyre", "Pressure", "Least tread", "Load", "Finding"},
+                {"Corner", "Finding", "Tyre", "Pressure", "Least tread", "Load"},
                 {}};
     for (std::size_t row = 0; row < most_corners; ++row) {
       const Corner& c = corner(row);
       if (!c.given || !c.tyre) continue;
       table.rows.push_back(
-          {names[row], c.tyre->canonical, c.pressure ? write(*c.pressure, units_) : "",
-           c.tread ? write_depth(*c.tread, units_) : "", c.load ? write(*c.load, units_) : "",
+          {names[row],
            row == spare && c.tyre->temporary_spare && may_be_driven(c.answer) ? "only to reach help"
-                                                                              : word(c.answer)});
+                                                                              : word(c.answer),
+           c.tyre->canonical, c.pressure ? write(*c.pressure, units_) : "",
+           c.tread ? write_depth(*c.tread, units_) : "", c.load ? write(*c.load, units_) : ""});
     }
     if (!table.rows.empty()) answer_.tables.push_back(std::move(table));
   }

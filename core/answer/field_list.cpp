@@ -330,8 +330,8 @@ class FieldList : Teller {
     std::string text;
     for (const std::size_t i : row.said)
       if (!of_all(said_[i]) || said_[i].first.level == Level::unfit)
-        add_item(text, worded(said_[i].first.reason), "; ");
-    if (!row.faults.empty()) add_item(text, row.faults, "; ");
+        add_item(text, worded(said_[i].first.reason), worded("; "));
+    if (!row.faults.empty()) add_item(text, row.faults, worded("; "));
     if (text.empty() && row.finding != Finding::fit) text = "what is said of all";
     return text;
   }

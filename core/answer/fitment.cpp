@@ -215,10 +215,10 @@ class Fitment : Teller {
                      {speed_text(shown), speed_text(true_if_true)}),
               {&standard::speedometer_source()});
     else if (shown > standard::most_shown(true_if_high))
-      caution(
-          "speedometer_high", Level::note, "",
-          "If it read as high as the rule allows before, it would now read higher than allowed.",
-          {&standard::speedometer_source()});
+      caution("speedometer_high", Level::note, "",
+              "If the speedometer read as high as the rule allows before, it would now read higher "
+              "than allowed.",
+              {&standard::speedometer_source()});
   }
 
   // ---- strong and fast enough ----

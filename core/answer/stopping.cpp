@@ -206,7 +206,7 @@ class Stopping : Teller {
       caution("rubber_heat", Level::care,
               heat == grip::Heat::too_hot ? "the rubber is too hot" : "the rubber may be cold",
               warmth, {&grip::rubber_heat_source});
-    std::string unknown(worded("What this friction does not know."));
+    std::string unknown(worded("What is not known here:"));
     for (const std::string_view sentence : friction.unknown)
       if (sentence != warmth) add_item(unknown, worded(sentence), " ");
     caution("not_known", Level::note, "", unknown);

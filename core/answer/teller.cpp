@@ -185,7 +185,7 @@ void Teller::conclude(std::string_view fit, const char* care, const char* unfit)
   int count = 0;
   for (const Caution& c : answer_.cautions)
     if (c.level == worst && !c.reason.empty() && count++ < 3)
-      add_item(reasons, worded(c.reason), "; ");
+      add_item(reasons, worded(c.reason), worded("; "));
   // What may not be driven at all is not fit, however little it lacks.
   if (worst == Level::care && answer_.hold_to &&
       !(answer_.hold_to->speed > kilometres_per_hour(0.0)))

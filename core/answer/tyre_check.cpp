@@ -630,7 +630,7 @@ class TyreCheck : Teller {
       if (*tread_ < law_->least) {
         under_the_law = true;
         fixed_limit("tread_law", "Legal tread", kilometres_per_hour(0.0),
-                    filled("The law (#) asks for # in #.",
+                    filled("The law (#) asks for # (#).",
                            {law_->place, write_depth(law_->least, units_), law_->where_measured}),
                     {&law_->source});
         caution(

@@ -327,8 +327,16 @@ class Reader {
                          : "#: # is less than this can use. #",
                      {range()});
     if (stored > request_.most)
-      return problem("above_range", "#: # is more than this can use. #", {range()});
+      return problem("above_range", "#: # is more than this can use. #",
+                     {range() + meant(written)});
     return stored;
+  }
+
+  // A gauge in psi, typed where bar stands.
+  std::string meant(const Written& written) const {
+    constexpr double psi = exact::pascals_per_psi / 1000.0;
+    if (written.unit != "bar" || written.number * psi > request_.most) return "";
+    return filled(" Did you mean #?", {trimmed(written.number, 1) + " psi"});
   }
 
   std::string range() const {

@@ -192,11 +192,37 @@ test('a timeline lies side by side by share on a desk, and one under the other o
   }
 });
 
-test('a wide table scrolls in a box of its own, by the keyboard too, and its rows keep their names', async () => {
-  const { context, page } = await open([TABLE], { viewport: narrow });
-  assert.ok(await page.getByText(TABLE.text).isVisible());
+test('a table that does not fit is a list for each row, still a table to whoever hears it, with nothing out of sight', async () => {
+  for (const viewport of [narrow, phone, desk]) {
+    const { context, page } = await open([TABLE], { viewport });
+    assert.ok(await page.getByText(TABLE.text).isVisible());
+    assert.equal(await sideways(page), 0);
+    const box = page.getByRole('group', { name: TABLE.title });
+    assert.ok(await box.evaluate((one) => one.scrollWidth <= one.clientWidth), 'nothing to scroll to');
+    assert.equal(await box.getByRole('columnheader').count(), TABLE.columns.length);
+    const row = box.getByRole('row', { name: 'Rear left' });
+    const cell = row.getByRole('cell', { name: '80 km/h' });
+    const [name, verdict, hold] = await Promise.all([row.getByRole('rowheader'), row.getByRole('cell').last(), cell].map((one) => one.boundingBox()));
+    assert.ok(verdict.y > name.y && verdict.x + verdict.width <= viewport.width && hold.y - name.y < 200, 'beside its name');
+    assert.equal(await cell.evaluate((one) => getComputedStyle(one, '::before').content.split('"')[1]), 'Hold to', 'under the name of its column');
+    await context.close();
+  }
+});
+
+test('a table that fits keeps its columns', async () => {
+  const few = { ...TABLE, columns: ['Corner', 'Tread', 'Verdict'], rows: TABLE.rows.map(([corner]) => [corner, '3.0 mm', 'care']) };
+  const { context, page } = await open([few], { viewport: phone });
+  const [one, two] = await Promise.all([0, 1].map((i) => page.locator('.scroll tbody tr').first().locator('td').nth(i).boundingBox()));
+  assert.equal(one.y, two.y);
+  assert.ok(await page.getByText('Verdict', { exact: true }).isVisible());
+  await context.close();
+});
+
+test('the table of a wide chart scrolls in a box of its own, by the keyboard too, and its rows keep their names', async () => {
+  const { context, page } = await open([{ ...CHART, columns: TABLE.columns, rows: TABLE.rows }], { viewport: narrow });
+  await page.getByText('The same as a table').click();
   assert.equal(await sideways(page), 0);
-  const box = page.getByRole('group', { name: TABLE.title });
+  const box = page.getByRole('group', { name: CHART.title });
   await box.focus();
   for (let i = 0; i < 5; i++) await page.keyboard.press('ArrowRight');
   await page.waitForFunction(() => document.querySelector('.scroll').scrollLeft > 100);

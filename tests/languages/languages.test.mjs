@@ -19,6 +19,17 @@ const page = pagePhrases();
 const phrases = new Map([...core, ...page]);
 for (const language of LANGUAGES) module.learn(language, read(`web/languages/${language}.json`));
 
+// For each gap of the English sentence, the unit that stands right behind it.
+const UNIT = /^[ \u00A0\u202F]?(s|h|min|%|°C|mm\/h|mm|km\/h|km|kg|lb|kPa|bar|psi|mph|Hz|MB|Mo|Mt)(?![\p{L}\p{N}'])/u;
+function unitsOf(text) {
+  const units = [];
+  [...text.matchAll(/#([1-9]?)/g)].forEach(({ 0: gap, 1: place, index }, i) => {
+    const unit = UNIT.exec(text.slice(index + gap.length))?.[1];
+    units[place ? Number(place) - 1 : i] = /^M[ot]$/.test(unit) ? 'MB' : unit;
+  });
+  return units;
+}
+
 const gapsOf = (text) => [...text.matchAll(/#([1-9]?)/g)].map(([, place]) => place);
 
 for (const language of LANGUAGES) {
@@ -45,6 +56,14 @@ for (const language of LANGUAGES) {
     }
   });
 
+  test(`${language}: a unit stands behind the same gap as in English`, () => {
+    const swapped = Object.entries(catalogue).filter(([english, text]) => {
+      const units = unitsOf(english);
+      return unitsOf(text).some((unit, gap) => unit !== units[gap]) || units.some((unit, gap) => unit !== unitsOf(text)[gap]);
+    });
+    assert.deepEqual(swapped, []);
+  });
+
   test(`${language}: the figures in every sentence are those of the English one`, () => {
     const other = Object.entries(catalogue).filter(([english, text]) =>
       english !== '.' && !MONTHS.test(english) && String(figuresIn(text)) !== String(figuresIn(english)));
@@ -56,6 +75,10 @@ for (const language of LANGUAGES) {
     assert.deepEqual(twice, []);
   });
 }
+
+test('fr: what stands before ; : ? and ! holds on to its word', () => {
+  assert.deepEqual(Object.values(catalogues.fr).filter((text) => / [;:?!]/.test(text)), []);
+});
 
 // A season's days may be written with the number of their month.
 const MONTHS = /November|April|March|December|Easter/;
@@ -87,7 +110,7 @@ const WORDED = new Set(['label', 'hint', 'title', 'purpose', 'text', 'why', 'not
 const ENGLISH_TOO = /extra load|“[^”]*”|"[^"]*"/gi;
 const NAMES_IDS = /^There is no field |is not one of the choices\. They are /;
 
-const STRANGE = /(?:^|[^\p{L}\p{N}])(?:the|and|with|this|that|from|not|of|is|are|tyre|load|speed)(?![\p{L}\p{N}])/u;
+const STRANGE = /(?:^|[^\p{L}\p{N}])(?:the|and|with|this|that|from|not|of|is|are|tyre|load|speed)(?![\p{L}\p{N}'])/u;
 
 const asked = chosen(description).filter(({ sheet }, i) => sheet !== 'stage-tyres' || i % 4 === 0);
 

@@ -34,6 +34,15 @@ std::string sentence(std::string_view text, const QuantityRequest& request) {
 
 }  // namespace
 
+TEST_CASE("what is too much in bar may have been meant in psi") {
+  CHECK(sentence("32 bar", pressure) ==
+        "Tyre pressure: “32 bar” is more than this can use. Anything from 0 kPa to 1000 kPa would "
+        "do. Did you mean 32 psi?");
+  CHECK_THAT(sentence("32.5 bar", pressure), ContainsSubstring("Did you mean 32.5 psi?"));
+  for (const char* text : {"1600 bar", "1600 kPa", "230 psi", "-1 bar"})
+    CHECK_THAT(sentence(text, pressure), !ContainsSubstring("Did you mean"));
+}
+
 TEST_CASE("pressures are read as people write them") {
   CHECK_THAT(kpa("33 psi"), WithinAbs(227.527, 0.0005));
   CHECK_THAT(kpa("33PSI"), WithinAbs(227.527, 0.0005));

@@ -169,6 +169,10 @@ TEST_CASE("tread under the law stops the tyre, at the law is cautioned, at 3 mm 
 TEST_CASE("2/32 in is legal in the United States and not in Great Britain") {
   CHECK_FALSE(limit(check({{"tread", "2/32 in"}, {"place", "US"}}), "tread_law"));
   CHECK(limit(check({{"tread", "2/32 in"}, {"place", "GB"}}), "tread_law"));
+  const Answer bald = check({{"tread", "1/32 in"}, {"place", "US"}, {"units", "us"}});
+  CHECK(limit(bald, "tread_law")->why ==
+        "The law (United States) asks for 2/32 in (any major groove, at three places round the "
+        "tyre).");
 }
 
 TEST_CASE("an Austrian winter tyre at 3.5 mm is unfit in January and only cautioned in June") {

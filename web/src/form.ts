@@ -177,8 +177,8 @@ function manyRows(app: App, path: string, count: number) {
   const wrong = app.answer?.problems.filter((problem) => problem.field.startsWith(`${path}.`)) ?? [];
   return html`
     <p><strong>${count} rows.</strong> So many are not drawn one by one: edit them as text.</p>
-    ${wrong.slice(0, 10).map(({ field, text: said }) => html`<p class="error">${`Row ${Number(field.split('.')[1]) + 1}`}: ${said}</p>`)}
-    ${wrong.length > 10 ? html`<p class="error">${`And ${wrong.length - 10} more.`}</p>` : nothing}`;
+    ${wrong.slice(0, 10).map(({ field, text: said }) => html`<p class="error">${say('Row #: #', Number(field.split('.')[1]) + 1, said)}</p>`)}
+    ${wrong.length > 10 ? html`<p class="error">${say('And # more.', wrong.length - 10)}</p>` : nothing}`;
 }
 
 // Folded, a row says in a line what is in it.

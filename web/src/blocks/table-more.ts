@@ -79,7 +79,7 @@ class TableMore extends HTMLElement {
   }
 
   #long() {
-    const { html, nothing, grid, live, say } = this.kit;
+    const { html, nothing, folding, live, say } = this.kit;
     const { id, title, columns, rows, picked_by } = this.#table!;
     const place = this.#place();
     const words = place < 0 ? [] : [...new Set(rows.map((row) => row[place] ?? ''))];
@@ -109,7 +109,7 @@ class TableMore extends HTMLElement {
         ${this.#by < 0 ? nothing : html`<button type="button" @click=${() => this.#sort(this.#by)}>${say('Turn round')}</button>`}
       </div>
       <p role="status">${shown.length < found.length ? say('The first # of # rows.', shown.length, found.length) : say('# of # rows.', found.length, rows.length)}</p>
-      ${grid(title, columns, shown)}
+      ${folding(title, columns, shown)}
       ${found.length > SHOWN ? html`<button type="button" @click=${() => { this.#all = !this.#all; this.#draw(); }}>${this.#all ? say('Show #', SHOWN) : say('Show all #', found.length)}</button>` : nothing}`;
   }
 

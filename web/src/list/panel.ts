@@ -134,13 +134,13 @@ export class Panel {
   }
 
   private preview() {
-    const { html, nothing, grid, say } = this.kit;
+    const { html, nothing, folding, say } = this.kit;
     if (!this.found?.count) return nothing;
     const parts = (this.field.fields ?? []).filter(({ id }) => this.found!.rows.some((row) => row?.has(id)));
     const some = Object.entries(this.found.rows).slice(0, SHOWN);
     return html`
       <p class="aside">${this.found.count > SHOWN ? say('The first # of them:', SHOWN) : say('As it was read:')}</p>
-      ${grid(say('As it was read'), [this.field.label, ...parts.map(({ label }) => label)], some.map(([at, row]) => [
+      ${folding(say('As it was read'), [this.field.label, ...parts.map(({ label }) => label)], some.map(([at, row]) => [
         this.kit.state.rowName(this.field, Number(at)),
         ...parts.map(({ id }) => { const cell = row.get(id); return cell?.unit && !this.kit.state.carriesUnit(cell.text) ? `${cell.text} ${cell.unit}` : cell?.text ?? ''; }),
       ]))}`;
