@@ -61,6 +61,13 @@ std::string write(GaugePressure p, UnitSystem units) {
   return fixed(in_psi(p), 0) + " psi (" + kpa + ")";
 }
 
+std::string write_at_least(GaugePressure p, UnitSystem units) {
+  // The nudge keeps 32 psi at 32 after its trip through kPa.
+  const auto up = [](double shown) { return std::ceil(shown - 1e-6); };
+  if (units != UnitSystem::metric) p = psi(up(in_psi(p)));
+  return write(kilopascals(up(in_kilopascals(p))), units);
+}
+
 std::string write(Mass m, UnitSystem units) {
   return units == UnitSystem::us ? fixed(in_pounds(m), 0) + " lb"
                                  : fixed(in_kilograms(m), 0) + " kg";
