@@ -9,6 +9,7 @@
 #include "core/air/warning.hpp"
 #include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
+#include "core/answer/tyre_age.hpp"
 #include "core/patch/beaded_edge.hpp"
 #include "core/patch/contact.hpp"
 #include "core/patch/cross_ply.hpp"
@@ -58,6 +59,7 @@ class ColdPressure : Teller {
     if (target_) judge_target();
     carry_to_stage();
     if (size_) judge_highest();
+    judge_age();
     say_warnings();
     list_patches();
     if (answer_.ok()) finish();
@@ -148,7 +150,7 @@ class ColdPressure : Teller {
   void refuse_load(Mass greatest) {
     caution("overload", Level::unfit, "it is overloaded",
             filled("Overloaded: # on a tyre rated for #. No pressure makes up for that.",
-                   {write(*load_, units_), write(greatest, units_)}),
+                   {write_at_least(*load_, units_), write_at_most(greatest, units_)}),
             {&standard::load_index_source()});
   }
 
@@ -411,6 +413,14 @@ class ColdPressure : Teller {
         {&air::gas_law_source()});
   }
 
+  // Where the sidewall text names its week.
+  void judge_age() {
+    if (!size_ || size_->date_code.empty()) return;
+    const auto read = read_date_code(size_->date_code, today_);
+    const auto age = read ? caution_of_age(read->least_years) : std::nullopt;
+    if (age) add_caution(answer_, *age);
+  }
+
   // ---- warnings and what time does ----
 
   // Of the US rule's floors, the one for this kind of tyre; UN R141 for one tyre.
@@ -649,6 +659,8 @@ Sources cold_pressure_sources() {
                  &hot_reading_advice(),
                  &placard_first,
                  &patch::beaded_edge_least_source(),
+                 &date_code_source(),
+                 &age_advice_source(),
                  air::get_home(air::Way::temporary_spare, 0.0).source,
                  &patch::contact_area_source(),
                  &patch::contact_length_source(),

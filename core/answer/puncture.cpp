@@ -128,7 +128,7 @@ class Puncture : Teller {
     if (*load_ > rated->mass)
       return stop("overload", "it is overloaded",
                   filled("Overloaded: # on a tyre rated for #. No pressure makes up for that.",
-                         {write(*load_, units_), write(rated->mass, units_)}),
+                         {write_at_least(*load_, units_), write_at_most(rated->mass, units_)}),
                   {&standard::load_index_source()});
     const auto laws = patch::laws_of(*size_);
     if (!last_ || !laws || runs_flat_) return;
@@ -169,7 +169,8 @@ class Puncture : Teller {
               "A hole that holds now may open at any time, when what sits in it flies out. Drive "
               "gently, and to a fitter only.");
     judge_tread();
-    judge_age();
+    const auto age = age_ ? caution_of_age(*age_) : std::nullopt;
+    if (age) add_caution(answer_, *age);
   }
 
   void judge_tread() {
@@ -185,23 +186,6 @@ class Puncture : Teller {
                      "room in the wet now.",
                      {write_depth(three_millimetres, units_)}),
               {&tread_advice()});
-  }
-
-  void judge_age() {
-    if (!age_) return;
-    const Sources sources{&date_code_source(), &age_advice_source()};
-    if (*age_ > 10.0)
-      caution("over_ten_years", Level::unfit, "it is over ten years old",
-              filled("#Makers' advice is not to use a tyre past ten years whatever its tread, the "
-                     "spare included.",
-                     {""}),
-              sources);
-    else if (*age_ > 6.0)
-      caution("over_six_years", Level::care, "it is over six years old",
-              filled("#From six years on have it looked at every year, inside too; some car makers "
-                     "replace it now.",
-                     {""}),
-              sources);
   }
 
   // ---- how long ----

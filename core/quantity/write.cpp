@@ -73,6 +73,19 @@ std::string write(Mass m, UnitSystem units) {
                                  : fixed(in_kilograms(m), 0) + " kg";
 }
 
+std::string write_at_most(Mass m, UnitSystem units) {
+  const auto down = [](double shown) { return std::floor(shown + 1e-6); };
+  return write(
+      units == UnitSystem::us ? pounds(down(in_pounds(m))) : kilograms(down(in_kilograms(m))),
+      units);
+}
+
+std::string write_at_least(Mass m, UnitSystem units) {
+  const auto up = [](double shown) { return std::ceil(shown - 1e-6); };
+  return write(units == UnitSystem::us ? pounds(up(in_pounds(m))) : kilograms(up(in_kilograms(m))),
+               units);
+}
+
 std::string write(Speed v, UnitSystem units) {
   return uses_miles(units) ? fixed(in_miles_per_hour(v), 0) + " mph"
                            : fixed(in_kilometres_per_hour(v), 0) + " km/h";

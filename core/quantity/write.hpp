@@ -28,7 +28,10 @@ std::string significant(double value, int digits);
 std::string write(GaugePressure p, UnitSystem units);  // "2.2 bar (220 kPa)", "32 psi (220 kPa)"
 // A least pressure, rounded up to the digits shown, so that whoever sets it has no less.
 std::string write_at_least(GaugePressure p, UnitSystem units);
-std::string write(Mass m, UnitSystem units);                             // "615 kg", "1356 lb"
+std::string write(Mass m, UnitSystem units);  // "615 kg", "1356 lb"
+// A mass that may not be passed, rounded down to the digits shown; one that is passed, up.
+std::string write_at_most(Mass m, UnitSystem units);
+std::string write_at_least(Mass m, UnitSystem units);
 std::string write(Speed v, UnitSystem units);                            // "73 km/h", "45 mph"
 std::string write_speed_range(Speed low, Speed high, UnitSystem units);  // "59 to 84 km/h"
 std::string write_depth(Length l, UnitSystem units);                     // tread: "3 mm", "4/32 in"

@@ -50,6 +50,14 @@ TEST_CASE("a least pressure is never written lower than it is, in any of its uni
         write(kilopascals(std::nan("")), UnitSystem::metric));
 }
 
+TEST_CASE("a mass that is passed is never written as the one it passes") {
+  CHECK(write_at_most(kilograms(559.65), UnitSystem::metric) == "559 kg");
+  CHECK(write_at_most(kilograms(615.0), UnitSystem::metric) == "615 kg");
+  CHECK(write_at_least(kilograms(615.2), UnitSystem::uk) == "616 kg");
+  CHECK(write_at_most(kilograms(615.0), UnitSystem::us) == "1355 lb");
+  CHECK(write_at_least(pounds(1356.0), UnitSystem::us) == "1356 lb");
+}
+
 TEST_CASE("significant digits are kept and no exponent appears") {
   CHECK(significant(0.0345, 2) == "0.035");
   CHECK(significant(1.2226, 2) == "1.2");
