@@ -4,10 +4,13 @@
 #include <cmath>
 
 #include "core/air/gas_law.hpp"
+#include "core/air/get_home.hpp"
 #include "core/air/natural_loss.hpp"
 #include "core/air/warning.hpp"
 #include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
+#include "core/answer/tyre_age.hpp"
+#include "core/patch/beaded_edge.hpp"
 #include "core/patch/contact.hpp"
 #include "core/patch/cross_ply.hpp"
 #include "core/patch/inclined.hpp"
@@ -24,11 +27,21 @@ namespace {
 
 using patch::NoPressure;
 using patch::PressureDemand;
+using standard::Allowance;
 using standard::pressure_gauge_error;
 
 constexpr Temperature room = celsius(20.0);
 // The tables ask for no more pressure up to here; see patch/pressure_demand.hpp.
 constexpr Speed speed_without_increase = kilometres_per_hour(160.0);
+
+// Over the pressure a load rating belongs to, or over what is to be set, before it wants a word.
+constexpr GaugePressure noticeably_more = kilopascals(30.0);
+// Of that pressure; no car maker or load law asks for as much.
+constexpr double absurd = 1.5;
+// 44 psi and 300 kPa are the same marking.
+constexpr GaugePressure same_marking = psi(0.5);
+// Colder air and its return are worked out; the last digits of that are nothing.
+constexpr GaugePressure rounding = kilopascals(1e-6);
 
 constexpr Source placard_first{"placard-first", "The pressure on the vehicle's placard comes first",
                                "handbooks and tyre makers' advice", "", Standing::common_practice};
@@ -40,9 +53,13 @@ class ColdPressure : Teller {
   Answer run() {
     read_form();
     if (size_ && load_) find_need();
+    if (size_) find_setting();
+    find_setting_here();
     if (gauge_) judge_reading();
     if (target_) judge_target();
     carry_to_stage();
+    if (size_) judge_highest();
+    judge_age();
     say_warnings();
     list_patches();
     if (answer_.ok()) finish();
@@ -73,7 +90,12 @@ class ColdPressure : Teller {
     const auto greatest = patch::greatest_load(*size_);
     const auto symbol = patch::speed_symbol(*size_);
     const auto laws = patch::laws_of(*size_);
+    if (size_->temporary_spare) judge_spare();
     if (!greatest || !symbol || !laws) {
+      const Allowance tow = standard::towing_rear_tyre();
+      if (greatest && *load_ > (towing_ ? tow.of(greatest->mass) : greatest->mass))
+        refuse_load(greatest->mass);
+      if (symbol && speed_ && *speed_ > standard::speed_row(*symbol).speed) refuse_speed(*symbol);
       caution("need_unknown", Level::care, "the sidewall text does not say enough",
               !laws ? "The load rating of this kind of tyre belongs to the pressure moulded beside "
                       "it: add that to the sidewall text, for example 475 kPa."
@@ -81,15 +103,23 @@ class ColdPressure : Teller {
                       "pressure: add them to the sidewall text.");
       return;
     }
-    figure("load_rating", filled("Load rating (index #)", {std::to_string(greatest->index)}),
-           in_kilograms(greatest->mass), "kg", write(greatest->mass, units_),
+    const std::string index = std::to_string(greatest->index);
+    if (greatest->worked_out)
+      caution("load_index_assumed", Level::care, "its load index had to be worked out",
+              filled("No load index was given. A P-metric tyre of this size works out at #, #, by "
+                     "the equation of its standard: check it against the sidewall.",
+                     {index, write(greatest->mass, units_)}),
+              {&patch::p_metric_capacity_source()});
+    figure("load_rating", filled("Load rating (index #)", {index}), in_kilograms(greatest->mass),
+           "kg", write(greatest->mass, units_),
            {greatest->worked_out ? &patch::p_metric_capacity_source()
                                  : &standard::load_index_source()});
     const patch::RatedTyre tyre{greatest->mass, *symbol, laws->law, laws->second};
     patch::Duty duty;
     duty.load = *load_;
     duty.speed =
-        speed_.value_or(std::min(speed_without_increase, standard::speed_row(*symbol).speed));
+        speed_.value_or(std::min(size_->temporary_spare ? spare().speed : speed_without_increase,
+                                 standard::speed_row(*symbol).speed));
     if (!speed_)
       caution("speed_unknown", Level::note, "",
               filled("No speed was given: this holds up to #. Faster needs more.",
@@ -104,19 +134,39 @@ class ColdPressure : Teller {
     draw_capacity(tyre);
   }
 
+  static air::GetHome spare() { return air::get_home(air::Way::temporary_spare, 0.0); }
+
+  void judge_spare() {
+    const bool too_fast = speed_ && *speed_ > spare().speed;
+    caution("temporary_spare", too_fast ? Level::unfit : Level::care,
+            too_fast ? "the speed you intend is too high for a temporary spare"
+                     : "it is a temporary spare",
+            "Temporary spare: 80 km/h (50 mph) at most, never two, at 420 kPa (60 psi) unless its "
+            "sidewall says otherwise. Its grip, braking and ground clearance are not those of the "
+            "other three.",
+            {spare().source});
+  }
+
+  void refuse_load(Mass greatest) {
+    caution("overload", Level::unfit, "it is overloaded",
+            filled("Overloaded: # on a tyre rated for #. No pressure makes up for that.",
+                   {write_at_least(*load_, units_), write_at_most(greatest, units_)}),
+            {&standard::load_index_source()});
+  }
+
+  void refuse_speed(standard::SpeedSymbol symbol) {
+    caution("speed_above_symbol", Level::unfit, "the speed you intend is above its speed symbol",
+            filled("# is above what its speed symbol # allows.",
+                   {speed_text(*speed_), standard::speed_row(symbol).letters}),
+            {&standard::speed_symbol_source()});
+  }
+
   void refuse(NoPressure reason, Mass greatest, standard::SpeedSymbol symbol) {
     switch (reason) {
       case NoPressure::overloaded:
-        return caution("overload", Level::unfit, "it is overloaded",
-                       filled("Overloaded: # on a tyre rated for #. No pressure makes up for that.",
-                              {write(*load_, units_), write(greatest, units_)}),
-                       {&standard::load_index_source()});
+        return refuse_load(greatest);
       case NoPressure::above_symbol:
-        return caution("speed_above_symbol", Level::unfit,
-                       "the speed you intend is above its speed symbol",
-                       filled("# is above what its speed symbol # allows.",
-                              {speed_text(*speed_), standard::speed_row(symbol).letters}),
-                       {&standard::speed_symbol_source()});
+        return refuse_speed(symbol);
       case NoPressure::too_much_camber:
         return caution("too_much_camber", Level::unfit, "there is too much camber",
                        "No pressure is given for this much camber at this speed: the tables end at "
@@ -151,7 +201,8 @@ class ColdPressure : Teller {
     part("need_camber", "More for the camber", demand.camber,
          {&standard::camber_pressure_source()});
     part("need_towing", "More for towing", demand.towing, {standard::towing_rear_tyre().source});
-    part("pressure_needed", "Least cold pressure in all", demand.total(), laws);
+    figure("pressure_needed", "Least cold pressure in all", in_kilopascals(demand.total()), "kPa",
+           write_at_least(demand.total(), units_), laws);
     if (demand.total() > tyre.law.reference + pressure_gauge_error)
       caution("above_reference", Level::care,
               "it needs more than the pressure its load rating belongs to",
@@ -161,10 +212,97 @@ class ColdPressure : Teller {
               laws);
   }
 
-  // The cold pressure to set: the larger of what the load needs and the placard.
-  std::optional<GaugePressure> to_set() const {
-    if (need_ && placard_) return std::max(*need_, *placard_);
-    return placard_ ? placard_ : need_;
+  // ---- what to set ----
+
+  // By a gauge that may be out.
+  std::optional<GaugePressure> least() const {
+    return need_ ? std::optional(*need_ + pressure_gauge_error) : std::nullopt;
+  }
+
+  // No tyre of this kind is set to less, whatever it carries.
+  GaugePressure floor() const {
+    if (size_->family != sidewall::Family::beaded_edge) return patch::least_pressure();
+    const auto band =
+        size_->section_width
+            ? patch::beaded_edge_pressure(*size_->section_width, load_.value_or(Mass()) * 2.0,
+                                          patch::Wheels::single)
+            : std::optional<patch::PressureBand>();
+    return band.value_or(patch::beaded_edge_motorcycle()).low;
+  }
+
+  // The larger of the placard and what the load needs.
+  void find_setting() {
+    set_ = placard_;
+    if (const auto by_load = least()) set_ = std::max(*by_load, placard_.value_or(*by_load));
+    if (!set_ || *set_ >= floor()) return;
+    caution("under_least", Level::unfit, "the placard's figure is too low for a tyre of this kind",
+            filled("# is less than a tyre of this kind is ever set to (#). Read the placard again, "
+                   "or ask the tyre maker.",
+                   {write(*set_, units_), write_at_least(floor(), units_)}),
+            {size_->family == sidewall::Family::beaded_edge ? &patch::beaded_edge_least_source()
+                                                            : &patch::least_pressure_source()});
+    set_.reset();
+  }
+
+  // What to set where it stands, for the right pressure where it will be driven.
+  void find_setting_here() {
+    if (!set_ || (!stage_day_ && !height_there_)) return;
+    const GaugePressure here = air::carried_over({*set_, there()}, {cold_day_, air_here()});
+    if (!(here > *set_ + rounding)) return;
+    set_here_ = here;
+    figure("set_here", "Set here to have the right pressure there", in_kilopascals(here), "kPa",
+           write_at_least(here, units_), {&air::gas_law_source(), &air::atmosphere_source()});
+  }
+
+  // What the gauge is to show where it stands.
+  std::optional<GaugePressure> to_set() const { return set_here_ ? set_here_ : set_; }
+
+  void told(GaugePressure pressure) { highest_ = std::max(highest_, pressure); }
+
+  // The pressure that stands for its kind: that of its load rating, or the highest of those with
+  // which cars are rated.
+  std::optional<GaugePressure> reference() const {
+    if (const auto laws = patch::laws_of(*size_)) return laws->law.reference;
+    const bool car_or_motorcycle = size_->motorcycle ||
+                                   size_->family == sidewall::Family::inch_cross_ply ||
+                                   size_->family == sidewall::Family::us_alphanumeric ||
+                                   size_->family == sidewall::Family::overall_diameter;
+    return car_or_motorcycle ? std::optional(patch::european_extra_load().reference) : std::nullopt;
+  }
+
+  // Of all that was read and all that is to be set.
+  void judge_highest() {
+    if (to_set()) told(*to_set());
+    const auto marked = size_->marked_pressure;
+    if (marked && need_ && *least() > *marked + rounding)
+      caution("no_room_under_marking", Level::unfit,
+              "its load leaves no room under the pressure moulded on it",
+              filled("This load needs # by a gauge that can be # out, and the sidewall allows #. "
+                     "Load less.",
+                     {write_at_least(*least(), units_), write(pressure_gauge_error, units_),
+                      write(*marked, units_)}),
+              {&patch::least_pressure_source()});
+    else if (marked && highest_ > *marked + same_marking)
+      caution(
+          "above_marking", Level::unfit, "the pressure is above the one moulded on its sidewall",
+          filled("# is above #, the pressure moulded on the sidewall. Never set more than that.",
+                 {write(highest_, units_), write(*marked, units_)}));
+    const auto usual = reference();
+    if (!usual) return;
+    const Sources law{&patch::least_pressure_source()};
+    if (highest_ > *usual * absurd)
+      caution("pressure_too_high", Level::unfit, "the pressure is far too high for it",
+              filled("# is far more than a tyre of this kind is ever set to (about #): read the "
+                     "gauge or the placard again.",
+                     {write(highest_, units_), write(*usual, units_)}),
+              law);
+    else if (highest_ > *usual + noticeably_more && !(need_ && highest_ <= *least() + rounding))
+      caution("pressure_high", Level::care, "the pressure is above what its load rating belongs to",
+              filled("Pressure high: above # the tyre carries no more load, its patch gets shorter "
+                     "and it rides and grips worse. Keep to the placard, and never above the "
+                     "pressure moulded on the sidewall.",
+                     {write(*usual, units_)}),
+              law);
   }
 
   // ---- readings ----
@@ -172,6 +310,11 @@ class ColdPressure : Teller {
   AbsolutePressure air_at(const std::optional<Length>& height) const {
     return height ? air::outside_at(*height) : air::standard_atmosphere;
   }
+  AbsolutePressure air_here() const { return air_at(height_here_); }
+  AbsolutePressure air_there() const {
+    return air_at(height_there_ ? height_there_ : height_here_);
+  }
+  air::Conditions there() const { return {stage_day_.value_or(cold_day_), air_there()}; }
 
   // The reading as it would be at rest where it stands cold.
   void judge_reading() {
@@ -189,23 +332,34 @@ class ColdPressure : Teller {
               "the more for it.",
               {&hot_reading_advice(), &air::gas_law_source()});
     }
+    told(*cold_);
+    if (size_) compare_reading();
+  }
+
+  void compare_reading() {
     const auto set = to_set();
-    if (!set) return;
-    if (*cold_ < (need_ ? *need_ : *set))
+    const GaugePressure needed = std::max(need_.value_or(set_.value_or(floor())), floor());
+    if (*cold_ < needed)
       caution("pressure_low", Level::unfit, "the pressure is too low for the load",
               filled("Cold it has #, and # are needed. Inflate before driving.",
-                     {write(*cold_, units_), write(need_.value_or(*set), units_)}),
+                     {write(*cold_, units_), write_at_least(set.value_or(needed), units_)}),
               {&air::gas_law_source()});
-    else if (*cold_ < *set - pressure_gauge_error)
-      caution("under_placard", Level::care, "it is under the placard",
-              filled("Cold it has #, and the placard says #: the placard comes first.",
-                     {write(*cold_, units_), write(*set, units_)}),
-              {&placard_first});
-    else if (need_ && *cold_ < *need_ + pressure_gauge_error)
+    else if (need_ && *cold_ < *least() - rounding)
       caution(
-          "pressure_at_least", Level::care, "the pressure is within a gauge's error of too low",
+          "pressure_at_least", Level::unfit, "the pressure is within a gauge's error of too low",
           filled("Only just enough: a gauge can be # out.", {write(pressure_gauge_error, units_)}),
           {});
+    else if (set_ && *cold_ < *set_ - pressure_gauge_error)
+      caution("under_placard", Level::care, "it is under the placard",
+              filled("Cold it has #, and the placard says #: the placard comes first.",
+                     {write(*cold_, units_), write(*set_, units_)}),
+              {&placard_first});
+    else if (placard_ && set && *cold_ > *set + noticeably_more)
+      caution("over_placard", Level::care, "it has more than the placard says",
+              filled("Cold it has #, and # is what to set. If it was read warm, give the tyre's "
+                     "temperature too; let air out of a cold tyre only.",
+                     {write(*cold_, units_), write_at_least(*set, units_)}),
+              {&placard_first, &hot_reading_advice()});
   }
 
   // A hot pressure wanted at work: what to set cold for it.
@@ -217,43 +371,54 @@ class ColdPressure : Teller {
           "Something like 80 °C would do.");
       return;
     }
-    const AbsolutePressure there = air_at(height_there_ ? height_there_ : height_here_);
-    const AbsolutePressure here = air_at(height_here_);
     const GaugePressure cold =
-        air::carried_over({*target_, {*hot_tyre_, there}}, {cold_day_, here});
+        air::carried_over({*target_, {*hot_tyre_, air_there()}}, {cold_day_, air_here()});
+    told(cold);
     figure("cold_setting", "Set cold for that hot pressure", in_kilopascals(cold), "kPa",
            write(cold, units_), {&air::gas_law_source()},
            filled("At # here, to be # at #.", {temperature_text(cold_day_), write(*target_, units_),
                                                temperature_text(*hot_tyre_)}));
-    if (need_ && cold < *need_)
+    const GaugePressure lowest = size_ ? least().value_or(floor()) : patch::least_pressure();
+    if (cold < lowest - rounding)
       caution("target_too_low", Level::unfit, "that hot pressure starts from too little",
               filled("Set to # cold it could not carry its load (# needed). Do not go under that.",
-                     {write(cold, units_), write(*need_, units_)}),
+                     {write(cold, units_), write_at_least(lowest, units_)}),
               {&air::gas_law_source()});
+    else if (placard_ && cold < *placard_ - pressure_gauge_error)
+      caution("target_under_placard", Level::care,
+              "that hot pressure starts from under the placard",
+              filled("Set to # cold it is under the placard's #. That is for a stage or a track: "
+                     "set it back before the road.",
+                     {write(cold, units_), write(*placard_, units_)}),
+              {&placard_first});
   }
 
   // What the gauge will show of the same air where it will be driven.
   void carry_to_stage() {
-    const auto set = cold_ ? cold_ : to_set();
-    if (!set || (!stage_day_ && !height_there_)) return;
-    const Temperature there = stage_day_.value_or(cold_day_);
-    const AbsolutePressure here = air_at(height_here_);
-    const AbsolutePressure above = air_at(height_there_ ? height_there_ : height_here_);
-    const GaugePressure shown = air::carried_over({*set, {cold_day_, here}}, {there, above});
+    const auto now = cold_ ? cold_ : set_;
+    if (!now || (!stage_day_ && !height_there_)) return;
+    const GaugePressure shown = air::carried_over({*now, {cold_day_, air_here()}}, there());
+    told(shown);
     figure("at_stage", "The same air there, cold", in_kilopascals(shown), "kPa",
            write(shown, units_), {&air::gas_law_source(), &air::atmosphere_source()},
-           filled("# here at #.", {write(*set, units_), temperature_text(cold_day_)}));
-    const auto wanted = to_set();
-    if (!wanted || shown >= *wanted - kilopascals(5.0)) return;
-    const GaugePressure more = air::carried_over({*wanted, {there, above}}, {cold_day_, here});
-    figure("set_here", "Set here to have the right pressure there", in_kilopascals(more), "kPa",
-           write(more, units_), {&air::gas_law_source(), &air::atmosphere_source()});
-    const bool short_of_need = need_ && shown < *need_;
-    caution("short_at_stage", short_of_need ? Level::unfit : Level::care,
-            short_of_need ? "it will be too low for the load there" : "it will be low there",
-            filled("There it will show #. Set # here, or set # there once it has cooled.",
-                   {write(shown, units_), write(more, units_), write(*wanted, units_)}),
-            {&air::gas_law_source()});
+           filled("# here at #.", {write(*now, units_), temperature_text(cold_day_)}));
+    const bool short_of_need = need_ && shown < *least() - rounding;
+    if (!set_ || (!short_of_need && shown >= *set_ - kilopascals(5.0))) return;
+    const GaugePressure more = air::carried_over({*set_, there()}, {cold_day_, air_here()});
+    caution(
+        "short_at_stage", short_of_need ? Level::unfit : Level::care,
+        short_of_need ? "it will be too low for the load there" : "it will be low there",
+        filled("There it will show #. Set # here, or set # there once it has cooled.",
+               {write(shown, units_), write_at_least(more, units_), write_at_least(*set_, units_)}),
+        {&air::gas_law_source()});
+  }
+
+  // Where the sidewall text names its week.
+  void judge_age() {
+    if (!size_ || size_->date_code.empty()) return;
+    const auto read = read_date_code(size_->date_code, today_);
+    const auto age = read ? caution_of_age(read->least_years) : std::nullopt;
+    if (age) add_caution(answer_, *age);
   }
 
   // ---- warnings and what time does ----
@@ -278,8 +443,8 @@ class ColdPressure : Teller {
              write(lamp, units_), {rule.source, rule.floor_from});
     }
     const GaugePressure stop = air::do_not_drive_below(*set);
-    figure("do_not_drive", "Do not drive under", in_kilopascals(stop), "kPa", write(stop, units_),
-           {&air::do_not_drive_source()});
+    figure("do_not_drive", "Do not drive under", in_kilopascals(stop), "kPa",
+           write_at_least(stop, units_), {&air::do_not_drive_source()});
     const GaugePressure colder =
         air::carried_over({*set, {cold_day_, air::standard_atmosphere}},
                           {cold_day_ - kelvin_difference(10.0), air::standard_atmosphere});
@@ -318,7 +483,8 @@ class ColdPressure : Teller {
                             write_size(p.width * shares->width, units_),
                             write(p.area * shares->area, units_)});
     };
-    row(filled("# and #", {write(*set, units_), write(*load_, units_)}), *set, *load_, 0.0);
+    row(filled("# and #", {write_at_least(*set, units_), write(*load_, units_)}), *set, *load_,
+        0.0);
     row("A fifth less pressure", *set * 0.8, *load_, 0.0);
     row("A fifth more pressure", *set * 1.2, *load_, 0.0);
     row("A fifth less load", *set, *load_ * 0.8, 0.0);
@@ -365,7 +531,7 @@ class ColdPressure : Teller {
     chart.id = "temperature";
     chart.title = "The same air, colder and hotter";
     chart.text = filled("Set to # at #, this is what the gauge shows as the tyre cools and heats.",
-                        {write(set, units_), temperature_text(cold_day_)});
+                        {write_at_least(set, units_), temperature_text(cold_day_)});
     chart.x = {"Temperature of the tyre", units_ == UnitSystem::us ? "°F" : "°C"};
     chart.y = {"Gauge pressure", pressure_unit()};
     Series air_in_it{"subject", "The air in it", {}, {}, {}, {}};
@@ -427,12 +593,24 @@ class ColdPressure : Teller {
           "The vehicle's placard comes before this figure; it is often higher, for handling and "
           "speed.",
           {&placard_first});
-    const std::string fit = set ? filled("Set # cold.", {write(*set, units_)})
-                                : std::string("No pressure can be named.");
-    conclude(fit,
-             set ? filled("Set # cold, with care: ", {write(*set, units_)}).append("#.").c_str()
+    const std::string pressure = set ? write_at_least(*set, units_) : std::string();
+    conclude(set ? filled("Set # cold.", {pressure}) : std::string("No pressure can be named."),
+             set ? filled("Set # cold, with care: ", {pressure}).append("#.").c_str()
                  : "No pressure can be named yet: #.");
-    if (set) speak(filled("#: set # cold.", {size_->canonical, write(*set, units_)}));
+    if (answer_.verdict->level != Level::unfit) {
+      if (set) speak(filled("#: set # cold.", {size_->canonical, pressure}));
+    } else if (set && air_cures_it()) {
+      speak(filled("#: not fit until # is set cold.", {size_->canonical, pressure}));
+    } else {
+      speak(filled("#: #", {size_->canonical, answer_.verdict->text}));
+    }
+  }
+
+  bool air_cures_it() const {
+    return std::all_of(answer_.cautions.begin(), answer_.cautions.end(), [](const Caution& c) {
+      return c.level != Level::unfit || c.id == "pressure_low" || c.id == "pressure_at_least" ||
+             c.id == "short_at_stage";
+    });
   }
 
   std::optional<sidewall::Reading> size_;
@@ -450,7 +628,10 @@ class ColdPressure : Teller {
   std::optional<GaugePressure> target_;
   std::optional<Temperature> hot_tyre_;
   std::optional<GaugePressure> need_;
-  std::optional<GaugePressure> cold_;  // the reading, cold
+  std::optional<GaugePressure> set_;       // where it will be driven
+  std::optional<GaugePressure> set_here_;  // more, where the air there asks for it
+  GaugePressure highest_;                  // of all that was read and is to be set
+  std::optional<GaugePressure> cold_;      // the reading, cold
 };
 
 }  // namespace
@@ -477,6 +658,10 @@ Sources cold_pressure_sources() {
                  &air::do_not_drive_source(),
                  &hot_reading_advice(),
                  &placard_first,
+                 &patch::beaded_edge_least_source(),
+                 &date_code_source(),
+                 &age_advice_source(),
+                 air::get_home(air::Way::temporary_spare, 0.0).source,
                  &patch::contact_area_source(),
                  &patch::contact_length_source(),
                  &patch::contact_width_source(),

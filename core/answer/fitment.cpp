@@ -3,13 +3,18 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/air/get_home.hpp"
 #include "core/answer/teller.hpp"
+#include "core/answer/tyre_age.hpp"
 #include "core/car/fitment.hpp"
 #include "core/car/rules.hpp"
 #include "core/car/wheel.hpp"
 #include "core/patch/contact.hpp"
+#include "core/patch/pressure_demand.hpp"
 #include "core/patch/rating.hpp"
+#include "core/standard/instrument.hpp"
 #include "core/standard/load_index.hpp"
+#include "core/standard/speed_load.hpp"
 #include "core/standard/speedometer.hpp"
 
 namespace treadwater::answer {
@@ -48,7 +53,9 @@ class Fitment : Teller {
     after_ = read_tyre("new_size");
     read_form();
     if (before_.size && after_.size) compare_sizes();
+    if (before_.reading && after_.reading) judge_kind();
     judge_adequacy();
+    judge_pressure();
     equal_load();
     draw_patches();
     weigh_wheels();
@@ -221,6 +228,38 @@ class Fitment : Teller {
               {&standard::speedometer_source()});
   }
 
+  // ---- of a kind for that ----
+
+  bool changes_to(sidewall::Family family) const {
+    return after_.reading->family == family && before_.reading->family != family;
+  }
+
+  void judge_kind() {
+    const sidewall::Reading& tyre = *after_.reading;
+    if (tyre.temporary_spare)
+      caution("temporary_spare", before_.reading->temporary_spare ? Level::care : Level::unfit,
+              "it is a temporary spare",
+              "A temporary spare is for 80 km/h (50 mph) at most, one on a car, only as far as a "
+              "repair.",
+              {air::get_home(air::Way::temporary_spare, 0.0).source});
+    if (changes_to(sidewall::Family::special_trailer))
+      caution("trailer_tyre", Level::unfit, "it is a trailer tyre",
+              "A special trailer tyre is for trailers only.", {&who_decides});
+    if (tyre.motorcycle != before_.reading->motorcycle)
+      caution("other_vehicle", Level::unfit, "it is for another kind of vehicle",
+              "One of the two is a motorcycle's tyre, and the other is not.", {&who_decides});
+    for (const sidewall::Mark& mark : tyre.marks)
+      if (mark.id == "competition" || mark.id == "nhs") {
+        caution("marked_not_for_road", Level::unfit, "it is marked as not for the public road",
+                "Marked as not for the public road: on a stage the event's rules decide.");
+        break;
+      }
+    if (tyre.date_code.empty()) return;
+    const auto read = read_date_code(tyre.date_code, today_);
+    const auto age = read ? caution_of_age(read->least_years) : std::nullopt;
+    if (age) add_caution(answer_, *age);
+  }
+
   // ---- strong and fast enough ----
 
   void judge_adequacy() {
@@ -235,6 +274,13 @@ class Fitment : Teller {
               "Add the load index and speed symbol of the new tyre, such as 91V.");
       return;
     }
+    if (after_.greatest->worked_out)
+      caution(
+          "load_index_assumed", Level::care, "its load index had to be worked out",
+          filled("No load index was given. A P-metric tyre of this size works out at #, #, by "
+                 "the equation of its standard: check it against the sidewall.",
+                 {std::to_string(after_.greatest->index), write(after_.greatest->mass, units_)}),
+          {&patch::p_metric_capacity_source()});
     figure("new_rating", "Load rating of the new tyre", in_kilograms(after_.greatest->mass), "kg",
            write(after_.greatest->mass, units_), {&standard::load_index_source()});
     if (asked > kilograms(0.0))
@@ -250,15 +296,26 @@ class Fitment : Teller {
       caution("asked_unknown", Level::care, "what load is asked of it is not known",
               "The tyre now fitted gives no load index, and none was given as asked for: the load "
               "was not judged. The car's papers or its door frame name it.");
-    if (load_ && !(*load_ <= after_.greatest->mass))
+    const standard::SpeedSymbolRow& row = standard::speed_row(*after_.symbol);
+    // Above 210 km/h it carries less; a symbol under the car's speed is refused for itself.
+    const Mass carried =
+        after_.greatest->mass *
+        (standard::load_percent(*after_.symbol, std::min(top, row.speed)).value_or(0.0) / 100.0);
+    if (load_ && !(*load_ <= carried))
       caution("overload", Level::unfit, "it would be overloaded",
               filled("# on a tyre rated for #.",
-                     {write(*load_, units_), write(after_.greatest->mass, units_)}),
-              {&standard::load_index_source()});
+                     {write_at_least(*load_, units_), write_at_most(carried, units_)}),
+              {&standard::load_index_source(), &standard::speed_load_source()});
     if (!enough.load)
       caution("load_too_low", Level::unfit, "its load rating is too low",
               filled("It carries # at that speed, and # are asked of it.",
-                     {write(after_.greatest->mass, units_), write(asked, units_)}),
+                     {write_at_most(carried, units_), write_at_least(asked, units_)}),
+              {&standard::load_index_source(), &standard::speed_load_source()});
+    else if (asked_ && before_.greatest && after_.greatest->mass < before_.greatest->mass)
+      caution("under_the_tyre_now", Level::care, "its load rating is under that of the tyre now",
+              filled("It is rated for #, and the tyre now for #. The load index asked for allows "
+                     "that: see that it is the one in the car's papers.",
+                     {write(after_.greatest->mass, units_), write(before_.greatest->mass, units_)}),
               {&standard::load_index_source()});
     if (!top_speed_) {
       caution("top_speed_unknown", Level::care, "its speed symbol was not judged",
@@ -284,6 +341,28 @@ class Fitment : Teller {
           "It is of another construction than the tyre now: never mix them on an axle, and change "
           "all four.",
           {&car::mixing_source()});
+  }
+
+  // The new tyre at the pressure now, by a gauge that may be out.
+  void judge_pressure() {
+    if (!load_ || !pressure_ || !after_.greatest || !after_.symbol) return;
+    const auto laws = patch::laws_of(*after_.reading);
+    if (!laws) return;
+    patch::Duty duty;
+    duty.load = *load_;
+    duty.speed = duty.car_top_speed = std::min(top_speed_.value_or(kilometres_per_hour(0.0)),
+                                               standard::speed_row(*after_.symbol).speed);
+    const auto demand = patch::pressure_demand(
+        {after_.greatest->mass, *after_.symbol, laws->law, laws->second}, duty);
+    if (!demand) return;  // overloaded, and said
+    const GaugePressure least = demand->total() + standard::pressure_gauge_error;
+    if (*pressure_ < least)
+      caution(
+          "pressure_low", Level::care, "the pressure now is too low in it for that load",
+          filled("# is too little in it for #: at least # cold, or the placard if that is more.",
+                 {write(*pressure_, units_), write_at_least(*load_, units_),
+                  write_at_least(least, units_)}),
+          {laws->law.source, &patch::least_pressure_source()});
   }
 
   void equal_load() {
@@ -432,6 +511,11 @@ Sources fitment_sources() {
           &standard::speed_symbol_source(),
           &car::winter_exception_source(),
           &car::mixing_source(),
+          &standard::speed_load_source(),
+          &patch::p_metric_capacity_source(),
+          air::get_home(air::Way::temporary_spare, 0.0).source,
+          &date_code_source(),
+          &age_advice_source(),
           patch::european_standard_load().source,
           patch::european_at_marked_pressure(kilopascals(0.0)).source,
           patch::linear_at_marked_pressure(kilopascals(0.0)).source,

@@ -8,17 +8,25 @@
 #include "core/air/odds.hpp"
 #include "core/air/repair.hpp"
 #include "core/air/warning.hpp"
+#include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
 #include "core/answer/tyre_age.hpp"
 #include "core/patch/geometry.hpp"
 #include "core/patch/rating.hpp"
 #include "core/standard/instrument.hpp"
+#include "core/standard/load_index.hpp"
+#include "core/standard/tread_law.hpp"
 
 namespace treadwater::answer {
 namespace {
 
 constexpr GaugePressure usual_pressure = kilopascals(230.0);
 constexpr Temperature mild = celsius(15.0);
+// Two readings nearer to each other in time show no leak that matters, and none that does not.
+constexpr Duration long_enough = minutes(20.0);
+// Less is left than it takes to find a place and stop: ours.
+constexpr Duration too_short = minutes(5.0);
+constexpr Length three_millimetres = millimetres(3.0);
 constexpr Source roadside{"roadside-stop", "Where to stop and how to change a wheel",
                           "car handbooks and road codes, in our words", "",
                           Standing::common_practice};
@@ -31,6 +39,8 @@ class Puncture : Teller {
     read_form();
     find_leak();
     judge_pressure();
+    if (size_) judge_load();
+    judge_tyre();
     if (leak_) tell_time();
     judge_repair();
     judge_way();
@@ -43,7 +53,8 @@ class Puncture : Teller {
  private:
   void read_form() {
     size_ = sidewall_text("size");
-    set_ = quantity<GaugePressure>("set").value_or(usual_pressure);
+    set_ =
+        std::max(quantity<GaugePressure>("set").value_or(usual_pressure), patch::least_pressure());
     first_ = quantity<GaugePressure>("first");
     second_ = quantity<GaugePressure>("second");
     apart_ = quantity<Duration>("apart");
@@ -53,16 +64,39 @@ class Puncture : Teller {
     load_ = quantity<Mass>("load");
     way_ = quantity<Length>("way");
     if (const auto id = choice("help")) help_ = *id;
+    driven_flat_ = yes_no("driven_flat").value_or(false);
+    damaged_ = yes_no("damage").value_or(false);
+    sealed_ = yes_no("sealant").value_or(false);
+    // What is sealed is driven as such, where there is nothing better.
+    if (sealed_ && (help_.empty() || help_ == "plain_flat")) help_ = "sealant_kit";
+    runs_flat_ = help_ == "self_supporting" || help_ == "lubricated";
+    read_age();
     last_ = second_ ? second_ : first_;
     stop_below_ = air::do_not_drive_below(set_);
   }
 
+  void read_age() {
+    std::string code = plain_spaces(text("date_code"));
+    if (code.empty() && size_) code = size_->date_code;
+    if (code.empty()) return;
+    const auto read = read_date_code(code, today_);
+    if (read)
+      age_ = read->least_years;
+    else
+      problem("date_code", read.error().code, read.error().text);
+  }
+
   // ---- what it holds now ----
 
-  // A tyre made to run flat is judged by its way home alone.
+  // It is not to be driven on, whatever else is known.
+  void stop(const char* id, std::string_view reason, std::string_view why, SomeSources sources) {
+    stopped_ = true;
+    caution(id, Level::unfit, reason, why, sources);
+    fixed_limit(id, "The soft tyre as it is", kilometres_per_hour(0.0), why, sources);
+  }
+
   void judge_pressure() {
-    const bool runs_flat = help_ == "self_supporting" || help_ == "lubricated";
-    if (last_ && *last_ <= stop_below_ && !runs_flat) {
+    if (last_ && *last_ <= stop_below_ && !runs_flat_) {
       const std::string why =
           filled("At # it must not be driven on: the sidewall is destroyed within a short way.",
                  {write(*last_, units_)});
@@ -70,6 +104,10 @@ class Puncture : Teller {
               {&air::do_not_drive_source()});
       fixed_limit("too_soft", "The soft tyre as it is", kilometres_per_hour(0.0), why,
                   {&air::do_not_drive_source()});
+    } else if (last_ && *last_ < set_ - standard::pressure_gauge_error) {
+      caution("softer_than_set", Level::care, "it is softer than it should be",
+              filled("It has #, and should have #. Inflate it before you drive on.",
+                     {write(*last_, units_), write_at_least(set_, units_)}));
     }
     if (first_ && second_ && *second_ > *first_ + standard::pressure_gauge_error)
       caution("readings_rise", Level::care, "the second reading is the higher one",
@@ -77,17 +115,86 @@ class Puncture : Teller {
                      "and that hides a leak. Let it stand and read it twice again.",
                      {write(*first_, units_), write(*second_, units_)}),
               {&air::natural_loss_source()});
-    else if (!leak_ && !(first_ && second_ && apart_))
+    else if (!leak_ && !read_twice())
       caution("not_judged", Level::care, "a leak cannot be told from what was given",
               "Two readings with the time between them are needed, or the width of the hole: read "
               "the pressure now, and again in twenty minutes.");
   }
 
+  // The load is carried by its air, unless it is made to be driven without.
+  void judge_load() {
+    const auto rated = patch::greatest_load(*size_);
+    if (!load_ || !rated) return;
+    if (*load_ > rated->mass)
+      return stop("overload", "it is overloaded",
+                  filled("Overloaded: # on a tyre rated for #. No pressure makes up for that.",
+                         {write_at_least(*load_, units_), write_at_most(rated->mass, units_)}),
+                  {&standard::load_index_source()});
+    const auto laws = patch::laws_of(*size_);
+    if (!last_ || !laws || runs_flat_) return;
+    const patch::LoadLaw law = laws->second.value_or(laws->law);
+    const GaugePressure least =
+        patch::pressure_needed(law, rated->mass, *load_) + standard::pressure_gauge_error;
+    if (*last_ < least)
+      stop("pressure_low", "the pressure is too low for the load",
+           filled("Pressure too low for the load: #, and # needs at least # cold. Inflate to the "
+                  "vehicle's placard before driving.",
+                  {write(*last_, units_), write(*load_, units_), write_at_least(least, units_)}),
+           {&patch::least_pressure_source()});
+  }
+
+  bool outside_tread() const {
+    return where_ == "shoulder" || where_ == "sidewall" || where_ == "bead";
+  }
+
+  // What makes it unfit however well it holds its air.
+  void judge_tyre() {
+    if (damaged_)
+      stop("damage", "cord, a bulge or cracks can be seen",
+           "Cord in sight, a bulge or cracks: it may burst at any moment. Do not drive on it.",
+           {&air::repair_source()});
+    if (driven_flat_ && !runs_flat_)
+      stop("driven_flat", "it was driven flat",
+           "It was driven flat. That crushes the inside of the sidewall, where nobody sees it.",
+           {&air::repair_source()});
+    if (runs_flat_ && outside_tread())
+      stop("hole_in_its_support", "the hole is in what carries it",
+           "Without air a run-flat tyre stands on its sidewalls: with a hole there it is not to be "
+           "driven on.",
+           {&air::repair_source()});
+    if (hole_ && *hole_ > air::repairable_hole && !runs_flat_)
+      stop("hole", "the hole is too wide", "The hole is wider than 6 mm.", {&air::repair_source()});
+    else if (!leak_ && (hole_ || outside_tread()))
+      caution("hole_holds", Level::care, "there is a hole in it",
+              "A hole that holds now may open at any time, when what sits in it flies out. Drive "
+              "gently, and to a fitter only.");
+    judge_tread();
+    const auto age = age_ ? caution_of_age(*age_) : std::nullopt;
+    if (age) add_caution(answer_, *age);
+  }
+
+  void judge_tread() {
+    if (!tread_) return;
+    const standard::TreadLaw& law = *standard::find_tread_law("elsewhere");
+    if (*tread_ < law.least)
+      stop("tread_law", "the tread is under the legal minimum",
+           "The tread is under 1.6 mm: the tyre is worn out.", {&law.source});
+    else if (*tread_ <= three_millimetres)
+      caution("tread_low", Level::care,
+              filled("the tread is at or under #", {write_depth(three_millimetres, units_)}),
+              filled("At or under # wet grip falls away fast: plan to replace it, and leave more "
+                     "room in the wet now.",
+                     {write_depth(three_millimetres, units_)}),
+              {&tread_advice()});
+  }
+
   // ---- how long ----
+
+  bool read_twice() const { return first_ && second_ && apart_; }
 
   // From two readings and a clock, else through a hole of known size.
   void find_leak() {
-    if (first_ && second_ && apart_) {
+    if (read_twice()) {
       const air::Conditions same{mild};
       const air::GaugeReading before{*first_, same}, after{*second_, same};
       const auto judged = air::judge_loss(air::AirHolder::tubeless, before, after, *apart_);
@@ -96,7 +203,7 @@ class Puncture : Teller {
       sources_ = {&air::leak_down_source(), &air::orifice_source()};
       if (after.pressure > before.pressure + standard::pressure_gauge_error)
         return;  // said by judge_pressure
-      if (judged.kind == air::LossKind::natural)
+      if (judged.kind == air::LossKind::natural && *apart_ >= long_enough)
         caution(
             "natural_loss", Level::note, "",
             "No more is lost than goes through the rubber of a sound tyre. Set the pressure and "
@@ -150,7 +257,12 @@ class Puncture : Teller {
     time_figure("time_to_stop", "Until it must not be driven, #", stop_below_);
     time_figure("time_to_flat", "Until it is all but flat, #", kilopascals(10.0));
     const auto left = air::time_between(*leak_, now_, stop_below_);
-    if (now_ > stop_below_ && left)
+    if (now_ > stop_below_ && left && read_twice() && !runs_flat_ && left->soonest < too_short)
+      stop("leaking_fast", "it is losing air too fast to drive on",
+           filled("It is too soft to drive on within #, less under load. Stop where it is safe.",
+                  {duration_text(left->soonest)}),
+           sources_);
+    else if (now_ > stop_below_ && left)
       caution("leaking", Level::care, "it is losing air",
               filled("It can be driven on for # at most, less under load. Inflate it and watch it, "
                      "and do not set off on a longer way.",
@@ -206,19 +318,6 @@ class Puncture : Teller {
     const auto from_centre = quantity<Length>("from_centre");
     const auto repairs = number("repairs");
     const auto grooves = yes_no("between_grooves");
-    const auto driven_flat = yes_no("driven_flat");
-    const auto damaged = yes_no("damage");
-    const auto sealed = yes_no("sealant");
-    std::string code = plain_spaces(text("date_code"));
-    if (code.empty() && size_) code = size_->date_code;
-    std::optional<double> age;
-    if (!code.empty()) {
-      const auto read = read_date_code(code, today_);
-      if (read)
-        age = read->least_years;
-      else
-        problem("date_code", read.error().code, read.error().text);
-    }
     const auto section = size_ ? size_->section_width : std::optional<Length>();
     if (where_.empty() || where_ == "unknown" || !section) return;
     const bool in_tread = where_ == "tread";
@@ -238,13 +337,13 @@ class Puncture : Teller {
     damage.hole = hole_.value_or(metres(0.0));
     damage.section_width = *section;
     damage.tread = tread_.value_or(millimetres(1.6));
-    damage.driven_flat = driven_flat.value_or(false);
-    damage.cords_or_cracks = damaged.value_or(false);
-    damage.sealant_used = sealed.value_or(false);
+    damage.driven_flat = driven_flat_;
+    damage.cords_or_cracks = damaged_;
+    damage.sealant_used = sealed_;
     damage.self_supporting = size_->run_flat || help_ == "self_supporting";
     damage.earlier_repairs = static_cast<int>(repairs.value_or(0.0));
     damage.between_outer_grooves = grooves;
-    damage.age_years = age;
+    damage.age_years = age_;
     damage.symbol = patch::speed_symbol(*size_);
     tell_repair(air::repair(damage));
     if (in_tread) draw_repair(damage);
@@ -327,10 +426,14 @@ class Puncture : Teller {
     const auto way = static_cast<air::Way>(at);
     // A tyre that still holds air is driven on its air, not yet as a flat one.
     if (way == air::Way::plain_flat && !(last_ && *last_ <= stop_below_)) return;
+    // Nor is what was refused driven on without air, or sealed.
+    if (stopped_ && way != air::Way::temporary_spare) return;
     const auto rated = size_ ? patch::greatest_load(*size_) : std::optional<patch::GreatestLoad>();
     const double share = load_ && rated ? *load_ / rated->mass : 0.65;
     const air::GetHome home = air::get_home(way, share);
     Sources sources{home.source};
+    if (way == air::Way::sealant_kit && outside_tread())
+      return stop("kit_no_use", "a sealant kit does not close that hole", home.words, sources);
     if (way == air::Way::self_supporting) sources.push_back(&air::run_flat_load_source());
     fixed_limit("get_home", "On what you have", home.speed, home.words, sources);
     if (home.distance)
@@ -401,11 +504,11 @@ class Puncture : Teller {
   void finish() {
     hold_to();
     conclude("No leak was found in these readings.", "Only to help: #.", "Stop: #.");
-    if (answer_.hold_to && answer_.hold_to->speed > kilometres_per_hour(0.0))
+    if (answer_.verdict->level == Level::unfit)
+      speak(filled("Soft tyre, #: stopped, needs help.", {size_->canonical}));
+    else if (answer_.hold_to)
       speak(filled("Soft tyre, #: hold to #, to the nearest help.",
                    {size_->canonical, spoken_speed(answer_.hold_to->speed)}));
-    else if (answer_.hold_to)
-      speak(filled("Soft tyre, #: stopped, needs help.", {size_->canonical}));
   }
 
   std::optional<sidewall::Reading> size_;
@@ -417,6 +520,12 @@ class Puncture : Teller {
   std::optional<Length> hole_;
   std::string_view where_;
   std::string_view help_;
+  bool driven_flat_ = false;
+  bool damaged_ = false;
+  bool sealed_ = false;
+  bool runs_flat_ = false;  // made to, and judged by its way home alone
+  bool stopped_ = false;    // not to be driven on
+  std::optional<double> age_;
   std::optional<Length> tread_;
   std::optional<Mass> load_;
   std::optional<Length> way_;
@@ -431,13 +540,24 @@ class Puncture : Teller {
 Answer puncture(const Input& input) { return Puncture(input).run(); }
 
 Sources puncture_sources() {
-  Sources all = {&air::leak_down_source(),       &air::orifice_source(),
-                 &air::discharge_source(),       &air::cavity_source(),
-                 &air::cavity_fill_source(),     &air::do_not_drive_source(),
-                 &air::natural_loss_source(),    &air::repair_source(),
-                 &air::american_repair_source(), &air::run_flat_load_source(),
-
-                 &air::puncture_rate_source(),   &roadside};
+  Sources all = {&air::leak_down_source(),
+                 &air::orifice_source(),
+                 &air::discharge_source(),
+                 &air::cavity_source(),
+                 &air::cavity_fill_source(),
+                 &air::do_not_drive_source(),
+                 &air::natural_loss_source(),
+                 &air::repair_source(),
+                 &air::american_repair_source(),
+                 &air::run_flat_load_source(),
+                 &air::puncture_rate_source(),
+                 &roadside,
+                 &tread_advice(),
+                 &date_code_source(),
+                 &age_advice_source(),
+                 &standard::load_index_source(),
+                 &patch::least_pressure_source(),
+                 &standard::find_tread_law("elsewhere")->source};
   // Every reason against a repair, and every way home, brings its own.
   for (int way = 0; way <= static_cast<int>(air::Way::plain_flat); ++way)
     add_once(all, *air::get_home(static_cast<air::Way>(way), 0.0).source);

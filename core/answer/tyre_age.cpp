@@ -54,6 +54,25 @@ tl::expected<TyreAge, ReadProblem> read_date_code(std::string_view text, Date to
   return age;
 }
 
+std::optional<Caution> caution_of_age(double years) {
+  const Sources sources{&date_code, &age_advice};
+  if (years > 10.0)
+    return Caution{
+        "over_ten_years", Level::unfit, "it is over ten years old",
+        filled("#Makers' advice is not to use a tyre past ten years whatever its tread, the spare "
+               "included.",
+               {""}),
+        sources};
+  if (years > 6.0)
+    return Caution{
+        "over_six_years", Level::care, "it is over six years old",
+        filled("#From six years on have it looked at every year, inside too; some car makers "
+               "replace it now.",
+               {""}),
+        sources};
+  return std::nullopt;
+}
+
 const Source& date_code_source() { return date_code; }
 const Source& age_advice_source() { return age_advice; }
 

@@ -6,10 +6,12 @@
 // months. Range: weeks 1 to 53, not after today. Anything else is a ReadProblem.
 #pragma once
 
+#include <optional>
 #include <string_view>
 #include <tl/expected.hpp>
 
 #include "core/answer/date.hpp"
+#include "core/answer/sheet.hpp"
 #include "core/quantity/read.hpp"
 #include "core/standard/source.hpp"
 
@@ -24,6 +26,9 @@ struct TyreAge {
 };
 
 tl::expected<TyreAge, ReadProblem> read_date_code(std::string_view text, Date today);
+
+// What an age asks for: care over six years, not fit over ten.
+std::optional<Caution> caution_of_age(double years);
 
 const Source& date_code_source();
 const Source& age_advice_source();

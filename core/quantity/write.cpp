@@ -61,9 +61,29 @@ std::string write(GaugePressure p, UnitSystem units) {
   return fixed(in_psi(p), 0) + " psi (" + kpa + ")";
 }
 
+std::string write_at_least(GaugePressure p, UnitSystem units) {
+  // The nudge keeps 32 psi at 32 after its trip through kPa.
+  const auto up = [](double shown) { return std::ceil(shown - 1e-6); };
+  if (units != UnitSystem::metric) p = psi(up(in_psi(p)));
+  return write(kilopascals(up(in_kilopascals(p))), units);
+}
+
 std::string write(Mass m, UnitSystem units) {
   return units == UnitSystem::us ? fixed(in_pounds(m), 0) + " lb"
                                  : fixed(in_kilograms(m), 0) + " kg";
+}
+
+std::string write_at_most(Mass m, UnitSystem units) {
+  const auto down = [](double shown) { return std::floor(shown + 1e-6); };
+  return write(
+      units == UnitSystem::us ? pounds(down(in_pounds(m))) : kilograms(down(in_kilograms(m))),
+      units);
+}
+
+std::string write_at_least(Mass m, UnitSystem units) {
+  const auto up = [](double shown) { return std::ceil(shown - 1e-6); };
+  return write(units == UnitSystem::us ? pounds(up(in_pounds(m))) : kilograms(up(in_kilograms(m))),
+               units);
 }
 
 std::string write(Speed v, UnitSystem units) {

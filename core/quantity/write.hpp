@@ -17,8 +17,8 @@ enum class UnitSystem { metric, uk, us };
 std::optional<UnitSystem> find_unit_system(std::string_view id);
 
 // A number with a fixed count of decimals, rounded half away from zero: fixed(2.345, 1) is "2.3".
-// Range: up to 9 decimals, below 1e9; what a person is shown is far inside that. A dash for anything
-// outside it.
+// Range: up to 9 decimals, below 1e9; what a person is shown is far inside that. A dash for
+// anything outside it.
 std::string fixed(double value, int decimals);
 // The same without the zeros at its end: trimmed(3.0, 1) is "3".
 std::string trimmed(double value, int decimals);
@@ -26,8 +26,13 @@ std::string trimmed(double value, int decimals);
 std::string significant(double value, int digits);
 
 std::string write(GaugePressure p, UnitSystem units);  // "2.2 bar (220 kPa)", "32 psi (220 kPa)"
-std::string write(Mass m, UnitSystem units);           // "615 kg", "1356 lb"
-std::string write(Speed v, UnitSystem units);          // "73 km/h", "45 mph"
+// A least pressure, rounded up to the digits shown, so that whoever sets it has no less.
+std::string write_at_least(GaugePressure p, UnitSystem units);
+std::string write(Mass m, UnitSystem units);  // "615 kg", "1356 lb"
+// A mass that may not be passed, rounded down to the digits shown; one that is passed, up.
+std::string write_at_most(Mass m, UnitSystem units);
+std::string write_at_least(Mass m, UnitSystem units);
+std::string write(Speed v, UnitSystem units);                            // "73 km/h", "45 mph"
 std::string write_speed_range(Speed low, Speed high, UnitSystem units);  // "59 to 84 km/h"
 std::string write_depth(Length l, UnitSystem units);                     // tread: "3 mm", "4/32 in"
 std::string write_water(Length l, UnitSystem units);                     // water: "5 mm", "0.20 in"

@@ -149,3 +149,45 @@ TEST_CASE("less unsprung mass than the wheel weighs is a problem") {
   CHECK(answer["problems"][0]["field"] == "unsprung");
   CHECK_FALSE(answer.contains("verdict"));
 }
+
+TEST_CASE("what is not for that car's wheels on the road is not fitted") {
+  const Json fast = {{"top_speed", "120 km/h"}};
+  const auto level = [&](const char* size, const char* new_size) {
+    return ask(size, new_size, fast)["verdict"]["level"].get<std::string>();
+  };
+  CHECK(level("195/65 R15 91T", "195/65 R15 91T") == "fit");
+  CHECK(level("195/65 R15 91T", "T195/65R15 91M") == "unfit");
+  CHECK(level("195/65 R15 91T", "ST195/65R15 95T") == "unfit");
+  CHECK(level("195/65 R15 91T", "195/65 R15 91T NOT FOR HIGHWAY USE") == "unfit");
+  CHECK(level("195/65 R15 91T", "195/65 R15 91T FOR COMPETITION USE ONLY") == "unfit");
+  CHECK(with_id(ask("195/65 R15 91T", "180/55 ZR17 M/C (73W)", fast)["cautions"], "other_vehicle"));
+  CHECK(level("195/65 R15 91T", "195/65 R15 91T DOT ABCD EFGH 0105") == "unfit");
+}
+
+TEST_CASE("the load counts at the pressure now, and at the car's speed") {
+  const auto at = [](const char* load, const char* pressure) {
+    return ask("195/65 R15 91T", "195/65 R15 91T",
+               {{"top_speed", "180 km/h"}, {"load", load}, {"pressure", pressure}});
+  };
+  CHECK(with_id(at("600 kg", "1.6 bar")["cautions"], "pressure_low"));
+  CHECK(at("600 kg", "1.6 bar")["verdict"]["level"] == "care");
+  CHECK(at("430 kg", "2.3 bar")["verdict"]["level"] == "fit");
+  // 91V carries 91 % at 240 km/h.
+  const Json fast = ask("205/55 R16 91V", "205/55 R16 91V",
+                        {{"top_speed", "240 km/h"}, {"load", "580 kg"}, {"asked_index", "85"}});
+  CHECK(with_id(fast["cautions"], "overload"));
+}
+
+TEST_CASE("a load index under that of the tyre now is care, whatever was asked for") {
+  const Json answer =
+      ask("205/55 R16 91V", "185/55 R15 79V", {{"top_speed", "185 km/h"}, {"asked_index", "50"}});
+  CHECK(with_id(answer["cautions"], "under_the_tyre_now"));
+  CHECK(answer["verdict"]["level"] != "fit");
+}
+
+TEST_CASE("what is carried is never written as more than what is asked and refused") {
+  const Json answer = ask("205/55 R16 88V", "205/55 R16 91V", {{"top_speed", "240 km/h"}});
+  const Json* refused = with_id(answer["cautions"], "load_too_low");
+  REQUIRE(refused);
+  CHECK((*refused)["text"] == "It carries 559 kg at that speed, and 560 kg are asked of it.");
+}

@@ -133,3 +133,71 @@ TEST_CASE("what tells no leak is never called sound") {
   CHECK(with_id(risen["cautions"], "readings_rise"));
   CHECK_FALSE(with_id(risen["cautions"], "natural_loss"));
 }
+
+TEST_CASE("what makes a tyre unfit is judged wherever the hole is, and whatever it holds") {
+  const Json sound = {{"first", "230 kPa"}, {"second", "230 kPa"}, {"apart", "30 days"}};
+  CHECK(ask(sound)["verdict"]["level"] == "fit");
+  const auto stops = [&](const Json& change, const char* id) {
+    for (const Json& where : {Json::object(), Json{{"where", "unknown"}}}) {
+      const Json answer = ask(with(with(sound, where), change));
+      INFO(change.dump() << answer["verdict"].dump());
+      CHECK(answer["verdict"]["level"] == "unfit");
+      CHECK(answer["hold_to"]["kmh"] == 0);
+      CHECK(with_id(answer["cautions"], id));
+    }
+  };
+  stops({{"damage", "yes"}}, "damage");
+  stops({{"driven_flat", "yes"}}, "driven_flat");
+  stops({{"tread", "1.5 mm"}}, "tread_law");
+  stops({{"hole", "7 mm"}}, "hole");
+  stops({{"load", "700 kg"}}, "overload");
+  stops({{"load", "590 kg"}}, "pressure_low");
+  CHECK(ask(with(sound, {{"tread", "1.6 mm"}}))["verdict"]["level"] == "care");
+  CHECK(ask(with(sound, {{"date_code", "0115"}}))["verdict"]["level"] == "unfit");
+  CHECK(ask(with(sound, {{"date_code", "0119"}}))["verdict"]["level"] == "care");
+  CHECK(ask(with(sound, {{"hole", "3 mm"}}))["verdict"]["level"] == "care");
+  CHECK(ask(with(sound, {{"set", "250 kPa"}}))["verdict"]["level"] == "care");
+}
+
+TEST_CASE(
+    "a run-flat tyre is stopped by damage, an overload or a hole in its sidewall, not by being "
+    "flat") {
+  const Json flat = {{"second", "0 kPa"}, {"help", "self_supporting"}};
+  CHECK(ask(with(flat, {{"driven_flat", "yes"}}))["hold_to"]["kmh"] == 80);
+  for (const Json& change :
+       {Json{{"damage", "yes"}}, Json{{"where", "sidewall"}}, Json{{"load", "700 kg"}}}) {
+    const Json answer = ask(with(flat, change));
+    INFO(change.dump());
+    CHECK(answer["verdict"]["level"] == "unfit");
+    CHECK(answer["hold_to"]["kmh"] == 0);
+    CHECK_FALSE(with_id(answer["cautions"], "get_home"));
+  }
+}
+
+TEST_CASE(
+    "a sealant kit is for a hole in the tread of 6 mm at most, and sealant inside counts as one") {
+  const auto kit = [](const Json& change) { return ask(with({{"help", "sealant_kit"}}, change)); };
+  CHECK(kit({{"hole", "5 mm"}, {"where", "tread"}})["hold_to"]["kmh"] == 70);
+  for (const Json& change : {Json{{"hole", "40 mm"}}, Json{{"where", "sidewall"}}}) {
+    CHECK(kit(change)["verdict"]["level"] == "unfit");
+    CHECK(kit(change)["hold_to"]["kmh"] == 0);
+  }
+  CHECK(ask({{"first", "230 kPa"},
+             {"second", "230 kPa"},
+             {"apart", "1 h"},
+             {"sealant", "yes"}})["hold_to"]["kmh"] == 70);
+}
+
+TEST_CASE("two readings of one moment tell no leak; what is too soft within minutes is stopped") {
+  CHECK(with_id(ask({{"first", "230 kPa"}, {"second", "230 kPa"}, {"apart", "5 min"}})["cautions"],
+                "leak_not_sure"));
+  const Json fast = ask({{"first", "230 kPa"}, {"second", "190 kPa"}, {"apart", "2 min"}});
+  CHECK(with_id(fast["cautions"], "leaking_fast"));
+  CHECK(fast["hold_to"]["kmh"] == 0);
+}
+
+TEST_CASE("a pressure that no tyre is set to is not taken for the right one") {
+  const Json answer =
+      ask({{"set", "20 kPa"}, {"first", "20 kPa"}, {"second", "20 kPa"}, {"apart", "1 h"}});
+  CHECK(with_id(answer["cautions"], "too_soft"));
+}

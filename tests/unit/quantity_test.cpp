@@ -35,6 +35,29 @@ TEST_CASE("figures are written in the person's units") {
                           UnitSystem::metric) == "59 to 85 km/h");
 }
 
+TEST_CASE("a least pressure is never written lower than it is, in any of its units") {
+  CHECK(write_at_least(kilopascals(181.0), UnitSystem::metric) == "1.81 bar (181 kPa)");
+  CHECK(write_at_least(kilopascals(181.01), UnitSystem::metric) == "1.82 bar (182 kPa)");
+  CHECK(write_at_least(kilopascals(181.0), UnitSystem::uk) == "27 psi (187 kPa)");
+  CHECK(write_at_least(psi(32.0), UnitSystem::us) == "32 psi (221 kPa)");
+  for (double kpa = 0.0; kpa < 500.0; kpa += 0.37) {
+    CHECK(std::stod(write_at_least(kilopascals(kpa), UnitSystem::metric)) >= kpa / 100.0 - 1e-6);
+    const std::string imperial = write_at_least(kilopascals(kpa), UnitSystem::uk);
+    CHECK(std::stod(imperial) >= in_psi(kilopascals(kpa)) - 1e-6);
+    CHECK(std::stod(imperial.substr(imperial.find('(') + 1)) >= kpa - 1e-6);
+  }
+  CHECK(write_at_least(kilopascals(std::nan("")), UnitSystem::metric) ==
+        write(kilopascals(std::nan("")), UnitSystem::metric));
+}
+
+TEST_CASE("a mass that is passed is never written as the one it passes") {
+  CHECK(write_at_most(kilograms(559.65), UnitSystem::metric) == "559 kg");
+  CHECK(write_at_most(kilograms(615.0), UnitSystem::metric) == "615 kg");
+  CHECK(write_at_least(kilograms(615.2), UnitSystem::uk) == "616 kg");
+  CHECK(write_at_most(kilograms(615.0), UnitSystem::us) == "1355 lb");
+  CHECK(write_at_least(pounds(1356.0), UnitSystem::us) == "1356 lb");
+}
+
 TEST_CASE("significant digits are kept and no exponent appears") {
   CHECK(significant(0.0345, 2) == "0.035");
   CHECK(significant(1.2226, 2) == "1.2");
