@@ -327,20 +327,29 @@ class StandingWater : Teller {
           "The water formulas were made on paved roads. On gravel, earth or grass take them as a "
           "guess.",
           {});
-    if (intended_) {
-      const double chance = water::OnsetDraws(wet(worst, *depth_)).chance_of_floating(*intended_);
-      figure("chance", filled("Chance of floating at #", {speed_text(*intended_)}), chance, "",
-             filled("# %", {fixed(100.0 * chance, 0)}), {&water::estimate_source()},
-             "The share of the draws, by our estimate.");
-      if (*intended_ > held(worst))
-        caution(
-            "speed_above_hold_to", *intended_ > worst.onset.central ? Level::unfit : Level::care,
-            *intended_ > worst.onset.central ? "the speed you intend is past the limit"
-                                             : "the speed you intend is above the hold-to speed",
+    if (intended_) judge_speed(worst);
+  }
+
+  // The tyre with the lowest low end may not be the one that is likeliest to float at that speed.
+  void judge_speed(const Runner& worst) {
+    const Runner& likeliest = *std::min_element(
+        field_.begin(), field_.end(),
+        [](const Runner& a, const Runner& b) { return a.onset.central < b.onset.central; });
+    const auto chance_for = [this](const Runner& runner) {
+      return water::OnsetDraws(wet(runner, *depth_)).chance_of_floating(*intended_);
+    };
+    const double chance = std::max(chance_for(worst), chance_for(likeliest));
+    figure("chance", filled("Chance of floating at #", {speed_text(*intended_)}), chance, "",
+           filled("# %", {fixed(100.0 * chance, 0)}), {&water::estimate_source()},
+           "The share of the draws, by our estimate.");
+    if (!(*intended_ > held(worst))) return;
+    const bool past_it = *intended_ > likeliest.onset.central;
+    caution("speed_above_hold_to", past_it ? Level::unfit : Level::care,
+            past_it ? "the speed you intend is past the limit"
+                    : "the speed you intend is above the hold-to speed",
             filled("At # the worst tyre here floats in # of 100 cases.",
                    {speed_text(*intended_), fixed(100.0 * chance, 0)}),
             {&water::estimate_source()});
-    }
   }
 
   Speed held(const Runner& runner) const {

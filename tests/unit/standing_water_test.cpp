@@ -210,6 +210,21 @@ TEST_CASE(
   CHECK(fast.find("Hold to") != std::string::npos);
 }
 
+TEST_CASE(
+    "the speed intended is judged by the tyre likeliest to float at it, whichever has the lowest "
+    "end") {
+  // The soft road tyre is likelier to float at 41 km/h; the low end of the cut slick is lower.
+  const Json soft = {{"tyre_kind", "road"}, {"tread", "1.7 mm"}, {"pressure", "129 kPa"}};
+  const Json cut = {{"tyre_kind", "cut-slick"}, {"tread", "1.6 mm"}, {"pressure", "284 kPa"}};
+  const Json one = ask({{"depth", "9.33 mm"}, {"speed", "41 km/h"}, {"tyres", {soft}}});
+  const Json both = ask({{"depth", "9.33 mm"}, {"speed", "41 km/h"}, {"tyres", {soft, cut}}});
+  CHECK(both["limits"][0]["label"].get<std::string>().find("ut slick") != std::string::npos);
+  CHECK(one["verdict"]["level"] == "unfit");
+  CHECK(both["verdict"]["level"] == "unfit");
+  CHECK((*with_id(both["figures"], "chance"))["value"] ==
+        (*with_id(one["figures"], "chance"))["value"]);
+}
+
 TEST_CASE("a wheel that has stopped turns again only below the onset, at 7.7 to 9 of it") {
   const Json answer = ask({{"depth", "8 mm"}});
   const double low = answer["limits"][0]["low_kmh"];
