@@ -23,6 +23,7 @@ namespace {
 constexpr GaugePressure soft_pressure = kilopascals(180.0);
 constexpr Length widest_unknown = millimetres(255.0);  // water/estimate.hpp
 constexpr double likelier_than_not = 0.5;
+constexpr double seldom = 0.1;
 constexpr double hardly_ever = 0.005;  // less than a share that rounds to 1 %
 
 constexpr Source plan_words{"stage-plan", "Dynamic programming with recourse at each halt",
@@ -282,9 +283,13 @@ class StageTyres : Teller {
       speak(answer_.verdict->text);
       return;
     }
-    std::string stages;
-    for (std::size_t i = 0; i <= first_leg_; ++i) add_item(stages, names_[i]);
-    speak(filled("Fit # for #.", {first, stages}));
+    std::string stages, said;
+    for (std::size_t i = 0; i <= first_leg_; ++i) {
+      add_item(stages, names_[i]);
+      if (const auto band = has_water(i) ? onset(i, first_, first_afloat()) : std::nullopt)
+        said += filled(" In the water on # hold to #.", {names_[i], held_aloud(*band)});
+    }
+    speak(joined({filled("Fit # for #.", {first, stages}), said}));
   }
 
   // A finding about a stage or a set stands beside its row.
@@ -671,6 +676,13 @@ class StageTyres : Teller {
     return held(band) > kilometres_per_hour(0.0) ? speed_text(held(band)) : "walking pace";
   }
 
+  std::string held_aloud(const water::SpeedBand& band) const {
+    return held(band) > kilometres_per_hour(0.0) ? spoken_speed(held(band))
+                                                 : std::string(worded("walking pace"));
+  }
+
+  bool has_water(std::size_t stage) const { return water_[stage] > metres(0.0); }
+
   // The lowest pressure and the widest tyre of the cars: none of them floats before it.
   Car first_afloat() const {
     Car worst;
@@ -695,9 +707,16 @@ class StageTyres : Teller {
     const Car car = first_afloat();
     const GaugePressure pressure = car.pressure.value_or(soft_pressure);
     bool beyond = false, loose = false;
+    std::string not_judged;
+    double most = 0.0;
     for (std::size_t i = 0; i < event_.stages.size(); ++i) {
-      if (!water_[i] || !(*water_[i] > metres(0.0))) continue;
-      if (!(event_.stages[i].chances[stage::index(stage::Weather::standing_water)] > 0.0))
+      const double chance = event_.stages[i].chances[stage::index(stage::Weather::standing_water)];
+      if (!has_water(i)) {
+        if (chance > 0.0) add_item(not_judged, names_[i]);
+        most = std::max(most, chance);
+        continue;
+      }
+      if (!(chance > 0.0))
         caution("water_not_in_chances", Level::care,
                 filled("the chances of # leave out its water", {names_[i]}),
                 filled("Water is reported on #, but its chance of standing water is 0: the plan "
@@ -733,6 +752,12 @@ class StageTyres : Teller {
             {&water::estimate_source(), &water::film_source(), &water::clearing_source()});
       }
     }
+    if (!not_judged.empty())
+      caution("water_not_measured", most < seldom ? Level::note : Level::care,
+              filled("whether it floats on # was not judged", {not_judged}),
+              filled("Water may stand on #, and no depth of it was given: whether the tyres float "
+                     "there was not judged. Have a ruler stood in the deepest place.",
+                     {not_judged}));
     if (table.rows.empty()) return;
     answer_.tables.push_back(std::move(table));
     bool every_pressure = !cars_.empty();
@@ -761,8 +786,7 @@ class StageTyres : Teller {
     if (cars_.size() < 2) return;
     std::size_t deepest = event_.stages.size();
     for (std::size_t i = 0; i < event_.stages.size(); ++i)
-      if (water_[i] && *water_[i] > metres(0.0) &&
-          (deepest == event_.stages.size() || *water_[i] > *water_[deepest]))
+      if (has_water(i) && (deepest == event_.stages.size() || *water_[i] > *water_[deepest]))
         deepest = i;
     const bool wet = deepest < event_.stages.size();
     Table table{"cars",

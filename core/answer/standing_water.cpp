@@ -146,9 +146,26 @@ class StandingWater : Teller {
     return word.low * 2.0;
   }
 
+  // Beyond the reach of the formulas the film is that at its nearest end. Flatter ground, more rain
+  // and a longer way only deepen it, so there it is the least.
   void add_film(RainIntensity rain, Length width, double crossfall, double grade) {
-    const water::RainOnRoad road{rain, water::flow_path(width, crossfall, grade), surface_->texture,
-                                 water::Pavement::dense_asphalt};
+    if (!surface_->paved) {
+      may_be_deeper_ = true;
+      caution("film_unknown", Level::care, "no formula gives the depth of rain off the pavement",
+              "The film formulas are for paved roads: here only a ruler tells how deep the rain "
+              "stands.");
+      return;
+    }
+    const water::FlowPath way = water::flow_path(width, crossfall, grade);
+    may_be_deeper_ = rain > water::most_rain || !(way.length <= water::longest_path) ||
+                     !(way.slope >= water::flattest);
+    const water::RainOnRoad road{
+        std::clamp(rain, water::least_rain, water::most_rain),
+        {way.length <= water::longest_path ? std::max(way.length, water::shortest_path)
+                                           : water::longest_path,
+         std::clamp(way.slope, water::flattest, water::steepest)},
+        surface_->texture,
+        water::Pavement::dense_asphalt};
     Sources sources;
     constexpr std::pair<water::FilmModel, const char*> models[] = {
         {water::FilmModel::fhwa, "Film by FHWA-RD-79-31"},
@@ -156,25 +173,23 @@ class StandingWater : Teller {
         {water::FilmModel::road_research, "Film by the Road Research Laboratory form"},
         {water::FilmModel::kinematic, "Film by the kinematic form"}};
     for (const auto& model : models) {
-      const auto film = water::film_depth(model.first, road);
-      if (!film) continue;
+      const Length film = *water::film_depth(model.first, road);
       const Source& source = water::film_depth_source(model.first);
       add_once(sources, source);
-      figure("film", model.second, in_millimetres(*film), "mm", film_text(*film), {&source});
+      figure("film", model.second, in_millimetres(film), "mm", film_text(film), {&source});
     }
-    const auto film = surface_->paved ? water::rain_film(road) : std::optional<water::RainFilm>();
-    if (!film) {
-      caution("film_unknown", Level::care, "no formula gives the film for this rain and road",
-              "The film formulas are for paved roads, rain of 0.5 to 150 mm/h and a fall of 0.5 to "
-              "10 per cent. Outside that only a ruler tells.",
-              sources);
-      return;
-    }
-    depth_ = std::max(millimetres(0.0), film->high);
-    figure("film_depth", "Film above the texture", in_millimetres(film->central), "mm",
-           filled("# (# to #)",
-                  {film_text(film->central), film_text(film->low), film_text(film->high)}),
-           sources, "The deepest is taken.", in_millimetres(film->low), in_millimetres(film->high));
+    const water::RainFilm film = *water::rain_film(road);
+    if (may_be_deeper_)
+      caution(
+          "film_unknown", Level::care, "more water may stand than the formulas reach to",
+          "The film formulas reach to 150 mm/h of rain, to 50 m of way and down to a fall of 0.5 "
+          "per cent. The film is that at their end, and more may stand: only a ruler tells.",
+          sources);
+    depth_ = std::max(millimetres(0.0), film.high);
+    figure(
+        "film_depth", "Film above the texture", in_millimetres(film.central), "mm",
+        filled("# (# to #)", {film_text(film.central), film_text(film.low), film_text(film.high)}),
+        sources, "The deepest is taken.", in_millimetres(film.low), in_millimetres(film.high));
     caution(
         "rain_seldom_deep", Level::note, "",
         "Rain alone seldom stands deep on a road that falls to its side: deep water lies in ruts, "
@@ -289,8 +304,13 @@ class StandingWater : Teller {
            in_kilometres_per_hour(worst.onset.low), in_kilometres_per_hour(worst.onset.high));
   }
 
+  bool has_slick() const {
+    return std::any_of(field_.begin(), field_.end(),
+                       [](const Runner& r) { return r.kind->groove_credit == 0.0; });
+  }
+
   void caution_about_tyres(const Runner& worst) {
-    if (worst.kind->groove_credit == 0.0)
+    if (has_slick())
       caution("slick_in_water", Level::unfit, "a slick floats on standing water",
               "A slick in any standing water is the worst case there is: nothing clears the water. "
               "Change it, or do not go.",
@@ -307,20 +327,29 @@ class StandingWater : Teller {
           "The water formulas were made on paved roads. On gravel, earth or grass take them as a "
           "guess.",
           {});
-    if (intended_) {
-      const double chance = water::OnsetDraws(wet(worst, *depth_)).chance_of_floating(*intended_);
-      figure("chance", filled("Chance of floating at #", {speed_text(*intended_)}), chance, "",
-             filled("# %", {fixed(100.0 * chance, 0)}), {&water::estimate_source()},
-             "The share of the draws, by our estimate.");
-      if (*intended_ > worst.onset.low * water::hold_to_share)
-        caution(
-            "speed_above_hold_to", *intended_ > worst.onset.central ? Level::unfit : Level::care,
-            *intended_ > worst.onset.central ? "the speed you intend is past the limit"
-                                             : "the speed you intend is above the hold-to speed",
+    if (intended_) judge_speed(worst);
+  }
+
+  // The tyre with the lowest low end may not be the one that is likeliest to float at that speed.
+  void judge_speed(const Runner& worst) {
+    const Runner& likeliest = *std::min_element(
+        field_.begin(), field_.end(),
+        [](const Runner& a, const Runner& b) { return a.onset.central < b.onset.central; });
+    const auto chance_for = [this](const Runner& runner) {
+      return water::OnsetDraws(wet(runner, *depth_)).chance_of_floating(*intended_);
+    };
+    const double chance = std::max(chance_for(worst), chance_for(likeliest));
+    figure("chance", filled("Chance of floating at #", {speed_text(*intended_)}), chance, "",
+           filled("# %", {fixed(100.0 * chance, 0)}), {&water::estimate_source()},
+           "The share of the draws, by our estimate.");
+    if (!(*intended_ > held(worst))) return;
+    const bool past_it = *intended_ > likeliest.onset.central;
+    caution("speed_above_hold_to", past_it ? Level::unfit : Level::care,
+            past_it ? "the speed you intend is past the limit"
+                    : "the speed you intend is above the hold-to speed",
             filled("At # the worst tyre here floats in # of 100 cases.",
                    {speed_text(*intended_), fixed(100.0 * chance, 0)}),
             {&water::estimate_source()});
-    }
   }
 
   Speed held(const Runner& runner) const {
@@ -459,11 +488,18 @@ class StandingWater : Teller {
 
   // ---- what to do ----
 
+  // As far below the onset as the published law of a wheel that does not turn lies below that of
+  // one that does.
+  static Speed turns_again(const Runner& runner) {
+    return runner.onset.low *
+           (water::spin_up_onset(runner.pressure) / water::pressure_only_onset(runner.pressure));
+  }
+
   void advise() {
-    if (*depth_ <= millimetres(0.0)) {
+    if (*depth_ <= millimetres(0.0) && !may_be_deeper_) {
       caution("no_dynamic_aquaplaning", Level::note, "",
               "No water above the texture of the road: no dynamic aquaplaning is expected.");
-    } else if (entered_ && !field_.empty()) {
+    } else if (entered_ && *depth_ > millimetres(0.0) && !field_.empty()) {
       caution("standing_water", Level::care, "there is standing water",
               "Ease off before it, hold the wheel straight and do not brake in it.");
       caution(
@@ -472,8 +508,8 @@ class StandingWater : Teller {
               "If the steering goes light: ease off the accelerator, keep the wheel straight, no "
               "hard braking: a wheel that has stopped turning floats on down to about #. Dry "
               "the brakes afterwards.",
-              {speed_text(water::spin_up_onset(field_.front().pressure))}),
-          {&when_it_floats, &water::pressure_only_source()});
+              {speed_text(turns_again(field_.front()))}),
+          {&when_it_floats, &water::spin_up_source()});
       if (one_sided_)
         caution(
             "one_sided", Level::care, "only one side runs through it",
@@ -501,12 +537,16 @@ class StandingWater : Teller {
     if (stop) answer_.hold_to->text = "Do not drive into it";
     std::string said = plain_spaces(text("where"));
     if (!said.empty()) said += ": ";
-    said += filled(flow_.moving ? "moving water, #" : "standing water, #",
+    said += filled(flow_.moving     ? "moving water, #"
+                   : may_be_deeper_ ? "standing water, # or more"
+                                    : "standing water, #",
                    {write_water(*depth_, units_)});
     if (pool_) said += filled(", # long", {distance_text(*pool_)});
     if (one_sided_) said += worded(", one side");
     if (stop)
       said += worded(". Do not enter. Stop, turn back, report.");
+    else if (has_slick())
+      said += worded(". A slick floats on it: do not enter. Stop, turn back, report.");
     else
       said += filled(". Worst tyre: #. Hold to #, straight, no braking.",
                      {field_.front().label, spoken_speed(answer_.hold_to->speed)});
@@ -522,6 +562,7 @@ class StandingWater : Teller {
   std::optional<Length> ruler_;
   std::optional<Length> pool_;
   std::optional<Length> depth_;  // of water above the texture
+  bool may_be_deeper_ = false;
   bool one_sided_ = false;
   bool entered_ = true;  // it may be driven into at all
   water::Flow flow_;
@@ -537,11 +578,17 @@ class StandingWater : Teller {
 Answer standing_water(const Input& input) { return StandingWater(input).run(); }
 
 Sources standing_water_sources() {
-  Sources all = {&water::estimate_source(),      &water::film_source(),
-                 &water::pressure_only_source(), &water::clearing_source(),
-                 &water::rut_source(),           &water::crossing_advice_source(),
-                 &water::puddle_drag_source(),   &thin_film_advice(),
-                 &wet_braking_advice(),          &when_it_floats};
+  Sources all = {&water::estimate_source(),
+                 &water::film_source(),
+                 &water::pressure_only_source(),
+                 &water::clearing_source(),
+                 &water::rut_source(),
+                 &water::spin_up_source(),
+                 &water::crossing_advice_source(),
+                 &water::puddle_drag_source(),
+                 &thin_film_advice(),
+                 &wet_braking_advice(),
+                 &when_it_floats};
   for (const auto& row : water::measured_onsets()) add_once(all, row.source);
   for (const auto& row : water::crossing_figures()) add_once(all, row.source);
   for (const auto& surface : standard::road_surfaces()) add_once(all, surface.source);

@@ -25,8 +25,10 @@ constexpr Length usual_tread = millimetres(3.0);
 constexpr Length new_tread = millimetres(8.0);
 constexpr Length worn_tread = millimetres(1.6);
 constexpr GaugePressure soft_pressure = kilopascals(200.0);
-// Thinner films take grip, and that is in the friction; no treaded tyre was seen to float on them.
-constexpr Length thinnest_to_float = millimetres(1.0);
+// In a film of this depth the braking tests stopped from 80 and 120 km/h on treads down to 1.6 mm
+// (core/grip/film.hpp).
+constexpr Length braked_in = millimetres(1.0);
+constexpr Length longest_stop = metres(1000.0);  // our choice of what still is one
 constexpr Speed none = kilometres_per_hour(0.0);
 constexpr Speed end_of_tables = kilometres_per_hour(130.0);  // core/grip/film.hpp
 constexpr Speed end_of_model = kilometres_per_hour(400.0);   // core/grip/limits.hpp
@@ -72,7 +74,8 @@ class Stopping : Teller {
                                : wetness == "wet"      ? grip::Wetness::wet
                                : wetness == "standing" ? grip::Wetness::standing
                                                        : grip::Wetness::dry;
-    case_.film = measured_.value_or(grip::film_of(word));
+    // A ruler that finds nothing does not dry a road that looks wet: the wetter of the two counts.
+    case_.film = std::max(measured_.value_or(Length()), grip::film_of(word));
   }
 
   void tell_the_rest() {
@@ -81,6 +84,7 @@ class Stopping : Teller {
     judge_sight();
     judge_obstacle();
     judge_bend();
+    judge_stop();
     compare_with_new();
     tell_gap();
     tell_rules();
@@ -97,6 +101,11 @@ class Stopping : Teller {
       caution(
           "tread_assumed", Level::note, "",
           filled("No tread depth was given, so # was taken.", {write_depth(usual_tread, units_)}));
+    if (measured_ && *measured_ < case_.film)
+      caution("wetter_than_measured", Level::note, "",
+              filled("You chose a road with about # of water, and the ruler says #: the wetter of "
+                     "the two counts.",
+                     {write_water(case_.film, units_), write_water(*measured_, units_)}));
     if (!in_bend_.radius && (given("chord") || given("sagitta") || given("bank")))
       caution("bend_not_judged", Level::note, "",
               "For the bend give its radius, or both the chord and how far the bend stands off "
@@ -118,13 +127,9 @@ class Stopping : Teller {
 
   // ---- water: above the onset of floating no friction is to be trusted ----
 
-  // A ruler's depth is always judged; of the words only standing water is, and for a tyre with next
-  // to no grooves a wet road.
-  bool may_float() const {
-    const bool bare = case_.tread * case_.tyre->groove_credit < worn_tread;
-    return measured_ ? wet()
-                     : case_.film >= thinnest_to_float ||
-                           (bare && case_.film > grip::film_of(grip::Wetness::damp));
+  // Any film by a ruler is judged, and so is the same film by a word. A damp road has none.
+  bool has_film() const {
+    return case_.film > grip::film_of(grip::Wetness::damp) || measured_ > Length();
   }
 
   void judge_water() {
@@ -139,7 +144,7 @@ class Stopping : Teller {
               {&deep_water_advice()});
       return;
     }
-    if (!may_float()) return;
+    if (!has_film()) return;
     const standard::RoadSurface& road =
         *standard::find_road_surface(paved() ? case_.surface->road_surface : "loose");
     const auto onset = water::aquaplaning_onset({pressure_.value_or(soft_pressure), case_.tread,
@@ -147,6 +152,7 @@ class Stopping : Teller {
                                                  case_.film, road.texture});
     if (!onset) return;
     floats_from_ = onset->low;
+    likely_from_ = onset->central;
     const std::string depth = write_water(case_.film, units_);
     Limit limit;
     limit.id = "aquaplaning";
@@ -163,7 +169,7 @@ class Stopping : Teller {
     limit.sources = {&water::estimate_source(), &water::film_source(),
                      &water::pressure_only_source(), &water::clearing_source(), &road.source};
     for (const auto& row : water::measured_onsets()) add_once(limit.sources, row.source);
-    const bool likely = speed_ > onset->central;
+    const bool likely = speed_ > likely_from_;
     if (above(onset->low * water::hold_to_share))
       caution("floats", likely ? Level::unfit : Level::care,
               likely ? "it floats at that speed" : "it may float at that speed",
@@ -189,7 +195,14 @@ class Stopping : Teller {
               "was given for the ground.");
   }
 
-  bool floating() const { return floats_from_ && speed_ > *floats_from_; }
+  bool may_float() const { return floats_from_ && speed_ > *floats_from_; }
+  // So that no stop is told: in a film in which treads like this one were seen to brake, only where
+  // it is likely.
+  bool floating() const {
+    const bool seen_to_brake =
+        case_.film <= braked_in && !(case_.tread * case_.tyre->groove_credit < worn_tread);
+    return may_float() && !(seen_to_brake && speed_ <= likely_from_);
+  }
 
   // ---- what there is ----
 
@@ -246,7 +259,7 @@ class Stopping : Teller {
            band.longest ? filled("about #", {estimate_band(band)})
                         : filled("# at best; it may not stop", {estimate_text(*band.shortest)}),
            {&grip::limits_source, &grip::stopping_source},
-           floating() ? "Only if it does not float." : "", value(band.shortest),
+           may_float() ? "Only if it does not float." : "", value(band.shortest),
            value(band.longest));
   }
 
@@ -272,7 +285,7 @@ class Stopping : Teller {
 
   bool above(Speed limit) const { return speed_ > floor_to_five(limit, units_); }
 
-  void band_limit(const char* id, const char* label, const char* what, const grip::SpeedBand& band,
+  void band_limit(const char* id, const char* label, const grip::SpeedBand& band,
                   std::string_view why, SomeSources sources) {
     Limit limit;
     limit.id = id;
@@ -286,24 +299,29 @@ class Stopping : Teller {
     limit.why = why;
     limit.sources = sources.kept();
     add_limit(answer_, std::move(limit));
+  }
+
+  void judge_speed_for(const char* what, const grip::SpeedBand& band, SomeSources sources) {
     if (!above(band.low)) return;
     const bool past_it = speed_ > band.central;
+    const Speed sure = floor_to_five(band.low, units_);
     caution("too_fast", past_it ? Level::unfit : Level::care,
             filled(past_it ? "it is too fast for #" : "it may be too fast for #", {what}),
-            floor_to_five(band.low, units_) > none
-                ? filled("For # no more than # is sure to do.", {what, speed_text(band.low)})
-                : filled("For # no speed is sure to do.", {what}),
+            sure > none ? filled("For # no more than # is sure to do.", {what, speed_text(sure)})
+                        : filled("For # no speed is sure to do.", {what}),
             sources);
   }
 
   void judge_sight() {
     if (!seen_) return;
-    band_limit("seen_distance", "What you can see", "what you can see",
-               grip::seen_distance_speed(case_, *seen_, reaction_, in_bend_),
+    const auto band = grip::seen_distance_speed(case_, *seen_, reaction_, in_bend_);
+    const Sources sources{&grip::limits_source, &grip::stopping_source, &grip::reaction_source};
+    band_limit("seen_distance", "What you can see", band,
                filled(in_bend_.radius ? "To stop within # after # s of reaction, in the bend."
                                       : "To stop within # after # s of reaction.",
                       {distance_text(*seen_), trimmed(in_seconds(reaction_), 2)}),
-               {&grip::limits_source, &grip::stopping_source, &grip::reaction_source});
+               sources);
+    judge_speed_for("what you can see", band, sources);
   }
 
   void judge_obstacle() {
@@ -319,19 +337,19 @@ class Stopping : Teller {
            sources,
            filled("The reaction takes its share: # are left to brake in.", {distance_text(room)}),
            in_kilometres_per_hour(left.low), in_kilometres_per_hour(left.high));
-    if (!(left.high > none)) return;
+    const auto band = grip::seen_distance_speed(case_, *obstacle_, reaction_, in_bend_);
+    band_limit("obstacle", "The obstacle", band,
+               filled("To stop before it, # away, after # s of reaction.",
+                      {distance_text(*obstacle_), trimmed(in_seconds(reaction_), 2)}),
+               sources);
+    if (!above(band.low)) return;
     const bool hits = left.central > none;
-    const Speed sure = floor_to_five(
-        grip::seen_distance_speed(case_, *obstacle_, reaction_, in_bend_).low, units_);
-    caution(
-        "hits_obstacle", hits ? Level::unfit : Level::care,
-        hits ? "it does not stop before the obstacle" : "it may not stop before the obstacle",
-        filled(sure > none ? "Up to # may be left at the obstacle. Sure to stop before it: from "
-                             "# down."
-                           : "Up to # may be left at the obstacle, and no speed is sure to stop "
-                             "before it.",
-               {speed_text(left.high), speed_text(sure)}),
-        sources);
+    const Speed sure = floor_to_five(band.low, units_);
+    caution("hits_obstacle", hits ? Level::unfit : Level::care,
+            hits ? "it does not stop before the obstacle" : "it may not stop before the obstacle",
+            sure > none ? filled("Sure to stop before it: from # down.", {speed_text(sure)})
+                        : std::string("No speed is sure to stop before it."),
+            sources);
   }
 
   void judge_bend() {
@@ -340,10 +358,12 @@ class Stopping : Teller {
     if (paced_)
       figure("radius", "Radius of the bend", in_metres(radius), "m", distance_text(radius),
              {&grip::cornering_source}, "From the chord and how far the bend stands off it.");
-    band_limit("bend", "The bend", "the bend",
-               grip::corner_speed_band(case_, radius, in_bend_.bank),
+    const auto band = grip::corner_speed_band(case_, radius, in_bend_.bank);
+    const Sources sources{&grip::limits_source, &grip::cornering_source, &grip::side_share_source};
+    band_limit("bend", "The bend", band,
                filled("A bend of # radius, without braking in it.", {distance_text(radius)}),
-               {&grip::limits_source, &grip::cornering_source, &grip::side_share_source});
+               sources);
+    judge_speed_for("the bend", band, sources);
     const Speed comfortable = grip::comfortable_corner_speed(radius, in_bend_.bank);
     figure("comfortable", "Comfortable round it", in_kilometres_per_hour(comfortable), "km/h",
            speed_text(comfortable), {&grip::comfort_source},
@@ -361,6 +381,21 @@ class Stopping : Teller {
            {&grip::ellipse_source, &grip::side_share_source},
            "Of what they have on a straight. What the bend takes, the brakes do not have.", low,
            high);
+  }
+
+  // A speed to hold to is one from which it stops. What can be seen and an obstacle see to that.
+  void judge_stop() {
+    if (seen_ || obstacle_ || (answer_.limits.empty() && braking_.longest)) return;
+    const auto band = grip::seen_distance_speed(case_, longest_stop, reaction_, road_);
+    if (!answer_.limits.empty() &&
+        answer_.limits.front().low * answer_.limits.front().share_kept <= band.low)
+      return;
+    band_limit(
+        "stop", "To stop at all", band,
+        filled("Above it the least grip that fits this ground may not stop it, or not within "
+               "#.",
+               {distance_text(longest_stop)}),
+        {&grip::limits_source, &grip::stopping_source});
   }
 
   // ---- beside it ----
@@ -673,6 +708,7 @@ class Stopping : Teller {
   std::optional<Length> seen_;
   std::optional<Length> obstacle_;
   std::optional<Speed> floats_from_;
+  Speed likely_from_;
   grip::DistanceBand braking_;
   grip::DistanceBand whole_;
 };

@@ -64,7 +64,7 @@ SheetDescription describe() {
                     {"damp", "Damp, no film"},
                     {"wet", "Wet, about 0.5 mm"},
                     {"standing", "Water standing, about 2.5 mm"}}),
-      quantity_field("water", "If a ruler says. It counts before the word.", false, water,
+      quantity_field("water", "If a ruler says. The wetter of it and the word counts.", false, water,
                      {"mm", "in"}, {"mm", "mm", "in"}),
       choice_field("tyre_kind", "Kind of tyre", "", tyre_kind_choices()),
       quantity_field("tread", "Empty: 3 mm.", false, tread, {"mm", "in", "/32 in"},

@@ -103,11 +103,10 @@ double roughness(Pavement pavement) {
 }
 
 bool in_range(const RainOnRoad& road) {
-  const double rain = in_millimetres_per_hour(road.rain);
-  const double path = in_metres(road.path.length);
-  const double texture = in_millimetres(road.texture);
-  return rain >= 0.5 && rain <= 150.0 && path >= 1.0 && path <= 50.0 && road.path.slope >= 0.005 &&
-         road.path.slope <= 0.1 && texture >= 0.1 && texture <= 4.0;
+  return road.rain >= least_rain && road.rain <= most_rain && road.path.length >= shortest_path &&
+         road.path.length <= longest_path && road.path.slope >= flattest &&
+         road.path.slope <= steepest && road.texture >= millimetres(0.1) &&
+         road.texture <= millimetres(4.0);
 }
 
 // The depth of the fit before any texture is taken off.

@@ -7,9 +7,9 @@
 // water lies in ruts, dips and at blocked gullies, and must be measured there. A porous road takes
 // water until its pores are full; no formula says how long.
 //
-// Range, for each formula: rain 0.5 to 150 mm/h, path 1 to 50 m, slope 0.005 to 0.1, texture 0.1 to
-// 4 mm. Outside it the formula is switched off (nothing is returned). The reports' own ranges were
-// not seen; this one is ours, a little wider than the points their figures were held against.
+// Range, for each formula: texture 0.1 to 4 mm, and the rest as below. Outside it the formula is
+// switched off (nothing is returned). The reports' own ranges were not seen; this one is ours, a
+// little wider than the points their figures were held against.
 #pragma once
 
 #include <optional>
@@ -18,6 +18,13 @@
 #include "core/standard/source.hpp"
 
 namespace treadwater::water {
+
+inline constexpr RainIntensity least_rain = millimetres_per_hour(0.5);
+inline constexpr RainIntensity most_rain = millimetres_per_hour(150.0);
+inline constexpr Length shortest_path = metres(1.0);
+inline constexpr Length longest_path = metres(50.0);
+inline constexpr double flattest = 0.005;
+inline constexpr double steepest = 0.1;
 
 // The line that water takes across a road: slope along it (a ratio, 0.02 is 2 %), and its length.
 struct FlowPath {

@@ -167,12 +167,13 @@ TEST_CASE("standing-water: deeper, longer, wider, balder, softer is never better
 
 TEST_CASE("standing-water: more rain, a longer way, a flatter road, a deeper rut is never better") {
   CHECK(holds_for({"standing-water",
-                   {{"rain", 0.5, 150.0, " mm/h", 1},
-                    {"path", 1.0, 50.0, " m", 1},
-                    {"crossfall", 0.5, 6.0, "", -1},
+                   {{"rain", 0.0, 300.0, " mm/h", 1},
+                    {"path", 1.0, 200.0, " m", 1},
+                    {"crossfall", 0.0, 15.0, "", -1},
+                    {"grade", 0.0, 25.0, "", 0},
                     {"rut", 0.0, 60.0, " mm", 1},
                     {"tyres.0.tread", 0.0, 9.0, " mm", -1}},
-                   {{"depth", {""}}, {"surface", {"asphalt", "smooth", "concrete"}}},
+                   {{"depth", {""}}, {"surface", {"asphalt", "smooth", "concrete", "loose"}}},
                    true,
                    1000}));
 }

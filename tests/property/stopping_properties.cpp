@@ -31,13 +31,17 @@ struct Case {
   double radius = between(10.0, 800.0);                                           // m
   double reaction = between(0.3, 4.0);                                            // s
 
-  answer::Answer ask() const {
+  // By a ruler; or by a word, which comes in its place.
+  answer::Answer ask(const char* word = nullptr) const {
     const auto text = [](double value, const char* unit) { return fixed(value, 6) + unit; };
     answer::Input input;
     input.set("tyre_kind", tyre);
     input.set("surface", std::string(surface));
     input.set("speed", text(speed, " km/h"));
-    input.set("water", text(water, " mm"));
+    if (word != nullptr)
+      input.set("wetness", word);
+    else
+      input.set("water", text(water, " mm"));
     input.set("tread", text(tread, " mm"));
     input.set("grade", text(grade, ""));
     input.set("seen", text(seen, " m"));
@@ -78,6 +82,34 @@ TEST_CASE("nothing that makes the road worse raises the hold-to speed") {
             worse.reaction += between(0.0, 2.0);
         }
         RC_ASSERT(worse.held() <= before);
+      },
+      runs));
+}
+
+TEST_CASE("a word for water is never better than the same film by a ruler") {
+  CHECK(holds(
+      "words",
+      [] {
+        Case one;
+        const bool standing = *rc::gen::arbitrary<bool>();
+        one.water = standing ? 2.5 : 0.5;
+        const answer::Answer by_word = one.ask(standing ? "standing" : "wet");
+        const answer::Answer by_ruler = one.ask();
+        RC_ASSERT(by_word.hold_to->speed <= by_ruler.hold_to->speed);
+        RC_ASSERT(by_word.verdict->level >= by_ruler.verdict->level);
+      },
+      runs));
+}
+
+TEST_CASE("a car at the speed to hold to is not unfit for it") {
+  CHECK(holds(
+      "held",
+      [] {
+        Case one;
+        const Speed held = one.held();
+        RC_PRE(held > kilometres_per_hour(1.0));
+        one.speed = in_kilometres_per_hour(held);
+        RC_ASSERT(one.ask().verdict->level < answer::Level::unfit);
       },
       runs));
 }

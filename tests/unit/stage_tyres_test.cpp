@@ -125,6 +125,45 @@ TEST_CASE("standing water and cold are said with the choice") {
   CHECK(answer["verdict"]["level"] == "care");
 }
 
+TEST_CASE("standing water whose depth nobody gave is not fit in silence") {
+  Json input = day();
+  input["stages"][1]["dry"] = "80";
+  input["stages"][1]["standing"] = "20";
+  const auto level = [&] {
+    const Json answer = ask(input);
+    const Json* caution = with_id(answer["cautions"], "water_not_measured");
+    return caution ? (*caution)["level"].get<std::string>() : std::string();
+  };
+  CHECK(level() == "care");
+  CHECK(text(ask(input), "water_not_measured").find("on Mill Lane,") != std::string::npos);
+  input["stages"][1]["water"] = "0";
+  CHECK(level() == "care");
+  input["stages"][1]["dry"] = "91";
+  input["stages"][1]["standing"] = "9";
+  CHECK(level() == "note");
+  input["stages"][1]["water"] = "4 mm";
+  CHECK(level() == "");
+  CHECK_FALSE(with_id(ask(day())["cautions"], "water_not_measured"));
+}
+
+TEST_CASE("the sentence to read out says what to hold to in the water before the next halt") {
+  Json input = day();
+  make_wet(input);
+  const auto said = [&] {
+    return (*with_id(ask(input)["blocks"], "radio"))["text"].get<std::string>();
+  };
+  CHECK(said() == "Fit full wet for Long Meadow.");
+  input["stages"][0]["water"] = "8 mm";
+  const std::string held = text(ask(input), "water_on_stage");
+  const std::size_t speed = held.find("Hold to ") + 8;
+  CHECK(said() == "Fit full wet for Long Meadow. In the water on Long Meadow hold to " +
+                      held.substr(speed, held.find(" km/h there") - speed) +
+                      " kilometres an hour.");
+  input["stages"][0].erase("water");
+  input["stages"][1]["water"] = "8 mm";  // after the service
+  CHECK(said() == "Fit full wet for Long Meadow.");
+}
+
 TEST_CASE("one more set never makes the expected loss worse") {
   Json input = day();
   for (Json& stage : input["stages"]) {

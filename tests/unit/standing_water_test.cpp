@@ -1,4 +1,5 @@
 // The sheet `standing-water`. The formulas under it are checked in tests/register.
+#include <cmath>
 #include <nlohmann/json.hpp>
 
 #include "core/json/contract.hpp"
@@ -84,6 +85,44 @@ TEST_CASE("rain: a film by four formulas, the deepest taken; ordinary rain leave
   CHECK_FALSE(shower.contains("hold_to"));
 }
 
+TEST_CASE("beyond the reach of the film formulas more may stand: never none, never less") {
+  for (const Json& input : {Json{{"rain", "200 mm/h"}, {"surface", "loose"}},
+                            Json{{"forecast", "uk-violent-shower"}, {"surface", "loose"}},
+                            Json{{"rain", "1 mm/h"}, {"crossfall", "0.1"}}}) {
+    const Json answer = ask(input);
+    CHECK(with_id(answer["cautions"], "film_unknown"));
+    CHECK_FALSE(with_id(answer["cautions"], "no_dynamic_aquaplaning"));
+    CHECK(answer["verdict"]["level"] == "care");
+    CHECK_FALSE(answer.contains("hold_to"));
+  }
+  const auto held = [](const Json& input) {
+    const Json answer = ask(input);
+    CHECK(with_id(answer["cautions"], "film_unknown"));
+    return hold_to(answer);
+  };
+  CHECK(held({{"rain", "200 mm/h"}}) == hold_to(ask({{"rain", "150 mm/h"}})));
+  CHECK(held({{"rain", "100 mm/h"}, {"crossfall", "0.1"}}) ==
+        hold_to(ask({{"rain", "100 mm/h"}, {"crossfall", "0.5"}})));
+  CHECK(held({{"rain", "100 mm/h"}, {"path", "90 m"}}) ==
+        hold_to(ask({{"rain", "100 mm/h"}, {"path", "50 m"}})));
+  const double level = held({{"rain", "100 mm/h"}, {"crossfall", "0"}});
+  CHECK(level <= hold_to(ask({{"rain", "100 mm/h"}, {"crossfall", "0.5"}})));
+  CHECK(level == held({{"rain", "100 mm/h"}, {"crossfall", "0"}, {"grade", "0.5"}}));
+  // On top of what the rut holds.
+  CHECK(held({{"rain", "200 mm/h"}, {"rut", "8 mm"}}) <= hold_to(ask({{"rut", "8 mm"}})));
+  CHECK(held({{"rain", "200 mm/h"}, {"rut", "8 mm"}, {"surface", "loose"}}) ==
+        hold_to(ask({{"rut", "8 mm"}, {"surface", "loose"}})));
+  const Json said = ask({{"rain", "200 mm/h"}});
+  CHECK((*with_id(said["blocks"], "radio"))["text"].get<std::string>().find(" or more") !=
+        std::string::npos);
+  // Less rain, or a steeper fall, than the formulas reach to leaves no more than at their end.
+  for (const Json& input :
+       {Json{{"rain", "0.2 mm/h"}}, Json{{"rain", "4 mm/h"}, {"crossfall", "12"}}}) {
+    CHECK(ask(input)["verdict"]["level"] == "fit");
+    CHECK_FALSE(with_id(ask(input)["cautions"], "film_unknown"));
+  }
+}
+
 TEST_CASE("a forecast's word shows its mm/h; an open one is doubled and said") {
   const Json heavy = ask({{"forecast", "uk-heavy-shower"}, {"rut", "10 mm"}});
   CHECK((*with_id(heavy["figures"], "rain_word"))["text"] == "10 to 50 mm/h");
@@ -116,6 +155,11 @@ TEST_CASE("moving water and deep water are not entered, whatever the tyre") {
 
 TEST_CASE("a slick in standing water is unfit; the speed intended is judged by its chance") {
   CHECK(ask({{"depth", "3 mm"}, {"tyres", {tyre("slick", "0")}}})["verdict"]["level"] == "unfit");
+  const Json both = ask(
+      {{"depth", "3 mm"},
+       {"tyres",
+        {tyre("slick", "0"), {{"tyre_kind", "road"}, {"tread", "0"}, {"pressure", "60 kPa"}}}}});
+  CHECK(with_id(both["cautions"], "slick_in_water"));
   const Json fast =
       ask({{"depth", "8 mm"}, {"speed", "110 km/h"}, {"tyres", {tyre("road", "3 mm")}}});
   CHECK((*with_id(fast["figures"], "chance"))["value"] > 0.9);
@@ -150,4 +194,44 @@ TEST_CASE("the radio sentence: place, depth, length, worst tyre, speed, what to 
   const Json stop = ask({{"depth", "300 mm"}});
   CHECK((*with_id(stop["blocks"], "radio"))["text"].get<std::string>().find("Do not enter") !=
         std::string::npos);
+}
+
+TEST_CASE(
+    "a slick is told not to enter, with no speed; a speed too high as intended is told the other") {
+  const auto said = [](const Json& answer) {
+    CHECK(answer["verdict"]["level"] == "unfit");
+    return (*with_id(answer["blocks"], "radio"))["text"].get<std::string>();
+  };
+  const std::string slick = said(ask({{"depth", "5 mm"}, {"tyres", {tyre("slick", "0")}}}));
+  CHECK(slick.find("do not enter") != std::string::npos);
+  CHECK(slick.find("Hold to") == std::string::npos);
+  const std::string fast =
+      said(ask({{"depth", "5 mm"}, {"speed", "140 km/h"}, {"tyres", {tyre("road", "8 mm")}}}));
+  CHECK(fast.find("Hold to") != std::string::npos);
+}
+
+TEST_CASE(
+    "the speed intended is judged by the tyre likeliest to float at it, whichever has the lowest "
+    "end") {
+  // The soft road tyre is likelier to float at 41 km/h; the low end of the cut slick is lower.
+  const Json soft = {{"tyre_kind", "road"}, {"tread", "1.7 mm"}, {"pressure", "129 kPa"}};
+  const Json cut = {{"tyre_kind", "cut-slick"}, {"tread", "1.6 mm"}, {"pressure", "284 kPa"}};
+  const Json one = ask({{"depth", "9.33 mm"}, {"speed", "41 km/h"}, {"tyres", {soft}}});
+  const Json both = ask({{"depth", "9.33 mm"}, {"speed", "41 km/h"}, {"tyres", {soft, cut}}});
+  CHECK(both["limits"][0]["label"].get<std::string>().find("ut slick") != std::string::npos);
+  CHECK(one["verdict"]["level"] == "unfit");
+  CHECK(both["verdict"]["level"] == "unfit");
+  CHECK((*with_id(both["figures"], "chance"))["value"] ==
+        (*with_id(one["figures"], "chance"))["value"]);
+}
+
+TEST_CASE("a wheel that has stopped turns again only below the onset, at 7.7 to 9 of it") {
+  const Json answer = ask({{"depth", "8 mm"}});
+  const double low = answer["limits"][0]["low_kmh"];
+  const Json* caution = with_id(answer["cautions"], "when_it_floats");
+  REQUIRE(caution);
+  const std::string told =
+      "down to about " + std::to_string(std::lround(low * 7.7 / 9.0)) + " km/h";
+  INFO((*caution)["text"]);
+  CHECK((*caution)["text"].get<std::string>().find(told) != std::string::npos);
 }

@@ -92,7 +92,75 @@ TEST_CASE("standing water: the onset of floating caps what friction promises") {
   const Json answer = ask({{"speed", "100 km/h"}, {"water", "5 mm"}, {"tread", "3 mm"}});
   CHECK(answer["hold_to"]["governed_by"] == "aquaplaning");
   CHECK(with_id(answer["cautions"], "floats"));
-  CHECK_FALSE(with_id(ask({{"speed", "100 km/h"}, {"wetness", "wet"}})["limits"], "aquaplaning"));
+  CHECK_FALSE(with_id(ask({{"speed", "100 km/h"}, {"wetness", "damp"}})["limits"], "aquaplaning"));
+}
+
+TEST_CASE("a word for water is no better than the same film by a ruler") {
+  const std::pair<const char*, const char*> films[] = {{"wet", "0.5 mm"}, {"standing", "2.5 mm"}};
+  for (const auto& film : films)
+    for (const char* speed : {"60 km/h", "80 km/h", "110 km/h"})
+      for (const char* tread : {"0", "1.6 mm", "8 mm"}) {
+        const Json by_word = ask({{"speed", speed}, {"tread", tread}, {"wetness", film.first}});
+        const Json by_ruler = ask({{"speed", speed}, {"tread", tread}, {"water", film.second}});
+        CHECK(by_word["hold_to"]["kmh"] == by_ruler["hold_to"]["kmh"]);
+        CHECK(by_word["verdict"] == by_ruler["verdict"]);
+      }
+}
+
+TEST_CASE("on a road that is only wet the stop is told as long as floating is not likely") {
+  const Json input = {{"speed", "80 km/h"}, {"wetness", "wet"}, {"tread", "1.6 mm"}};
+  const Json answer = ask(input);
+  CHECK(answer["verdict"]["level"] == "care");
+  CHECK((*with_id(answer["cautions"], "floats"))["level"] == "care");
+  CHECK(answer["verdict"]["text"].get<std::string>().find("stops in about") != std::string::npos);
+  CHECK((*with_id(answer["figures"], "stopping"))["note"] == "Only if it does not float.");
+  const auto told = [&](const Json& change) {
+    Json other = input;
+    other.update(change);
+    return ask(other)["verdict"]["text"].get<std::string>().find("stops in") != std::string::npos;
+  };
+  CHECK(told({{"wetness", "dry"}, {"water", "1 mm"}}));
+  CHECK_FALSE(told({{"wetness", "dry"}, {"water", "1.1 mm"}}));
+  CHECK_FALSE(told({{"tread", "1.5 mm"}}));
+  CHECK_FALSE(told({{"speed", "110 km/h"}}));
+}
+
+TEST_CASE("a ruler that finds less than the word dries no road") {
+  const Json base = {{"speed", "80 km/h"}, {"tread", "1.6 mm"}, {"seen", "100 m"}};
+  for (const char* word : {"damp", "wet", "standing"}) {
+    Json said = base;
+    said["wetness"] = word;
+    Json both = said;
+    both["water"] = "0";
+    const Json answer = ask(both);
+    CHECK(answer["hold_to"]["kmh"] == ask(said)["hold_to"]["kmh"]);
+    CHECK(answer["verdict"] == ask(said)["verdict"]);
+    CHECK(with_id(answer["cautions"], "wetter_than_measured"));
+    both["water"] = "4 mm";
+    CHECK(ask(both)["hold_to"]["kmh"] < answer["hold_to"]["kmh"]);
+    CHECK_FALSE(with_id(ask(both)["cautions"], "wetter_than_measured"));
+  }
+}
+
+TEST_CASE("a speed to hold to is one from which it stops, and stops before the obstacle") {
+  const Json near = ask({{"speed", "80 km/h"}, {"seen", "300 m"}, {"obstacle", "60 m"}});
+  CHECK(near["hold_to"]["governed_by"] == "obstacle");
+  const Json there = ask({{"speed", near["hold_to"]["text"]}, {"obstacle", "60 m"}});
+  CHECK(value(there, "speed_left") == 0.0);
+  CHECK(there["verdict"]["level"] == "fit");
+
+  // Smooth, wet and worn, downhill: from 125 km/h the least grip is less than the grade.
+  Json hill = {{"speed", "125 km/h"}, {"surface", "smooth"}, {"tread", "1.6 mm"},
+               {"wetness", "damp"},   {"grade", "-14"},      {"radius", "2000 m"}};
+  const Json fast = ask(hill);
+  CHECK(with_id(fast["cautions"], "may_not_stop"));
+  CHECK(fast["hold_to"]["governed_by"] == "stop");
+  hill["speed"] = fast["hold_to"]["text"];
+  CHECK_FALSE(with_id(ask(hill)["cautions"], "may_not_stop"));
+  hill.erase("radius");
+  CHECK(ask(hill)["hold_to"].is_null());
+  hill["speed"] = "125 km/h";
+  CHECK(ask(hill)["hold_to"] == fast["hold_to"]);
 }
 
 TEST_CASE("where a new tread has stopped, a worn one is still moving") {
