@@ -44,6 +44,7 @@ constexpr Length three_millimetres = millimetres(3.0);
 // New car tyres have some 8 mm, winter ones to 10, off-road ones 12 and more. Common practice.
 constexpr Length deepest_usual = millimetres(12.0);
 constexpr GaugePressure hot_excess = kilopascals(40.0);
+constexpr GaugePressure rounding = kilopascals(1e-9);
 // L, the lowest symbol on tyres of cars and vans but for spares. Common practice, no source.
 constexpr Speed without_symbol = kilometres_per_hour(120.0);
 
@@ -415,7 +416,8 @@ class TyreCheck : Teller {
     const auto supported = [&](int kmh) {
       const Speed v = kilometres_per_hour(kmh);
       const double percent = top ? percent_at(top->symbol, v) : 100.0;
-      return *load_ <= basis.greatest * (percent / 100.0) && pressure >= pressure_at(basis, v);
+      return *load_ <= basis.greatest * (percent / 100.0) &&
+             pressure + rounding >= pressure_at(basis, v);
     };
     int good = -1;
     int bad = static_cast<int>(in_kilometres_per_hour(cap)) + 1;
