@@ -354,7 +354,7 @@ class ColdPressure : Teller {
               filled("Cold it has #, and the placard says #: the placard comes first.",
                      {write(*cold_, units_), write(*set_, units_)}),
               {&placard_first});
-    else if (placard_ && set && *cold_ > *set + noticeably_more)
+    else if (set && placard_ == set_ && *cold_ > *set + noticeably_more)
       caution("over_placard", Level::care, "it has more than the placard says",
               filled("Cold it has #, and # is what to set. If it was read warm, give the tyre's "
                      "temperature too; let air out of a cold tyre only.",

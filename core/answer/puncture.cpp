@@ -168,6 +168,10 @@ class Puncture : Teller {
       caution("hole_holds", Level::care, "there is a hole in it",
               "A hole that holds now may open at any time, when what sits in it flies out. Drive "
               "gently, and to a fitter only.");
+    if (sealed_)
+      caution("sealant_inside", Level::care, "sealant is inside",
+              "Sealant is inside. Tell the fitter; the maker may refuse a repair.",
+              {&air::repair_source()});
     judge_tread();
     const auto age = age_ ? caution_of_age(*age_) : std::nullopt;
     if (age) add_caution(answer_, *age);

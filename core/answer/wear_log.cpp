@@ -5,6 +5,8 @@
 
 #include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
+#include "core/answer/tyre_age.hpp"
+#include "core/standard/instrument.hpp"
 #include "core/standard/tread_law.hpp"
 #include "core/wear/rate.hpp"
 
@@ -14,6 +16,10 @@ namespace {
 constexpr double days_a_year = 365.25;
 constexpr double days_a_month = days_a_year / 12.0;
 constexpr double far_away = 10.0 * days_a_year;  // no date is named beyond this
+
+// An older reading says little of today, and this much more tread is another tyre: ours.
+constexpr long still_good_days = 183;
+constexpr Length another_tyre = millimetres(1.0);
 
 // A pair of tyres on one axle, or one behind the other, further apart than this is worth a word.
 constexpr Length uneven_pair = millimetres(1.5);
@@ -33,6 +39,14 @@ struct Log {
   std::vector<Reading> readings;
   std::optional<wear::Rate> by_day;
   std::optional<wear::Rate> by_distance;
+
+  // Of the last day, the least.
+  Length latest() const {
+    Length least = readings.back().depth;
+    for (const Reading& r : readings)
+      if (r.day == readings.back().day) least = std::min(least, r.depth);
+    return least;
+  }
 };
 
 std::string month_text(long day) {
@@ -105,6 +119,7 @@ class WearLog : Teller {
     log.by_day = wear::rate_of(days);
     log.by_distance = wear::rate_of(distances);
     judge_depth(log);
+    judge_age(log);
     if (!log.by_day) {
       caution("one_reading", Level::note, "",
               filled("#: two readings on two days are needed for a rate.", {log.label}));
@@ -129,14 +144,18 @@ class WearLog : Teller {
                   miles ? "in 10 000 miles" : "in 10 000 km", "mm/10 000 km");
     }
     if (!shown || law_ == nullptr) return;
-    until_figure(log, millimetres(3.0), tread_advice());
-    until_figure(log, law_->least, law_->source);
+    const bool any_winter = law_->winter && law_->winter->any_tyre;
+    if (any_winter)
+      until_figure(log, law_->winter->least_radial, *law_->winter_source, true);
+    else
+      until_figure(log, millimetres(3.0), tread_advice(), false);
+    until_figure(log, law_->least, law_->source, true);
   }
 
   // The latest reading against the law and the 3 mm advice.
   void judge_depth(const Log& log) {
     if (law_ == nullptr) return;
-    const Length latest = log.readings.back().depth;
+    const Length latest = log.latest();
     const std::string now = write_depth(latest, units_);
     if (latest < law_->least)
       caution(
@@ -144,11 +163,63 @@ class WearLog : Teller {
           filled("#: # at the latest reading, and the least the law allows (#) is #. Replace it.",
                  {log.label, now, law_->place, write_depth(law_->least, units_)}),
           {&law_->source});
+    else if (latest <= law_->least + standard::tread_gauge_error)
+      caution(
+          "tread_at_law", Level::care, filled("# is at the legal minimum", {log.label}),
+          filled(
+              "#: #",
+              {log.label,
+               filled(
+                   "Tread # is at the legal minimum of # (#), within what a gauge can be trusted "
+                   "to. Replace it now.",
+                   {now, write_depth(law_->least, units_), law_->place})}),
+          {&law_->source});
     else if (latest <= millimetres(3.0))
       caution("tread_low", Level::care, filled("# is at or under 3 mm", {log.label}),
               filled("#: # at the latest reading. Wet grip falls away fast from here.",
                      {log.label, now}),
               {&tread_advice()});
+    judge_winter(log);
+  }
+
+  // In the season what the law asks of any tyre, and what it asks of a winter tyre if it is one.
+  void judge_winter(const Log& log) {
+    if (!law_->winter) return;
+    const standard::WinterRule& rule = *law_->winter;
+    const bool now = standard::in_season(rule, {today_.month, today_.day});
+    const Length latest = log.latest();
+    if (latest < law_->least || latest >= rule.least_radial + standard::tread_gauge_error) return;
+    const bool under = latest < rule.least_radial;
+    if (!rule.any_tyre && !under) return;
+    const Level level = !now ? Level::note : rule.any_tyre && under ? Level::unfit : Level::care;
+    const std::string text =
+        filled(rule.any_tyre ? "In winter any tyre (#) needs # #; this has #. Judged for #."
+                             : "As a winter tyre (#) it needs # #, and has #. Judged for #.",
+               {law_->place, write_depth(rule.least_radial, units_), rule.words,
+                write_depth(latest, units_), write_iso_date(today_)});
+    caution("winter_tread_law", level,
+            filled(under ? "# is under the minimum for winter" : "# is at the minimum for winter",
+                   {log.label}),
+            filled("#: #", {log.label, text}), {&*law_->winter_source});
+  }
+
+  // A log is as old as its oldest reading of the same tyre, at least.
+  void judge_age(const Log& log) {
+    const long today = days_since_1970(today_);
+    long since = log.readings.front().day;
+    for (std::size_t i = 1; i < log.readings.size(); ++i)
+      if (log.readings[i].depth > log.readings[i - 1].depth + another_tyre)
+        since = log.readings[i].day;
+    auto age = caution_of_age(static_cast<double>(today - since) / days_a_year);
+    if (age) {
+      age->reason = filled("# (#)", {age->reason, log.label});
+      age->text = filled("#: #", {log.label, age->text});
+      add_caution(answer_, *age);
+    }
+    if (today - log.readings.back().day > still_good_days)
+      caution("old_reading", Level::care, filled("# was not measured lately", {log.label}),
+              filled("#: the latest reading is of #, and says little of today. Measure again.",
+                     {log.label, month_text(log.readings.back().day)}));
   }
 
   void say_odd(const Log& log, const std::vector<wear::Depth>& days) {
@@ -181,7 +252,7 @@ class WearLog : Teller {
            in_millimetres(low), in_millimetres(high));
   }
 
-  void until_figure(const Log& log, Length depth, const Source& source) {
+  void until_figure(const Log& log, Length depth, const Source& source, bool legal) {
     const wear::Until by_day = wear::until(*log.by_day, depth);
     const double now = static_cast<double>(days_since_1970(today_));
     const auto named = [&](const std::optional<double>& at) {
@@ -204,7 +275,7 @@ class WearLog : Teller {
         by_day.central ? (*by_day.central - now) / days_a_month : far_away / days_a_month;
     figure("until", filled("#: down to #", {log.label, write_depth(depth, units_)}), months,
            "months", text, {&source, &wear::slope_source()});
-    if (by_day.earliest && *by_day.earliest < now + 3.0 * days_a_month && depth == law_->least)
+    if (by_day.earliest && *by_day.earliest < now + 3.0 * days_a_month && legal)
       caution("law_soon", Level::care,
               filled("# may be at the legal minimum within three months", {log.label}),
               filled("#: may be down to # as soon as #. Measure it every two weeks.",
@@ -224,15 +295,14 @@ class WearLog : Teller {
       const Log* a = find_log(one);
       const Log* b = find_log(other);
       if (a == nullptr || b == nullptr) return;
-      const Length gap = a->readings.back().depth - b->readings.back().depth;
+      const Length gap = a->latest() - b->latest();
       if (std::fabs(in_millimetres(gap)) < in_millimetres(uneven_pair)) return;
       const Log& deeper = gap > millimetres(0.0) ? *a : *b;
       const Log& lower = gap > millimetres(0.0) ? *b : *a;
-      caution("uneven_tread", Level::note, "",
-              filled(advice, {lower.label,
-                              wear_text(deeper.readings.back().depth - lower.readings.back().depth),
-                              deeper.label}),
-              {&rotation});
+      caution(
+          "uneven_tread", Level::note, "",
+          filled(advice, {lower.label, wear_text(deeper.latest() - lower.latest()), deeper.label}),
+          {&rotation});
     };
     constexpr const char* across =
         "# has # less tread than #: have pressures and wheel alignment looked at.";
@@ -292,8 +362,12 @@ class WearLog : Teller {
 Answer wear_log(const Input& input) { return WearLog(input).run(); }
 
 Sources wear_log_sources() {
-  Sources all = {&wear::slope_source(), &tread_advice(), &rotation};
-  for (const auto& law : standard::tread_laws()) add_once(all, law.source);
+  Sources all = {&wear::slope_source(), &tread_advice(), &rotation, &date_code_source(),
+                 &age_advice_source()};
+  for (const auto& law : standard::tread_laws()) {
+    add_once(all, law.source);
+    if (law.winter_source) add_once(all, *law.winter_source);
+  }
   return all;
 }
 

@@ -157,6 +157,8 @@ TEST_CASE("what makes a tyre unfit is judged wherever the hole is, and whatever 
   CHECK(ask(with(sound, {{"date_code", "0119"}}))["verdict"]["level"] == "care");
   CHECK(ask(with(sound, {{"hole", "3 mm"}}))["verdict"]["level"] == "care");
   CHECK(ask(with(sound, {{"set", "250 kPa"}}))["verdict"]["level"] == "care");
+  CHECK(ask(with(sound, {{"sealant", "yes"}, {"help", "full_spare"}}))["verdict"]["level"] ==
+        "care");
 }
 
 TEST_CASE(

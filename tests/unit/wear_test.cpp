@@ -108,6 +108,36 @@ TEST_CASE("a tyre under the law is unfit, however slowly it wears") {
   CHECK(cautions(answer, "one_reading"));
 }
 
+TEST_CASE("winter law, an old reading and an old tyre are judged") {
+  const auto level = [](const char* place, const char* today, const char* day, const char* depth) {
+    const Json input = {{"place", place},
+                        {"today", today},
+                        {"readings", {{{"tyre", "other"}, {"date", day}, {"depth", depth}}}}};
+    return Json::parse(json::answer("wear-log", input.dump()))["verdict"]["level"]
+        .get<std::string>();
+  };
+  CHECK(level("NO", "2026-11-25", "2026-11-20", "2.9 mm") == "unfit");
+  CHECK(level("NO", "2026-11-25", "2026-11-20", "3.1 mm") == "care");
+  CHECK(level("NO", "2026-11-25", "2026-11-20", "3.3 mm") == "fit");
+  CHECK(level("NO", "2026-07-25", "2026-07-20", "3.1 mm") == "fit");
+  CHECK(level("AT", "2026-11-25", "2026-11-20", "3.5 mm") == "care");  // if it is a winter tyre
+  CHECK(level("DE", "2026-11-25", "2026-11-20", "3.5 mm") == "fit");
+  CHECK(level("DE", "2026-11-25", "2026-06-20", "4 mm") == "fit");
+  CHECK(level("DE", "2026-11-25", "2026-05-20", "4 mm") == "care");
+  CHECK(level("DE", "2026-11-25", "2012-05-20", "4 mm") == "unfit");
+}
+
+TEST_CASE(
+    "more tread than before is another tyre, whose age is its own; of one day the least counts") {
+  CHECK_FALSE(cautions(asked({{{"tyre", "other"}, {"date", "2014-11-01"}, {"depth", "3 mm"}},
+                              {{"tyre", "other"}, {"date", "2025-11-01"}, {"depth", "8 mm"}}}),
+                       "over_ten_years"));
+  CHECK(
+      asked({{{"tyre", "other"}, {"date", "2026-11-01"}, {"depth", "1.5 mm"}},
+             {{"tyre", "other"}, {"date", "2026-11-01"}, {"depth", "8 mm"}}})["verdict"]["level"] ==
+      "unfit");
+}
+
 TEST_CASE("uneven axles are said, and the deeper tread goes to the rear") {
   const Json answer = asked({{{"tyre", "front-left"}, {"date", "2026-11-01"}, {"depth", "7 mm"}},
                              {{"tyre", "front-right"}, {"date", "2026-11-01"}, {"depth", "5 mm"}},
