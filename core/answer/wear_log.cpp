@@ -21,6 +21,9 @@ constexpr double far_away = 10.0 * days_a_year;  // no date is named beyond this
 constexpr long still_good_days = 183;
 constexpr Length another_tyre = millimetres(1.0);
 
+// Two readings, each a gauge's error out, the opposite ways, and the last digits of that.
+constexpr Length more_than_read = standard::tread_gauge_error * 2.0 + millimetres(0.05);
+
 // A pair of tyres on one axle, or one behind the other, further apart than this is worth a word.
 constexpr Length uneven_pair = millimetres(1.5);
 constexpr Source rotation{"wear-rotation", "Tread of the four tyres: differences worth acting on",
@@ -36,16 +39,22 @@ struct Reading {
 struct Log {
   std::string_view tyre;
   std::string_view label;
-  std::vector<Reading> readings;
+  std::vector<Reading> readings;  // by day
+  std::size_t since = 0;          // the first reading since the tread last rose
   std::optional<wear::Rate> by_day;
   std::optional<wear::Rate> by_distance;
 
-  // Of the last day, the least.
-  Length latest() const {
-    Length least = readings.back().depth;
+  // Of one day, the least.
+  Length least_of(long day) const {
+    std::optional<Length> least;
     for (const Reading& r : readings)
-      if (r.day == readings.back().day) least = std::min(least, r.depth);
-    return least;
+      if (r.day == day) least = std::min(least.value_or(r.depth), r.depth);
+    return least.value_or(Length());
+  }
+  Length latest() const { return least_of(readings.back().day); }
+
+  std::vector<Reading> counted() const {
+    return {readings.begin() + static_cast<std::ptrdiff_t>(since), readings.end()};
   }
 };
 
@@ -106,18 +115,19 @@ class WearLog : Teller {
     std::string_view label = tyre;
     for (const Choice& choice : find_field(sheet_, "readings.0.tyre")->choices)
       if (choice.value == tyre) label = choice.label;
-    logs_.push_back({tyre, label, {}, {}, {}});
+    logs_.push_back({tyre, label, {}, 0, {}, {}});
     return logs_.back();
   }
 
   void describe(Log& log) {
+    find_rise(log);
     std::vector<wear::Depth> days, distances;
-    for (const Reading& r : log.readings) {
+    for (const Reading& r : log.counted()) {
       days.push_back({static_cast<double>(r.day), r.depth});
       if (r.kilometres) distances.push_back({*r.kilometres, r.depth});
     }
     log.by_day = wear::rate_of(days);
-    log.by_distance = wear::rate_of(distances);
+    if (!runs_back(log)) log.by_distance = wear::rate_of(distances);
     judge_depth(log);
     judge_age(log);
     if (!log.by_day) {
@@ -150,6 +160,58 @@ class WearLog : Teller {
     else
       until_figure(log, millimetres(3.0), tread_advice(), false);
     until_figure(log, law_->least, law_->source, true);
+  }
+
+  // Tread does not grow: only the readings since its last rise are of the tyre that is there now.
+  void find_rise(Log& log) {
+    Length least = log.least_of(log.readings.front().day);
+    Length before = least;
+    for (std::size_t i = 1; i < log.readings.size(); ++i) {
+      const long day = log.readings[i].day;
+      if (day == log.readings[i - 1].day) continue;
+      const Length depth = log.least_of(day);
+      if (depth > least + more_than_read) {
+        log.since = i;
+        before = least;
+        least = depth;
+      }
+      least = std::min(least, depth);
+    }
+    if (log.since == 0) return;
+    const Reading& first = log.readings[log.since];
+    const bool seen_since = first.day != log.readings.back().day;
+    caution("tread_rose", seen_since ? Level::note : Level::care,
+            filled("# has more tread than before", {log.label}),
+            filled("#: # in #, and # before that. Tread does not grow: another tyre stands there "
+                   "now, or a reading is wrong. The rate counts from then on; earlier readings "
+                   "left out: #. If the tyre is the same, measure again.",
+                   {log.label, write_depth(log.least_of(first.day), units_), month_text(first.day),
+                    write_depth(before, units_), std::to_string(log.since)}));
+  }
+
+  // No distance is told from an odometer that runs back.
+  bool runs_back(const Log& log) {
+    std::optional<Reading> most;
+    for (const Reading& r : log.counted()) {
+      if (!r.kilometres) continue;
+      if (most && r.day > most->day && *r.kilometres < *most->kilometres) {
+        caution("odometer_back", Level::care,
+                filled("# has an odometer that runs back", {log.label}),
+                filled("#: the odometer stands at # on #, and stood at # on #. One of the two "
+                       "readings is wrong, or of another day: no wear by distance is told.",
+                       {log.label, distance_text(*r.kilometres), write_iso_date(date_of(r.day)),
+                        distance_text(*most->kilometres), write_iso_date(date_of(most->day))}));
+        return true;
+      }
+      if (!most || *r.kilometres > *most->kilometres) most = r;
+    }
+    return false;
+  }
+
+  std::string distance_text(double kilometres) const {
+    return units_ == UnitSystem::metric
+               ? filled("# km", {fixed(kilometres, 0)})
+               : filled("# miles", {fixed(kilometres * 1000.0 / exact::metres_per_mile, 0)});
   }
 
   // The latest reading against the law and the 3 mm advice.
@@ -188,9 +250,8 @@ class WearLog : Teller {
     const standard::WinterRule& rule = *law_->winter;
     const bool now = standard::in_season(rule, {today_.month, today_.day});
     const Length latest = log.latest();
-    if (latest < law_->least || latest >= rule.least_radial + standard::tread_gauge_error) return;
+    if (latest < law_->least || latest > rule.least_radial + standard::tread_gauge_error) return;
     const bool under = latest < rule.least_radial;
-    if (!rule.any_tyre && !under) return;
     const Level level = !now ? Level::note : rule.any_tyre && under ? Level::unfit : Level::care;
     const std::string text =
         filled(rule.any_tyre ? "In winter any tyre (#) needs # #; this has #. Judged for #."
@@ -255,8 +316,10 @@ class WearLog : Teller {
   void until_figure(const Log& log, Length depth, const Source& source, bool legal) {
     const wear::Until by_day = wear::until(*log.by_day, depth);
     const double now = static_cast<double>(days_since_1970(today_));
-    const auto named = [&](const std::optional<double>& at) {
-      return at && *at < now + far_away ? month_text(static_cast<long>(*at)) : "years away";
+    const auto named = [&](const std::optional<double>& at) -> std::string {
+      if (!at || *at >= now + far_away) return "years away";
+      const std::string month = month_text(static_cast<long>(*at));
+      return *at < now ? filled("# (past)", {month}) : month;
     };
     if (log.by_day->depth_there <= depth) return;
     std::string text = filled("#, from # on", {named(by_day.central), named(by_day.earliest)});
@@ -275,11 +338,28 @@ class WearLog : Teller {
         by_day.central ? (*by_day.central - now) / days_a_month : far_away / days_a_month;
     figure("until", filled("#: down to #", {log.label, write_depth(depth, units_)}), months,
            "months", text, {&source, &wear::slope_source()});
-    if (by_day.earliest && *by_day.earliest < now + 3.0 * days_a_month && legal)
+    if (!legal || !by_day.earliest) return;
+    const std::string least = write_depth(depth, units_);
+    const std::string earliest = month_text(static_cast<long>(*by_day.earliest));
+    if (by_day.central && *by_day.central < now)
+      caution("law_passed", Level::care,
+              filled("# is under the legal minimum by now, as fast as it wore", {log.label}),
+              filled("#: as fast as it wore it came down to # in #, and that is past. Measure it "
+                     "before you drive.",
+                     {log.label, least, month_text(static_cast<long>(*by_day.central))}),
+              {&source});
+    else if (*by_day.earliest < now)
+      caution("law_passed", Level::care,
+              filled("# may be under the legal minimum by now", {log.label}),
+              filled("#: it may have come down to # as early as #, and that is past. Measure it "
+                     "before you drive.",
+                     {log.label, least, earliest}),
+              {&source});
+    else if (*by_day.earliest < now + 3.0 * days_a_month)
       caution("law_soon", Level::care,
               filled("# may be at the legal minimum within three months", {log.label}),
               filled("#: may be down to # as soon as #. Measure it every two weeks.",
-                     {log.label, write_depth(depth, units_), named(by_day.earliest)}),
+                     {log.label, least, earliest}),
               {&source});
   }
 
@@ -334,13 +414,14 @@ class WearLog : Teller {
       Series series;
       series.role = "subject";
       series.label = std::string(log.label);
-      for (const Reading& r : log.readings) {
+      for (std::size_t i = 0; i < log.readings.size(); ++i) {
+        const Reading& r = log.readings[i];
         const auto day = static_cast<double>(r.day);
         series.x.push_back(months(day));
         series.y.push_back(shown(r.depth));
-        chart.table.rows.push_back({filled("#, #", {log.label, month_text(r.day)}),
-                                    write_depth(r.depth, units_),
-                                    log.by_day ? wear_text(wear::depth_at(*log.by_day, day)) : ""});
+        chart.table.rows.push_back(
+            {filled("#, #", {log.label, month_text(r.day)}), write_depth(r.depth, units_),
+             log.by_day && i >= log.since ? wear_text(wear::depth_at(*log.by_day, day)) : ""});
       }
       chart.series.push_back(std::move(series));
     }

@@ -30,11 +30,13 @@ const Json* figure(const Json& answer, const std::string& id) {
   return nullptr;
 }
 
-bool cautions(const Json& answer, const std::string& id) {
+std::string text_of(const Json& answer, const std::string& id) {
   for (const Json& c : answer["cautions"])
-    if (c["id"] == id) return true;
-  return false;
+    if (c["id"] == id) return c["text"];
+  return "";
 }
+
+bool cautions(const Json& answer, const std::string& id) { return !text_of(answer, id).empty(); }
 
 }  // namespace
 
@@ -118,7 +120,9 @@ TEST_CASE("winter law, an old reading and an old tyre are judged") {
   };
   CHECK(level("NO", "2026-11-25", "2026-11-20", "2.9 mm") == "unfit");
   CHECK(level("NO", "2026-11-25", "2026-11-20", "3.1 mm") == "care");
+  CHECK(level("NO", "2026-11-25", "2026-11-20", "3.2 mm") == "care");  // as in the check of a tyre
   CHECK(level("NO", "2026-11-25", "2026-11-20", "3.3 mm") == "fit");
+  CHECK(level("AT", "2026-11-25", "2026-11-20", "4.1 mm") == "care");
   CHECK(level("NO", "2026-07-25", "2026-07-20", "3.1 mm") == "fit");
   CHECK(level("AT", "2026-11-25", "2026-11-20", "3.5 mm") == "care");  // if it is a winter tyre
   CHECK(level("DE", "2026-11-25", "2026-11-20", "3.5 mm") == "fit");
@@ -136,6 +140,72 @@ TEST_CASE(
       asked({{{"tyre", "other"}, {"date", "2026-11-01"}, {"depth", "1.5 mm"}},
              {{"tyre", "other"}, {"date", "2026-11-01"}, {"depth", "8 mm"}}})["verdict"]["level"] ==
       "unfit");
+}
+
+TEST_CASE("a day that is past is said as past, and asks to measure before driving") {
+  const auto log = [](const char* day, const char* depth, const char* later, const char* then) {
+    return asked({{{"tyre", "front-left"}, {"date", day}, {"depth", depth}},
+                  {{"tyre", "front-left"}, {"date", later}, {"depth", then}}});
+  };
+  const Json old = log("2022-04-12", "7 mm", "2022-10-12", "2.5 mm");
+  CHECK(old["verdict"]["level"] == "care");
+  CHECK(text_of(old, "law_passed").find("in November 2022, and that is past. Measure it before") !=
+        std::string::npos);
+  CHECK_FALSE(cautions(old, "law_soon"));
+  CHECK((*figure(old, "until"))["text"].get<std::string>().find("November 2022 (past)") !=
+        std::string::npos);
+  CHECK(cautions(log("2025-04-12", "3.0 mm", "2025-10-12", "1.7 mm"), "law_passed"));
+  const Json perhaps = log("2026-10-20", "2.3 mm", "2026-11-10", "2.2 mm");
+  CHECK(text_of(perhaps, "law_passed").find("may have come down") == std::string::npos);
+  CHECK(cautions(perhaps, "law_soon"));
+  CHECK(text_of(log("2026-10-31", "2.3 mm", "2026-11-05", "2.28 mm"), "law_passed")
+            .find("it may have come down to 1.6 mm as early as November 2026") !=
+        std::string::npos);
+}
+
+TEST_CASE("tread that rose is another tyre: the rate counts from there on") {
+  const Json answer = asked({{{"tyre", "front-left"}, {"date", "2024-04-12"}, {"depth", "3 mm"}},
+                             {{"tyre", "front-left"}, {"date", "2024-10-12"}, {"depth", "2 mm"}},
+                             {{"tyre", "front-left"}, {"date", "2024-11-12"}, {"depth", "8 mm"}},
+                             {{"tyre", "front-left"}, {"date", "2025-11-12"}, {"depth", "6.5 mm"}},
+                             {{"tyre", "front-left"}, {"date", "2026-11-12"}, {"depth", "5 mm"}}});
+  CHECK(answer["verdict"]["level"] == "fit");
+  CHECK_FALSE(cautions(answer, "odd_reading"));
+  const std::string rose = text_of(answer, "tread_rose");
+  CHECK(rose.find("Front left: 8 mm in November 2024, and 2 mm before that.") == 0);
+  CHECK(rose.find("left out: 2.") != std::string::npos);
+  CHECK((*figure(answer, "rate_by_time"))["value"].get<double>() == Approx(1.5).epsilon(0.01));
+  CHECK(answer["blocks"][0]["rows"][1][2] == "");
+
+  // Seen once only it may be a wrong reading; by less than two gauges' errors it is one.
+  const auto twice = [](const char* first, const char* then) {
+    return asked({{{"tyre", "other"}, {"date", "2026-10-01"}, {"depth", first}},
+                  {{"tyre", "other"}, {"date", "2026-11-01"}, {"depth", then}}});
+  };
+  CHECK(twice("2 mm", "6.5 mm")["verdict"]["level"] == "care");
+  CHECK(cautions(twice("5 mm", "5.5 mm"), "tread_rose"));
+  CHECK_FALSE(cautions(twice("4.8 mm", "5.2 mm"), "tread_rose"));
+  CHECK_FALSE(cautions(asked({{{"tyre", "other"}, {"date", "2026-11-01"}, {"depth", "5 mm"}},
+                              {{"tyre", "other"}, {"date", "2026-11-01"}, {"depth", "6 mm"}}}),
+                       "tread_rose"));  // two grooves
+}
+
+TEST_CASE("an odometer that runs back is named, and no distance is told from it") {
+  const auto log = [](const char* then) {
+    return asked(
+        {{{"tyre", "front-left"},
+          {"date", "2025-11-25"},
+          {"depth", "7 mm"},
+          {"odometer", "30000 km"}},
+         {{"tyre", "front-left"}, {"date", "2026-11-20"}, {"depth", "6 mm"}, {"odometer", then}}});
+  };
+  const Json back = log("29000 km");
+  CHECK(back["verdict"]["level"] == "care");
+  CHECK(text_of(back, "odometer_back").find("29000 km on 2026-11-20, and stood at 30000 km on") !=
+        std::string::npos);
+  CHECK_FALSE(figure(back, "rate_by_distance"));
+  CHECK(figure(back, "rate_by_time"));
+  CHECK_FALSE(cautions(log("30000 km"), "odometer_back"));
 }
 
 TEST_CASE("uneven axles are said, and the deeper tread goes to the rear") {
