@@ -233,6 +233,12 @@ class ColdPressure : Teller {
   // The larger of the placard and what the load needs.
   void find_setting() {
     set_ = placard_;
+    if (placard_ && need_ && *placard_ < *need_ - rounding)
+      caution("placard_under_need", Level::care, "the placard says less than this load needs",
+              filled("The placard's # does not carry this load, which needs #: one of them is "
+                     "wrong, or the tyre is not of the placard's size. Check both.",
+                     {write(*placard_, units_), write_at_least(*need_, units_)}),
+              {&placard_first, &patch::least_pressure_source()});
     if (const auto by_load = least()) set_ = std::max(*by_load, placard_.value_or(*by_load));
     if (!set_ || *set_ >= floor()) return;
     caution("under_least", Level::unfit, "the placard's figure is too low for a tyre of this kind",
@@ -379,18 +385,46 @@ class ColdPressure : Teller {
            filled("At # here, to be # at #.", {temperature_text(cold_day_), write(*target_, units_),
                                                temperature_text(*hot_tyre_)}));
     const GaugePressure lowest = size_ ? least().value_or(floor()) : patch::least_pressure();
+    const auto set = to_set();
+    if (!set) {
+      if (cold < lowest - rounding)
+        caution("target_too_low", Level::unfit, "that hot pressure starts from too little",
+                filled("Set to # cold it could not carry its load (# needed). Do not go under "
+                       "that.",
+                       {write(cold, units_), write_at_least(lowest, units_)}),
+                {&air::gas_law_source()});
+      return;
+    }
+    // What is to be set is not what the target would take: how hot it will be all the same.
+    const GaugePressure hot =
+        air::carried_over({*set, {cold_day_, air_here()}}, {*hot_tyre_, air_there()});
+    figure("hot_at_setting", "At work, with what is to be set", in_kilopascals(hot), "kPa",
+           write(hot, units_), {&air::gas_law_source()});
+    const std::string target = write(*target_, units_);
+    const std::string takes = write(cold, units_);
+    const std::string told_cold = write_at_least(*set, units_);
+    const std::string gives = write(hot, units_);
+    const std::string at_work = temperature_text(*hot_tyre_);
     if (cold < lowest - rounding)
       caution("target_too_low", Level::unfit, "that hot pressure starts from too little",
-              filled("Set to # cold it could not carry its load (# needed). Do not go under that.",
-                     {write(cold, units_), write_at_least(lowest, units_)}),
+              filled("# hot would take # cold, which could not carry the load: never set that. "
+                     "With # cold it will have about # at #.",
+                     {target, takes, told_cold, gives, at_work}),
               {&air::gas_law_source()});
     else if (placard_ && cold < *placard_ - pressure_gauge_error)
       caution("target_under_placard", Level::care,
               "that hot pressure starts from under the placard",
-              filled("Set to # cold it is under the placard's #. That is for a stage or a track: "
-                     "set it back before the road.",
-                     {write(cold, units_), write(*placard_, units_)}),
-              {&placard_first});
+              filled("# hot would take # cold, which is under the placard, so it is not set. With "
+                     "# cold it will have about # at #. Less is for a stage or a track only: set "
+                     "it back before the road.",
+                     {target, takes, told_cold, gives, at_work}),
+              {&placard_first, &air::gas_law_source()});
+    else if (cold > *set + pressure_gauge_error)
+      caution("target_over_set", Level::note, "",
+              filled("# hot would take # cold, more than is to be set. With # cold it will have "
+                     "about # at #.",
+                     {target, takes, told_cold, gives, at_work}),
+              {&air::gas_law_source()});
   }
 
   // What the gauge will show of the same air where it will be driven.
