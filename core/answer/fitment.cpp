@@ -24,10 +24,14 @@ namespace {
 // own electronics are all set for the old one.
 constexpr double noticeable = 0.03;
 constexpr Length close_clearance = millimetres(5.0);
+// Twice that, and further than any usual spacer moves a wheel.
+constexpr double too_much_change = 2.0 * noticeable;
+constexpr Length too_far_moved = millimetres(30.0);
 
 constexpr Source change_rule{"fitment-change", "How much another size may change",
-                             "3 % of the circumference, 5 mm towards anything: our choice", "2026",
-                             Standing::common_practice};
+                             "3 % of the circumference and 5 mm want a word, 6 % and 30 mm are too "
+                             "much: our choice",
+                             "2026", Standing::common_practice};
 constexpr Length rim_may_differ = millimetres(25.4);
 constexpr Source rim_rule{"rim-width", "How far a rim may differ from the one a size belongs to",
                           "an inch wants the maker's word, two are too much: our choice", "2026",
@@ -152,15 +156,29 @@ class Fitment : Teller {
       caution("offset_unknown", Level::note, "",
               "Without the offset of both wheels, inward and outward are for equal offsets.");
 
-    if (std::fabs(percent) > 100.0 * noticeable)
-      caution("circumference", Level::care,
-              filled("its circumference differs by # %", {fixed(std::fabs(percent), 1)}),
-              filled("Its circumference is # % off: speedometer, gearing, and the anti-lock and "
-                     "stability systems are set for the old one.",
-                     {signed_number(percent, 1)}),
+    if (std::fabs(percent) > 100.0 * noticeable) {
+      const bool far = std::fabs(percent) > 100.0 * too_much_change;
+      const std::string by = fixed(std::fabs(percent), 1);
+      caution(
+          "circumference", far ? Level::unfit : Level::care,
+          filled("its circumference differs by # %", {by}),
+          filled(percent > 0.0 ? "Its circumference is # % larger: speedometer, gearing, and the "
+                                 "anti-lock and stability systems are set for the old one."
+                               : "Its circumference is # % smaller: speedometer, gearing, and the "
+                                 "anti-lock and stability systems are set for the old one.",
+                 {by}),
+          {&change_rule});
+    }
+    const Length moved = std::max(change.inward, change.outward);
+    const Length nearest = std::max(moved, change.ride_height);
+    if (moved > too_far_moved)
+      caution("moved_too_far", Level::unfit, "it would stand too far in or out",
+              filled("It would stand # further in or out than the wheel now: no car is made for "
+                     "that much. "
+                     "Read both sizes and offsets again, with their signs.",
+                     {write_size(moved, units_)}),
               {&change_rule});
-    const Length nearest = std::max({change.inward, change.outward, change.ride_height});
-    if (nearest > close_clearance)
+    else if (nearest > close_clearance)
       caution("clearance", Level::care, "it comes nearer to something",
               filled("It comes up to # nearer to suspension, arch or bodywork: see that nothing "
                      "touches at full lock and full bump.",
@@ -318,8 +336,7 @@ class Fitment : Teller {
                      {write(after_.greatest->mass, units_), write(before_.greatest->mass, units_)}),
               {&standard::load_index_source()});
     if (!top_speed_) {
-      caution("top_speed_unknown", Level::care, "its speed symbol was not judged",
-              "Without the car's top speed the speed symbol was not judged.");
+      judge_symbol_by_tyre_now(row);
     } else if (enough.speed == car::SymbolFit::too_low) {
       caution("speed_too_low", Level::unfit, "its speed symbol is too low for the car",
               filled("Its symbol # is for #, and the car does #.",
@@ -341,6 +358,28 @@ class Fitment : Teller {
           "It is of another construction than the tyre now: never mix them on an axle, and change "
           "all four.",
           {&car::mixing_source()});
+  }
+
+  // Where nobody says how fast the car is: no slower than the tyre now.
+  void judge_symbol_by_tyre_now(const standard::SpeedSymbolRow& row) {
+    // ZR and VR name no end: nothing but themselves is sure to be as fast.
+    const bool open_ended =
+        before_.symbol == standard::SpeedSymbol::ZR || before_.symbol == standard::SpeedSymbol::VR;
+    if (!before_.symbol || (open_ended && before_.symbol != after_.symbol))
+      return caution("top_speed_unknown", Level::care, "its speed symbol was not judged",
+                     "Without the car's top speed the speed symbol was not judged.");
+    const standard::SpeedSymbolRow& now = standard::speed_row(*before_.symbol);
+    if (row.speed < now.speed)
+      caution("symbol_under_the_tyre_now", Level::care,
+              "its speed symbol is under that of the tyre now",
+              filled("Its symbol # is for #, and that of the tyre now, #, for #. Give the car's "
+                     "top speed: the symbol must not be under it.",
+                     {row.letters, speed_text(row.speed), now.letters, speed_text(now.speed)}),
+              {&standard::speed_symbol_source()});
+    else
+      caution("symbol_by_the_tyre_now", Level::note, "",
+              "Without the car's top speed the speed symbol was judged by that of the tyre now.",
+              {&standard::speed_symbol_source()});
   }
 
   // The new tyre at the pressure now, by a gauge that may be out.

@@ -131,11 +131,48 @@ TEST_CASE("a rim an inch off wants the maker's word, two inches are too much") {
 }
 
 TEST_CASE("what was not judged is never fit") {
-  CHECK(ask("205/55 R16 91V", "205/55 R16 91V")["verdict"]["level"] == "care");
+  CHECK(ask("205/55 R16", "205/55 R16 91V")["verdict"]["level"] == "care");
+  CHECK(with_id(ask("205/55 ZR16", "205/55 R16 91V")["cautions"], "top_speed_unknown"));
   CHECK(ask("205/55 R16", "205/55 R16 91V", {{"top_speed", "185 km/h"}})["verdict"]["level"] ==
         "care");
   CHECK(ask("205/55 R16 91V", "205/55 R16 91V",
             {{"top_speed", "185 km/h"}, {"load", "700 kg"}})["verdict"]["level"] == "unfit");
+}
+
+TEST_CASE("without a top speed the symbol is judged by that of the tyre now") {
+  const Json same = ask("195/65 R15 91T", "195/65 R15 91T");
+  CHECK(same["verdict"]["level"] == "fit");
+  CHECK(with_id(same["cautions"], "symbol_by_the_tyre_now"));
+  CHECK(ask("195/65 R15 91T", "195/65 R15 91V")["verdict"]["level"] == "fit");
+  const Json slower = ask("195/65 R15 91V", "195/65 R15 91T");
+  CHECK(slower["verdict"]["level"] == "care");
+  REQUIRE(with_id(slower["cautions"], "symbol_under_the_tyre_now"));
+  CHECK(std::string((*with_id(slower["cautions"], "symbol_under_the_tyre_now"))["text"])
+            .find("Its symbol T is for 190 km/h, and that of the tyre now, V, for 240 km/h.") == 0);
+}
+
+TEST_CASE("beyond twice what wants a word, and 30 mm in or out, it is not to be fitted") {
+  const auto circumference = [](const char* size, const char* new_size) {
+    const Json answer = ask(size, new_size, {{"top_speed", "150 km/h"}});
+    const Json* found = with_id(answer["cautions"], "circumference");
+    return found == nullptr ? std::string()
+                            : (*found)["level"].get<std::string>() + ": " +
+                                  (*found)["text"].get<std::string>().substr(0, 38);
+  };
+  CHECK(circumference("195/65 R15 91T", "205/70 R15 96T") ==
+        "care: Its circumference is 5.3 % larger: spe");
+  CHECK(circumference("195/65 R15 91T", "215/70 R15 98T") ==
+        "unfit: Its circumference is 7.5 % larger: spe");
+  CHECK(circumference("205/70 R15 96T", "185/60 R15 96T") ==
+        "unfit: Its circumference is 9.7 % smaller: sp");
+  const auto moved = [](const char* offset) {
+    return ask("195/65 R15 91T", "195/65 R15 91T",
+               {{"top_speed", "150 km/h"}, {"offset", "45 mm"}, {"new_offset", offset}});
+  };
+  CHECK(moved("-40 mm")["verdict"]["level"] == "unfit");
+  CHECK(with_id(moved("80 mm")["cautions"], "moved_too_far"));
+  CHECK(moved("15 mm")["verdict"]["level"] == "care");
+  CHECK_FALSE(with_id(moved("15 mm")["cautions"], "moved_too_far"));
 }
 
 TEST_CASE("less unsprung mass than the wheel weighs is a problem") {
