@@ -41,6 +41,11 @@ const tooWide = (page) => page.evaluate(() => {
     .concat(document.documentElement.scrollWidth > width ? [`the page scrolls sideways: ${document.documentElement.scrollWidth} px`] : []);
 });
 
+// The heads of a table laid out as lists are there to be heard only.
+const setAside = (page) => page.evaluate(() => {
+  for (const heads of document.querySelectorAll('.scroll thead')) heads.classList.toggle('unseen', getComputedStyle(heads).position === 'absolute');
+});
+
 // Text that is cut off by its own box.
 const cutOff = (page) => page.evaluate(() => [...document.querySelectorAll('main *, header *, footer *')]
   .filter((element) => element.checkVisibility() && !element.closest('.unseen, svg, line-plot, select, [inert]') && element.childNodes.length)
@@ -87,6 +92,7 @@ for (const sheet of sheets) {
   test(`${sheet.id} at 400 %: everything is read by scrolling one way`, async () => {
     await everyState(sheet, zoomed, async (page, state) => {
       assert.deepEqual(await tooWide(page), [], state);
+      await setAside(page);
       assert.deepEqual(await cutOff(page), [], state);
       assert.deepEqual(await overlapping(page), [], state);
     });
@@ -100,6 +106,7 @@ for (const sheet of sheets) {
         document.adoptedStyleSheets = [sheet];
       }, spacing);
       assert.deepEqual(await tooWide(page), [], state);
+      await setAside(page);
       assert.deepEqual(await cutOff(page), [], state);
       assert.deepEqual(await overlapping(page), [], state);
     });
