@@ -650,7 +650,7 @@ class TyreCheck : Teller {
             {&law_->source});
       }
       judge_winter_tread();
-      if (size_ && size_->service && size_->service->load_index >= 122)
+      if (size_ && size_->service && size_->service->load_index >= 122 && !size_->light_truck)
         caution("heavy_vehicle", Level::care, "heavy vehicles have their own tread laws",
                 "By its load index this may be a heavy vehicle's tyre. Only the law for cars and "
                 "vehicles to 3500 kg is known here, and heavier ones often need more tread.",

@@ -48,6 +48,15 @@ for (const [state, reach] of Object.entries(states)) {
   }
 }
 
+test('a source is 44 px high to a finger, and the lines it stands in are no further apart', async () => {
+  const { context, page } = await visit(browser, site.url);
+  const [ref, line] = await page.locator('.cautions .ref').first().evaluate((one) => [one.getBoundingClientRect(), parseFloat(getComputedStyle(one.parentElement).lineHeight)].map((box) => box.height ?? box));
+  assert.ok(ref >= 44, `${ref}`);
+  const text = await page.locator('.cautions li div').first().evaluate((one) => one.getBoundingClientRect().height);
+  assert.ok(Math.abs(text / line - Math.round(text / line)) < 0.1, `${text} in lines of ${line}`);
+  await context.close();
+});
+
 test('everything to press is at least 44 px, but for links within a line', async () => {
   const { context, page } = await visit(browser, site.url);
   await states.error(page);

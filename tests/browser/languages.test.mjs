@@ -14,6 +14,18 @@ const LOCALES = { fr: 'fr-CH', de: 'de-AT', fi: 'fi-FI' };
 const { site, browser } = await house(after);
 
 const sideways = (page) => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+// Names of rows that are broken within a word.
+const cutNames = (page) => page.evaluate(() => [...document.querySelectorAll('.row summary > span, .glance strong')]
+  .filter((name) => name.checkVisibility())
+  .flatMap((name) => [...name.childNodes].filter(({ nodeType }) => nodeType === Node.TEXT_NODE))
+  .flatMap((text) => [...text.data.matchAll(/[\p{L}\d]+/gu)].filter(({ 0: word, index }) => {
+    const range = document.createRange();
+    range.setStart(text, index);
+    range.setEnd(text, index + word.length);
+    return new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1;
+  }).map(([word]) => word)));
+// Buttons that run over the rule below their row.
+const spilt = (page) => page.$$eval('.row > button', (buttons) => buttons.filter((one) => one.getBoundingClientRect().bottom > one.parentElement.getBoundingClientRect().bottom).map((one) => one.innerText));
 const lang = (page) => page.evaluate(() => document.documentElement.lang);
 const words = (page) => page.evaluate(() => document.body.innerText);
 const settled = (page) => page.waitForFunction(() => document.querySelectorAll('nav.sheets li').length > 8);
@@ -38,15 +50,18 @@ for (const [language, { check, own }] of Object.entries(LANGUAGES)) {
     await context.close();
   });
 
-  for (const width of [320, 360]) {
-    test(`${language}: every sheet's example stays within ${width} px`, async () => {
+  for (const [width, text] of [[320, ''], [360, ''], [360, 'largest']]) {
+    test(`${language}: every sheet's example stays within ${width} px${text && `, with the ${text} text`}`, async () => {
       const { context, page } = await visit(browser, site.url, { locale: LOCALES[language], viewport: { width, height: 740 } });
       await settled(page);
+      await page.evaluate((size) => { document.documentElement.dataset.text = size; }, text);
       const ids = await page.$$eval('nav.sheets li a', (links) => links.map((link) => link.getAttribute('href')).filter((href) => href !== '#form'));
       for (const id of ['', ...ids]) {
         if (id) await page.evaluate((hash) => { location.hash = hash; }, id);
         await page.waitForSelector('.verdict');
         assert.equal(await sideways(page), 0, id || 'the first sheet');
+        assert.deepEqual(await cutNames(page), [], id || 'the first sheet');
+        assert.deepEqual(await spilt(page), [], id || 'the first sheet');
       }
       await context.close();
     });

@@ -9,7 +9,7 @@ const reasons = {
   ],
   'writes or finds words: tests/unit/read_test.cpp and quantity_test.cpp, tests/languages': [
     'report', 'read_quantity', 'filled', 'joined', 'add_item', 'is_digit', 'in_quotes', 'plain_spaces', 'utf8_length', 'at_head', 'learn', 'worded', 'within_sentence', 'worded_quantity', 'find_unit_system', 'trimmed',
-    'significant', 'write', 'write_speed_range', 'write_depth', 'write_water', 'write_size', 'standing_name', 'weather_name', 'heat_caution',
+    'significant', 'write', 'write_at_least', 'write_at_most', 'write_speed_range', 'write_depth', 'write_water', 'write_size', 'standing_name', 'weather_name', 'heat_caution',
   ],
   'figures out of a table, held against print in tests/register and tests/unit': [
     'friction_surfaces', 'friction_rows', 'towing_rear_tyre', 'car_tyre_on_trailer', 'commercial_tyre_on_trailer', 'single_axle',
@@ -18,9 +18,9 @@ const reasons = {
     'measured_onsets', 'thinnest_film', 'rubbers', 'find_rubber', 'find_warning_rule', 'find_tyre_kind',
   ],
   'what a sidewall says, read into a size or a law: tests/unit/sidewall_*.cpp, pressure_demand_test.cpp': ['nominal_size', 'laws_of', 'greatest_load', 'speed_symbol'],
-  'a rule of comparisons without arithmetic: tests/unit/car_test.cpp, fitment_test.cpp, air_test.cpp, grip_test.cpp, standard_test.cpp': [
+  'a rule of comparisons without arithmetic: tests/unit/car_test.cpp, fitment_test.cpp, air_test.cpp, grip_test.cpp, standard_test.cpp, tyre_check_test.cpp': [
     'in_season', 'crossing_figures', 'heat_of', 'repair', 'adequacy', 'may_be_mixed', 'match_on_axle', 'pressure_difference', 'tread_difference',
-    'deeper_tread_in_front', 'even', 'wear_pattern',
+    'deeper_tread_in_front', 'even', 'wear_pattern', 'index_fits',
   ],
   'the same draws or times as a function that is recomputed, in order: tests/unit/onset_draws_test.cpp, leak_test.cpp, tests/property': [
     'at_share', 'chance_of_floating', 'sorted_kmh', 'onset_map', 'friction', 'leak_curve',

@@ -503,6 +503,7 @@ TEST_CASE("a motor-cycle tyre loses load at speed by the stricter of two tables"
 TEST_CASE("a heavy vehicle's tyre is told that its tread law is another") {
   CHECK(caution(check({{"size", "315/80 R22.5 156/150L 850 kPa"}}), "heavy_vehicle"));
   CHECK(!caution(check({{"size", "195/75 R16C 107/105R 475 kPa"}}), "heavy_vehicle"));
+  CHECK(!caution(check({{"size", "LT265/75R16 123/120Q"}}), "heavy_vehicle"));
 }
 
 TEST_CASE("the least tread for winter has a gauge's error too") {
