@@ -786,7 +786,8 @@ class StageTyres : Teller {
     if (cars_.size() < 2) return;
     std::size_t deepest = event_.stages.size();
     for (std::size_t i = 0; i < event_.stages.size(); ++i)
-      if (has_water(i) && (deepest == event_.stages.size() || *water_[i] > *water_[deepest]))
+      if (has_water(i) && *water_[i] < water::deepest_to_enter &&
+          (deepest == event_.stages.size() || *water_[i] > *water_[deepest]))
         deepest = i;
     const bool wet = deepest < event_.stages.size();
     Table table{"cars",
