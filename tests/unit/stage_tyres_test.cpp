@@ -308,6 +308,7 @@ TEST_CASE("a slick in reported water is unfit, and water too deep to enter is fo
   Json answer = ask(input);
   CHECK(answer["verdict"]["level"] == "unfit");
   CHECK(with_id(answer["cautions"], "water_not_in_chances"));
+  CHECK((*with_id(answer["blocks"], "water"))["rows"][0][4] == "do not enter");
   input["sets"] = {{{"kind", "club"}}};
   CHECK(ask(input)["verdict"]["level"] == "care");
   input["stages"][0]["water"] = "99 mm";
