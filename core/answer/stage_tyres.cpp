@@ -672,7 +672,9 @@ class StageTyres : Teller {
   Speed held(const water::SpeedBand& band) const {
     return floor_to_five(band.low * water::hold_to_share, units_);
   }
-  std::string held_text(const water::SpeedBand& band) const {
+  // A slick is to be changed, whatever speed it floats from.
+  std::string held_text(std::size_t set, const water::SpeedBand& band) const {
+    if (!(entry(set).kind.new_tread > metres(0.0))) return "do not enter";
     return held(band) > kilometres_per_hour(0.0) ? speed_text(held(band)) : "walking pace";
   }
 
@@ -737,7 +739,7 @@ class StageTyres : Teller {
         const auto band = onset(i, s, car);
         if (!band) continue;
         table.rows.push_back({names_[i], set_name(s), chance_text(on(i, s).on),
-                              speed_text(band->low), held_text(*band)});
+                              speed_text(band->low), held_text(s, *band)});
         if (s != likely) continue;
         const bool slick = !(entry(s).kind.new_tread > metres(0.0));
         caution(
@@ -748,7 +750,7 @@ class StageTyres : Teller {
                          : "#: in # the # floats from about # on, at # and worn as it may be by "
                            "then. Hold to # there.",
                    {names_[i], write_water(*water_[i], units_), set_name(s), speed_text(band->low),
-                    write(pressure, units_), held_text(*band)}),
+                    write(pressure, units_), held_text(s, *band)}),
             {&water::estimate_source(), &water::film_source(), &water::clearing_source()});
       }
     }
@@ -786,7 +788,8 @@ class StageTyres : Teller {
     if (cars_.size() < 2) return;
     std::size_t deepest = event_.stages.size();
     for (std::size_t i = 0; i < event_.stages.size(); ++i)
-      if (has_water(i) && (deepest == event_.stages.size() || *water_[i] > *water_[deepest]))
+      if (has_water(i) && *water_[i] < water::deepest_to_enter &&
+          (deepest == event_.stages.size() || *water_[i] > *water_[deepest]))
         deepest = i;
     const bool wet = deepest < event_.stages.size();
     Table table{"cars",
@@ -818,7 +821,7 @@ class StageTyres : Teller {
                                             : std::string("no set lasts")});
       std::vector<std::string>& row = table.rows.back();
       if (const auto band = wet ? onset(deepest, likely_on(deepest), car) : std::nullopt)
-        row.insert(row.end(), {speed_text(band->low), held_text(*band)});
+        row.insert(row.end(), {speed_text(band->low), held_text(likely_on(deepest), *band)});
       row.resize(table.columns.size(), "–");
     }
     answer_.tables.push_back(std::move(table));

@@ -25,6 +25,7 @@ constexpr Length one_lane = metres(3.65);
 constexpr double usual_crossfall = 0.025;
 // The deepest of any test; beyond it the estimate is carried on.
 constexpr Length deepest_measured = millimetres(10.0);
+constexpr double too_often = 0.25;  // our choice of a chance of floating that nobody is to take
 
 constexpr Source when_it_floats{"when-it-floats", "Road codes on aquaplaning",
                                 "ease off the accelerator, steer straight, do not brake hard", "",
@@ -38,6 +39,8 @@ struct Runner {
   GaugePressure pressure;
   std::optional<Length> width;
   water::SpeedBand onset{};
+
+  bool is_slick() const { return kind->groove_credit == 0.0; }
 };
 
 class StandingWater : Teller {
@@ -114,7 +117,9 @@ class StandingWater : Teller {
     auto rain = by_gauge;
     if (!rain && forecast != nullptr) rain = rain_of(*forecast);
     if (!rain && !rut) {
-      if (answer_.ok())
+      if (flow_.moving)
+        depth_ = millimetres(0.0);  // refused whatever the depth
+      else if (answer_.ok())
         problem("depth", "missing",
                 "Depth of water is missing: a ruler's reading such as 8 mm, or else the rain.");
       return;
@@ -243,6 +248,9 @@ class StandingWater : Teller {
     caution("do_not_enter", Level::unfit,
             flow_.moving ? "the water is moving" : "the water is too deep to drive into", text,
             sources);
+    if (!(*depth_ > millimetres(0.0)))
+      caution("depth_not_known", Level::note, "",
+              "No depth above 0 was given: moving water is refused whatever its depth.");
   }
 
   // ---- how fast ----
@@ -305,8 +313,7 @@ class StandingWater : Teller {
   }
 
   bool has_slick() const {
-    return std::any_of(field_.begin(), field_.end(),
-                       [](const Runner& r) { return r.kind->groove_credit == 0.0; });
+    return std::any_of(field_.begin(), field_.end(), [](const Runner& r) { return r.is_slick(); });
   }
 
   void caution_about_tyres(const Runner& worst) {
@@ -315,6 +322,8 @@ class StandingWater : Teller {
               "A slick in any standing water is the worst case there is: nothing clears the water. "
               "Change it, or do not go.",
               {&water::clearing_source()});
+    // Before the speed intended is judged: that one is cured by driving slower.
+    stop_where_no_speed_helps();
     if (*depth_ > deepest_measured)
       caution(
           "beyond_measured_water", Level::care, "the water is deeper than any test",
@@ -343,7 +352,7 @@ class StandingWater : Teller {
            filled("# %", {fixed(100.0 * chance, 0)}), {&water::estimate_source()},
            "The share of the draws, by our estimate.");
     if (!(*intended_ > held(worst))) return;
-    const bool past_it = *intended_ > likeliest.onset.central;
+    const bool past_it = *intended_ > likeliest.onset.central || chance >= too_often;
     caution("speed_above_hold_to", past_it ? Level::unfit : Level::care,
             past_it ? "the speed you intend is past the limit"
                     : "the speed you intend is above the hold-to speed",
@@ -360,9 +369,10 @@ class StandingWater : Teller {
     Table table{
         "field", "The field, worst first", "", {"Tyre", "Hold to", "Floats from about"}, {}};
     for (const Runner& runner : field_)
-      table.rows.push_back({filled("#, #", {runner.label, write(runner.pressure, units_)}),
-                            speed_text(held(runner)),
-                            band_text(runner.onset.central, runner.onset.low, runner.onset.high)});
+      table.rows.push_back(
+          {filled("#, #", {runner.label, write(runner.pressure, units_)}),
+           runner.is_slick() ? std::string("do not enter") : speed_text(held(runner)),
+           band_text(runner.onset.central, runner.onset.low, runner.onset.high)});
     answer_.tables.push_back(std::move(table));
   }
 
@@ -496,7 +506,7 @@ class StandingWater : Teller {
   }
 
   void advise() {
-    if (*depth_ <= millimetres(0.0) && !may_be_deeper_) {
+    if (entered_ && *depth_ <= millimetres(0.0) && !may_be_deeper_) {
       caution("no_dynamic_aquaplaning", Level::note, "",
               "No water above the texture of the road: no dynamic aquaplaning is expected.");
     } else if (entered_ && *depth_ > millimetres(0.0) && !field_.empty()) {
@@ -537,16 +547,18 @@ class StandingWater : Teller {
     if (stop) answer_.hold_to->text = "Do not drive into it";
     std::string said = plain_spaces(text("where"));
     if (!said.empty()) said += ": ";
-    said += filled(flow_.moving     ? "moving water, #"
-                   : may_be_deeper_ ? "standing water, # or more"
-                                    : "standing water, #",
-                   {write_water(*depth_, units_)});
+    said += !(*depth_ > millimetres(0.0))
+                ? std::string(worded("moving water"))  // no other is told of without a depth
+                : filled(flow_.moving     ? "moving water, #"
+                         : may_be_deeper_ ? "standing water, # or more"
+                                          : "standing water, #",
+                         {write_water(*depth_, units_)});
     if (pool_) said += filled(", # long", {distance_text(*pool_)});
     if (one_sided_) said += worded(", one side");
-    if (stop)
-      said += worded(". Do not enter. Stop, turn back, report.");
-    else if (has_slick())
+    if (entered_ && has_slick())
       said += worded(". A slick floats on it: do not enter. Stop, turn back, report.");
+    else if (stop)
+      said += worded(". Do not enter. Stop, turn back, report.");
     else
       said += filled(". Worst tyre: #. Hold to #, straight, no braking.",
                      {field_.front().label, spoken_speed(answer_.hold_to->speed)});

@@ -13,6 +13,7 @@
 #include "core/grip/stopping.hpp"
 #include "core/quantity/language.hpp"
 #include "core/standard/road_surface.hpp"
+#include "core/standard/tread_law.hpp"
 #include "core/water/crossing.hpp"
 #include "core/water/estimate.hpp"
 #include "core/water/measured.hpp"
@@ -101,13 +102,14 @@ class Stopping : Teller {
       caution(
           "tread_assumed", Level::note, "",
           filled("No tread depth was given, so # was taken.", {write_depth(usual_tread, units_)}));
+    judge_tread();
     if (measured_ && *measured_ < case_.film)
       caution("wetter_than_measured", Level::note, "",
               filled("You chose a road with about # of water, and the ruler says #: the wetter of "
                      "the two counts.",
                      {write_water(case_.film, units_), write_water(*measured_, units_)}));
     if (!in_bend_.radius && (given("chord") || given("sagitta") || given("bank")))
-      caution("bend_not_judged", Level::note, "",
+      caution("bend_not_judged", Level::care, "the bend was not judged",
               "For the bend give its radius, or both the chord and how far the bend stands off "
               "from its middle.");
     if (reaction_ < grip::median_reaction)
@@ -121,6 +123,17 @@ class Stopping : Teller {
               filled("Above # nobody printed friction: the figures are carried on beyond it.",
                      {speed_text(end_of_tables)}),
               {&grip::handbook_source});
+  }
+
+  // Whatever it still stops in. The law of one place is not asked here, so nothing is forbidden by
+  // it; a slick has no tread to measure.
+  void judge_tread() {
+    const standard::TreadLaw& law = *standard::find_tread_law("elsewhere");
+    if (!(case_.tread < law.least) || !(case_.tyre->groove_credit > 0.0)) return;
+    caution("tread_law", Level::care, "the tread is under the legal minimum",
+            filled("Tread # is under the # that nearly every law asks for. Replace it.",
+                   {write_depth(case_.tread, units_), write_depth(law.least, units_)}),
+            {&law.source});
   }
 
   static std::string median_text() { return fixed(in_seconds(grip::median_reaction), 1); }
@@ -678,10 +691,10 @@ class Stopping : Teller {
              joined({first, worded("Only with care: #."), last}).c_str(),
              joined({first, worded("Not like this: #."), last}).c_str());
     if (answer_.hold_to)
-      speak(held ? filled("#, #: hold to #. The limit is #.",
-                          {case_.surface->label, wet_words(), spoken_speed(answer_.hold_to->speed),
+      speak(held ? filled("#: hold to #. The limit is #.",
+                          {ground_words(), spoken_speed(answer_.hold_to->speed),
                            within_sentence(answer_.limits.front().label)})
-                 : filled("#, #: do not drive on it.", {case_.surface->label, wet_words()}));
+                 : filled("#: do not drive on it.", {ground_words()}));
   }
 
   std::string stop_words() const {
@@ -693,8 +706,12 @@ class Stopping : Teller {
     return filled("From # it stops in about #.", {speed, estimate_band(whole_)});
   }
 
-  std::string wet_words() const {
-    return wet() ? filled("# of water", {write_water(case_.film, units_)}) : std::string("dry");
+  // Ice is not called dry.
+  std::string ground_words() const {
+    const std::string_view label = case_.surface->label;
+    if (wet()) return filled("#, # of water", {label, write_water(case_.film, units_)});
+    return case_.surface->ground == standard::Ground::ice ? std::string(worded(label))
+                                                          : filled("#, dry", {label});
   }
 
   Speed speed_;
@@ -727,7 +744,7 @@ Sources stopping_sources() {
                  &grip::rubber_heat_source,    &water::estimate_source(),
                  &water::film_source(),        &water::pressure_only_source(),
                  &water::clearing_source(),    &wet_braking_advice(),
-                 &deep_water_advice()};
+                 &deep_water_advice(),         &standard::find_tread_law("elsewhere")->source};
   for (const auto& row : water::measured_onsets()) add_once(all, row.source);
   // Every surface and tyre brings its own.
   for (const auto& surface : standard::friction_surfaces())

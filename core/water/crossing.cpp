@@ -71,7 +71,7 @@ CrossingLimits crossing_limits(VehicleKind vehicle, const Flow& flow) {
 }
 
 Crossing judge_crossing(VehicleKind vehicle, Length depth, const Flow& flow) {
-  if (depth <= metres(0.0)) return Crossing::dry;
+  if (depth <= metres(0.0) && !flow.moving) return Crossing::dry;
   const CrossingLimits limits = crossing_limits(vehicle, flow);
   if (!(depth < limits.afloat_at)) return Crossing::afloat;
   if (!(depth < limits.stable_to)) return Crossing::unstable;

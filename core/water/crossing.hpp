@@ -22,7 +22,7 @@ namespace treadwater::water {
 enum class VehicleKind { small_car, large_car, four_by_four };
 
 enum class Crossing {
-  dry,           // no water
+  dry,           // no water; what moves is water, however little was told of its depth
   with_caution,  // still and under 10 cm: slowly, one at a time, then dry the brakes
   do_not_enter,  // by the advice: 10 cm or more, or moving
   unstable,      // deep enough to stall it or take its footing

@@ -255,6 +255,18 @@ TEST_CASE("the cars of a team: the heavier wears faster, the softer floats soone
   CHECK((*with_id(ask(input)["blocks"], "cars"))["rows"][1][1] == "–");
 }
 
+TEST_CASE("no car is told a speed for water too deep to enter") {
+  Json input = day();
+  input["cars"] = {{{"pressure", "1.9 bar"}}, {{"pressure", "1.4 bar"}}};
+  input["stages"][1]["water"] = "150 mm";
+  CHECK((*with_id(ask(input)["blocks"], "cars"))["columns"].size() == 3);
+  // Another stage that may be driven keeps its own.
+  input["stages"][0]["water"] = "6 mm";
+  const Json cars = *with_id(ask(input)["blocks"], "cars");
+  CHECK(cars["columns"].size() == 5);
+  CHECK_THAT(cars["text"].get<std::string>(), ContainsSubstring("Long Meadow"));
+}
+
 TEST_CASE("each set is said to be needed, perhaps needed, or never") {
   Json input = day();
   input["sets"].push_back({{"kind", "studded"}});
@@ -296,6 +308,7 @@ TEST_CASE("a slick in reported water is unfit, and water too deep to enter is fo
   Json answer = ask(input);
   CHECK(answer["verdict"]["level"] == "unfit");
   CHECK(with_id(answer["cautions"], "water_not_in_chances"));
+  CHECK((*with_id(answer["blocks"], "water"))["rows"][0][4] == "do not enter");
   input["sets"] = {{{"kind", "club"}}};
   CHECK(ask(input)["verdict"]["level"] == "care");
   input["stages"][0]["water"] = "99 mm";

@@ -153,6 +153,47 @@ TEST_CASE("moving water and deep water are not entered, whatever the tyre") {
   CHECK(hold_to(ask({{"depth", "95 mm"}})) > 0.0);
 }
 
+TEST_CASE("moving water is refused whatever its depth, and where none was given") {
+  for (const Json& input : {Json{{"moving", "yes"}}, Json{{"moving", "yes"}, {"depth", "0"}},
+                            Json{{"moving", "yes"}, {"rain", "4 mm/h"}}}) {
+    const Json answer = ask(input);
+    REQUIRE(answer["ok"] == true);
+    CHECK(answer["verdict"]["level"] == "unfit");
+    CHECK(hold_to(answer) == 0.0);
+    CHECK(with_id(answer["cautions"], "do_not_enter"));
+    CHECK(with_id(answer["cautions"], "depth_not_known"));
+    CHECK_FALSE(with_id(answer["cautions"], "no_dynamic_aquaplaning"));
+    const std::string said = (*with_id(answer["blocks"], "radio"))["text"];
+    CHECK(said.find("oving water. Do not enter") != std::string::npos);
+  }
+  const Json read = ask({{"moving", "yes"}, {"depth", "30 mm"}});
+  CHECK_FALSE(with_id(read["cautions"], "depth_not_known"));
+}
+
+TEST_CASE("one slick in the field is held to nothing, and so is all that comes") {
+  const Json answer =
+      ask({{"depth", "3 mm"}, {"tyres", {tyre("road", "8 mm"), tyre("slick", "0")}}});
+  CHECK(hold_to(answer) == 0.0);
+  CHECK(answer["hold_to"]["governed_by"] == "slick_in_water");
+  CHECK(answer["hold_to"]["text"] == "Do not drive into it");
+  const Json& rows = (*with_id(answer["blocks"], "field"))["rows"];
+  CHECK(rows[0][1] == "do not enter");
+  CHECK(rows[1][1] != "do not enter");
+}
+
+TEST_CASE("a speed at which it floats in one case of four or more is unfit, and so is any above") {
+  bool unfit = false;
+  for (int v = 5; v <= 80; v += 1) {
+    const Json answer = ask({{"depth", "8 mm"}, {"speed", std::to_string(v) + " km/h"}});
+    const double chance = (*with_id(answer["figures"], "chance"))["value"];
+    INFO(v);
+    if (unfit || chance >= 0.25) CHECK(answer["verdict"]["level"] == "unfit");
+    unfit = answer["verdict"]["level"] == "unfit";
+    CHECK(unfit == (chance >= 0.25));
+  }
+  CHECK(unfit);
+}
+
 TEST_CASE("a slick in standing water is unfit; the speed intended is judged by its chance") {
   CHECK(ask({{"depth", "3 mm"}, {"tyres", {tyre("slick", "0")}}})["verdict"]["level"] == "unfit");
   const Json both = ask(

@@ -314,6 +314,32 @@ TEST_CASE("a stop in a bend has less grip: what can be seen then allows less spe
   CHECK((*left)["high"].get<double>() < 100.0);
 }
 
+TEST_CASE("a tread under the law asks for care on any road; a slick has none to measure") {
+  const auto level = [](const char* kind, const char* tread) {
+    const Json answer = ask({{"speed", "80 km/h"}, {"tyre_kind", kind}, {"tread", tread}});
+    CHECK((with_id(answer["cautions"], "tread_law") != nullptr) ==
+          (answer["verdict"]["level"] == "care"));
+    return answer["verdict"]["level"].get<std::string>();
+  };
+  CHECK(level("road", "0") == "care");
+  CHECK(level("road", "1.5 mm") == "care");
+  CHECK(level("road", "1.6 mm") == "fit");
+  CHECK_FALSE(
+      with_id(ask({{"speed", "80 km/h"}, {"tyre_kind", "slick"}, {"tread", "0"}})["cautions"],
+              "tread_law"));
+}
+
+TEST_CASE("read out, ice is not called dry, and asphalt is") {
+  const auto said = [](const char* surface, const char* wetness) {
+    const Json answer =
+        ask({{"speed", "30 km/h"}, {"seen", "100 m"}, {"surface", surface}, {"wetness", wetness}});
+    return (*with_id(answer["blocks"], "radio"))["text"].get<std::string>();
+  };
+  CHECK(said("ice", "dry").find("Ice near 0 °C, black ice: hold to") == 0);
+  CHECK(said("ice", "wet").find("Ice near 0 °C, black ice, ") == 0);
+  CHECK(said("asphalt", "dry").find(", dry: hold to") != std::string::npos);
+}
+
 TEST_CASE("half a bend is no bend, and that is said") {
   for (const Json& part :
        {Json{{"chord", "20 m"}}, Json{{"sagitta", "1 m"}}, Json{{"bank", "3"}}}) {
@@ -321,6 +347,7 @@ TEST_CASE("half a bend is no bend, and that is said") {
     input["speed"] = "60 km/h";
     const Json answer = ask(input);
     CHECK(with_id(answer["cautions"], "bend_not_judged"));
+    CHECK(answer["verdict"]["level"] == "care");
     CHECK_FALSE(with_id(answer["limits"], "bend"));
   }
 }
