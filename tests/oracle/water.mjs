@@ -159,11 +159,11 @@ export const checks = [
     return [speed === null ? D(still) : min(still, D(product).div(speed)), D(afloat)];
   } },
   {
-    // Dry, with caution under 10 cm of still water, not to be entered, unstable, afloat.
+    // Dry (what moves is water), with caution under 10 cm of still water, not to be entered, unstable, afloat.
     formula: 'judge_crossing', over: grid([0, 1, 2], [0, 0.001, 0.0999, 0.1, 0.12, 0.1501, 0.2999, 0.3, 0.44, 0.6, 2], [[0, NONE], [1, NONE], [1, 1.8]]).map(([v, depth, f]) => [v, depth, ...f]), expected: (vehicle, depth, moving, flow) => {
       const [still, product, afloat] = crossing[vehicle];
       const stable = moving ? Math.min(still, product / (flow === NONE ? 1 : flow / 3.6)) : Number(still);
-      return D(depth <= 0 ? 0 : depth >= Number(afloat) ? 4 : depth >= stable ? 3 : moving || depth >= 0.1 ? 2 : 1);
+      return D(depth <= 0 && !moving ? 0 : depth >= Number(afloat) ? 4 : depth >= stable ? 3 : moving || depth >= 0.1 ? 2 : 1);
     },
   },
 
