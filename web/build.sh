@@ -26,8 +26,8 @@ place_module() {
 # The same core for other people's programs, in the shape of an npm package.
 place_library() {
   mkdir -p "$root/build/npm/treadwater"
-  cp "$root"/web/npm/* "$root/build/wasm/treadwater.mjs" "$root/build/wasm/treadwater.wasm" "$root/LICENSE" \
-    "$root/build/npm/treadwater"
+  cp -R "$root"/web/npm/* "$root/web/languages" "$root/build/wasm/treadwater.mjs" "$root/build/wasm/treadwater.wasm" \
+    "$root/LICENSE" "$root/build/npm/treadwater"
 }
 
 # Folders count too: a file taken away changes only its folder's time.

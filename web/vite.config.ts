@@ -1,6 +1,14 @@
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
+// What comes after the first answer has it in its name, for whoever counts bytes.
+const later = 'assets/later-[name]-[hash].js';
+// The bundler's own few helpers, and what the first script shares with those that come later, are asked
+// for at once.
+const atOnce = ['rolldown-runtime', 'remember'];
+const chunk = ({ name }: { name: string }) => (atOnce.includes(name) ? 'assets/[name]-[hash].js' : later);
+const assetFileNames = ({ names }: { names: string[] }) => `assets/${names[0] === 'treadwater.wasm' ? 'later-' : ''}[name]-[hash][extname]`;
+
 export default defineConfig({
   // Relative addresses: the built folder works under any path of any static host.
   base: './',
@@ -9,13 +17,15 @@ export default defineConfig({
     assetsInlineLimit: 0, // the page's content policy allows no data: addresses
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
-    // What comes after the first answer has it in its name, for whoever counts bytes.
     rollupOptions: {
-      output: {
-        chunkFileNames: 'assets/later-[name]-[hash].js',
-        assetFileNames: ({ names }) => `assets/${names[0] === 'treadwater.wasm' ? 'later-' : ''}[name]-[hash][extname]`,
-      },
+      input: ['index.html', 'src/embed.ts'],
+      // Other people's pages name embed.js, so its name never changes.
+      output: { entryFileNames: ({ name }) => (name === 'embed' ? 'embed.js' : 'assets/[name]-[hash].js'), chunkFileNames: chunk, assetFileNames },
     },
+  },
+  worker: {
+    format: 'es',
+    rollupOptions: { output: { entryFileNames: later, chunkFileNames: later, assetFileNames } },
   },
   plugins: [
     VitePWA({
@@ -42,6 +52,7 @@ export default defineConfig({
       includeManifestIcons: false, // they lie in public/ and match the pattern below
       workbox: {
         globPatterns: ['**/*.{html,js,css,wasm,svg,png,webmanifest}'],
+        globIgnores: ['embed.js'], // for other people's pages
         clientsClaim: true, // one visit is enough to be served without a server
         cleanupOutdatedCaches: true,
         inlineWorkboxRuntime: true,

@@ -1,6 +1,7 @@
 // The whole page in one file that runs from a memory stick: no server, no network, no neighbours. Its
 // content policy allows what the file itself holds, by hash, and nothing else.
 import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import { defineConfig, type Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 
@@ -19,11 +20,19 @@ function oneModule(): Plugin {
   };
 }
 
-// Nothing beside the file is asked for: no icons, no manifest, nothing loaded ahead.
+// Nothing beside the file is asked for: no icons, no manifest, nothing loaded ahead, no worker (the
+// page works out long answers itself); and the script that dresses the page stands within it.
 function noNeighbours(): Plugin {
+  const look = readFileSync(new URL('public/look.js', import.meta.url), 'utf8');
   return {
     name: 'no-neighbours',
-    transformIndexHtml: { order: 'pre', handler: (html) => html.replace(/^<link rel="(icon|apple-touch-icon|preload)".*\n/gm, '') },
+    enforce: 'pre',
+    transform: (code, id) => (id.endsWith('/beside.ts') ? code.replace(/new Worker\(.*\)/, 'undefined') : null),
+    transformIndexHtml: {
+      order: 'pre',
+      handler: (html) => html.replace(/^<link rel="(icon|apple-touch-icon|preload)".*\n/gm, '')
+        .replace(/<script [^>]*src="\.\/look\.js"><\/script>/, () => `<script>\n${look}</script>`),
+    },
   };
 }
 

@@ -62,12 +62,20 @@ double isothermal(double s) {
   return s > choked_s ? unchoked + 3.5 / choked_share * std::log(s / choked_s) : unchoked;
 }
 
+// asinh(w), h being sqrt(1 + w^2), by the logarithm alone: its own last digit differs from one C
+// library to the next. 1 + x loses digits of a small x; log(u) x / (u - 1) has them back.
+double area_sinh(double w, double h) {
+  const double x = w + w * w / (1.0 + h);
+  const double u = 1.0 + x;
+  return u > 1.0 ? std::log(u) * (x / (u - 1.0)) : x;
+}
+
 // Without the factor sqrt(s1).
 double adiabatic(double s) {
   const double below = std::min(s, choked_s);
   const double w = std::sqrt(below - 1.0);
   const double h = std::sqrt(below);
-  const double unchoked = root_of_five * (w * h * below / 4.0 + 0.375 * (w * h + std::asinh(w)));
+  const double unchoked = root_of_five * (w * h * below / 4.0 + 0.375 * (w * h + area_sinh(w, h)));
   return s > choked_s
              ? unchoked + 5.0 / choked_share * (1.0 / std::sqrt(choked_s) - 1.0 / std::sqrt(s))
              : unchoked;
@@ -113,9 +121,9 @@ Density air_density(AbsolutePressure pressure, Temperature temperature) {
 
 MassFlow orifice_flow(AbsolutePressure inside, Density density, AbsolutePressure outside,
                       Area effective, double g) {
-  if (!(inside > outside)) return kilograms_per_second(0.0);
+  if (inside <= outside) return kilograms_per_second(0.0);
   const double critical = std::pow(2.0 / (g + 1.0), g / (g - 1.0));
-  const double r = std::max(critical, outside / inside);
+  const double r = std::max(outside / inside, critical);
   const double psi2 = 2.0 * g / (g - 1.0) * (std::pow(r, 2.0 / g) - std::pow(r, (g + 1.0) / g));
   return kilograms_per_second(in_square_metres(effective) *
                               std::sqrt(psi2 * 1000.0 * in_kilopascals_absolute(inside) *

@@ -22,14 +22,22 @@ double expected_punctures(const PunctureRate& rate, Length distance) {
 
 double chance_of_more_than(int spares, double expected) {
   if (spares < 0 || !(expected >= 0.0 && std::isfinite(expected))) return 1.0;
+  const int held = std::min(spares, most_spares);
   double term = std::exp(-expected);
   double fewer = 0.0;
-  for (int i = 1; i <= std::min(spares, most_spares); ++i) {
+  int i = 0;
+  while (i <= held) {
     fewer += term;
-    term *= expected / i;
+    term *= expected / ++i;
   }
-  // 1 - (fewer + term), with the first 1 - exp(-expected) kept exact where it is small.
-  return spares == 0 ? -std::expm1(-expected) : std::clamp(1.0 - fewer - term, 0.0, 1.0);
+  if (expected > i) return std::clamp(1.0 - fewer, 0.0, 1.0);
+  // The terms fall from here: their own sum keeps its digits where the rest of 1 has none.
+  double more = 0.0;
+  while (more + term > more) {
+    more += term;
+    term *= expected / ++i;
+  }
+  return more;
 }
 
 const Source& puncture_rate_source() { return rate_source; }

@@ -11,6 +11,7 @@
 #include "core/patch/contact.hpp"
 #include "core/patch/measured.hpp"
 #include "core/patch/rating.hpp"
+#include "core/quantity/language.hpp"
 #include "core/standard/load_index.hpp"
 
 namespace treadwater::answer {
@@ -64,13 +65,13 @@ class CarCheck : Teller {
   }
 
   void read_corners() {
-    const std::size_t count = rows("corners", most_corners);
+    const std::size_t count = rows("corners");
     std::string missing;
     for (std::size_t row = 0; row < most_corners; ++row) {
       const bool empty =
           row >= count || (!given(path(row, "size")) && !given(path(row, "pressure")) &&
                            !given(path(row, "tread")));
-      if (empty && row < spare) add_item(missing, names[row]);
+      if (empty && row < spare) add_item(missing, worded(names[row]));
       if (!empty) read_corner(row);
     }
     if (!missing.empty())
@@ -222,25 +223,20 @@ class CarCheck : Teller {
         });
         if (!wanted || repeated) continue;
         said.push_back(&c);
-        std::string where;
+        std::string where, within;
         std::size_t corners = 0;
         for (std::size_t other = row; other < most_corners; ++other)
           for (const Caution& again : corner(other).answer.cautions)
             if (again.id == c.id && again.level == c.level)
-              add_item(where, names[other]), ++corners;
+              add_item(where, worded(names[other])),
+                  add_item(within, within_sentence(names[other])), ++corners;
         Caution merged = c;
         if (corners < spare) {  // what holds for all of them needs no names
           merged.text = filled("#: #", {where, c.text});
-          if (!merged.reason.empty()) merged.reason = filled("# (#)", {c.reason, lower(where)});
+          if (!merged.reason.empty()) merged.reason = filled("# (#)", {c.reason, within});
         }
         add_caution(answer_, std::move(merged));
       }
-  }
-
-  static std::string lower(std::string text) {
-    for (char& c : text)
-      if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return text;
   }
 
   // ---- between the tyres ----
@@ -318,8 +314,8 @@ class CarCheck : Teller {
       for (const auto& mark : corner(row).tyre->marks)
         snowflake = snowflake || mark.id == "three_peak";
       const auto fit = car::symbol_fit(*symbol, *top, snowflake);
-      if (fit == car::SymbolFit::too_low) add_item(slow, names[row]);
-      if (fit == car::SymbolFit::winter_exception) add_item(winter, names[row]);
+      if (fit == car::SymbolFit::too_low) add_item(slow, worded(names[row]));
+      if (fit == car::SymbolFit::winter_exception) add_item(winter, worded(names[row]));
     }
     if (!slow.empty())
       caution("symbol_below_car", Level::unfit, "a speed symbol is too low for the car",
@@ -381,9 +377,9 @@ class CarCheck : Teller {
              "first.",
              in_kilopascals(band->low), in_kilopascals(band->high));
       if (*c.pressure < band->low)
-        add_item(soft, names[row]);
+        add_item(soft, worded(names[row]));
       else if (*c.pressure < band->high)
-        add_item(low, names[row]);
+        add_item(low, worded(names[row]));
     }
     if (!soft.empty())
       caution("beaded_edge_soft", Level::unfit, "a beaded edge is too soft to stay on its rim",

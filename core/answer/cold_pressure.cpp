@@ -389,7 +389,7 @@ class ColdPressure : Teller {
     } else {
       chart.series = {air_in_it};
     }
-    chart.marks = {{shown(cold_day_), shown(set), "Set"}};
+    chart.marks = {{shown(cold_day_), shown(set), "Set here"}};
     answer_.charts.push_back(std::move(chart));
   }
 

@@ -50,6 +50,12 @@ std::optional<Date> read_iso_date(std::string_view text) {
   return date;
 }
 
+std::string write_iso_date(Date date) {
+  return filled("#-#-#", {std::to_string(10000 + date.year).substr(1),
+                          std::to_string(100 + date.month).substr(1),
+                          std::to_string(100 + date.day).substr(1)});
+}
+
 Date monday_of_week(int year, int week) {
   // 4 January is always in week 1; 1 January 1970 was a Thursday.
   const long fourth = days_since_1970({year, 1, 4});

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace treadwater::answer {
@@ -19,6 +20,7 @@ Date date_of(long days);
 
 // "2026-11-25"; nothing for anything else, or for a day that is not in the calendar.
 std::optional<Date> read_iso_date(std::string_view text);
+std::string write_iso_date(Date date);
 
 // The Monday of ISO week 1..53 of the year.
 Date monday_of_week(int year, int week);

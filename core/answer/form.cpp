@@ -1,6 +1,9 @@
 #include "core/answer/form.hpp"
 
+#include <algorithm>
+
 #include "core/answer/tyre_kind.hpp"
+#include "core/quantity/language.hpp"
 #include "core/quantity/write.hpp"
 #include "core/standard/rain_words.hpp"
 #include "core/standard/road_surface.hpp"
@@ -60,11 +63,22 @@ Field date_field(std::string_view id, std::string_view label, std::string_view h
 }
 
 Field list_field(std::string_view id, std::string_view label, std::string_view hint,
-                 std::vector<Field> fields, std::vector<std::string_view> row_names) {
+                 std::size_t most_rows, std::vector<Field> fields,
+                 std::vector<std::string_view> row_names) {
   Field field = text_field(id, label, hint, false, "");
   field.kind = FieldKind::list;
+  field.most_rows = most_rows;
   field.fields = std::move(fields);
   field.row_names = std::move(row_names);
+  return field;
+}
+
+Field also(Field field, std::string_view names) {
+  while (!names.empty()) {
+    const std::size_t end = std::min(names.find('|'), names.size());
+    field.also.push_back(names.substr(0, end));
+    names.remove_prefix(std::min(end + 1, names.size()));
+  }
   return field;
 }
 
@@ -88,22 +102,8 @@ std::vector<Choice> tyre_kind_choices() {
 }
 
 std::vector<Choice> forecast_choices() {
-  // The scales use the same words for different rain, so each says whose it is and how much.
-  static const std::vector<std::string> labels = [] {
-    std::vector<std::string> all;
-    for (const auto& word : standard::rain_words()) {
-      const bool us = word.scale == standard::RainScale::us;
-      const std::string from = trimmed(in_millimetres_per_hour(word.low), 1);
-      all.push_back(word.high ? filled("#: # (# to # mm/h)",
-                                       {us ? "US" : "UK", word.label, from,
-                                        trimmed(in_millimetres_per_hour(*word.high), 1)})
-                              : filled("#: # (over # mm/h)", {us ? "US" : "UK", word.label, from}));
-    }
-    return all;
-  }();
   std::vector<Choice> choices = {{"none", "No forecast"}};
-  std::size_t at = 0;
-  for (const auto& word : standard::rain_words()) choices.push_back({word.id, labels[at++]});
+  for (const auto& word : standard::rain_words()) choices.push_back({word.id, word.choice});
   return choices;
 }
 

@@ -42,12 +42,18 @@ inline constexpr SheetHead stage_tyres{
     "and what would change it?",
     true};
 
+inline constexpr SheetHead field_list{
+    "field-list", "A whole field",
+    "A list of tyres before a start: which are fit, which are not, and how fast may all of them go "
+    "through this water?",
+    true, 1024 * 1024};
+
 inline constexpr SheetHead wear_log{
     "wear-log", "Keep a wear log",
     "From tread readings on several days: how fast does each tyre wear, and when is it due?"};
 
-inline constexpr const SheetHead* all[] = {&tyre_check,    &standing_water, &car_check,
-                                           &cold_pressure, &fitment,        &stopping,
-                                           &puncture,      &stage_tyres,    &wear_log};
+inline constexpr const SheetHead* all[] = {&tyre_check, &standing_water, &car_check, &cold_pressure,
+                                           &fitment,    &stopping,       &puncture,  &stage_tyres,
+                                           &field_list, &wear_log};
 
 }  // namespace treadwater::answer::heads

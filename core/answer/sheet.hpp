@@ -43,6 +43,8 @@ struct Field {
   std::vector<std::string_view> preferred;  // kind quantity: for metric, uk, us
   std::vector<Field> fields;                // kind list: those of one row
   std::vector<std::string_view> row_names;  // kind list: if given, there are these rows and no more
+  std::size_t most_rows = 0;                // kind list: no more than these are read
+  std::vector<std::string_view> also;       // what else its column is called in people's own tables
 };
 
 // Values under their fields' ids; in a list under their paths ("corners.0.load"), row by row.
@@ -58,6 +60,7 @@ struct SheetHead {
   std::string_view title;
   std::string_view purpose;
   bool long_work = false;  // an answer can take longer than a person should wait for a keystroke
+  std::size_t longest_input = 64 * 1024;  // bytes of JSON
 };
 
 struct SheetDescription {
@@ -201,13 +204,15 @@ struct Spoken {
   std::string text;
 };
 
-// The first cell of a row names it.
+// The first cell of a row names it. `picked_by` is a column whose few different words
+// the rows of a long table may be picked by.
 struct Table {
   std::string id;
   std::string title;
   std::string text;
   std::vector<std::string> columns;
   std::vector<std::vector<std::string>> rows;
+  std::string picked_by{};
 };
 
 // Charts are in the person's units: their numbers are only drawn.
@@ -297,7 +302,9 @@ struct Answer {
 // The field at a path; null where the sheet has none.
 const Field* find_field(const SheetDescription& sheet, std::string_view path);
 
-// Fields the sheet does not have, each as a problem that names it. `today` is always allowed.
+// Fields the sheet does not have, each (of the first 50) as a problem that names it. `today` and
+// `language` are
+// always allowed.
 void refuse_unknown_fields(const SheetDescription& sheet, const Input& input, Answer& answer);
 
 // Limits are kept ranked, the lowest hold-to speed first; cautions most serious first. Equals stay

@@ -4,6 +4,7 @@
 
 #include "core/answer/car_check.hpp"
 #include "core/answer/cold_pressure.hpp"
+#include "core/answer/field_list.hpp"
 #include "core/answer/fitment.hpp"
 #include "core/answer/heads.hpp"
 #include "core/answer/puncture.hpp"
@@ -30,6 +31,7 @@ constexpr Sheet all[] = {
     {heads::stopping, stopping_sheet, stopping, stopping_sources},
     {heads::puncture, puncture_sheet, puncture, puncture_sources},
     {heads::stage_tyres, stage_tyres_sheet, stage_tyres, stage_tyres_sources},
+    {heads::field_list, field_list_sheet, field_list, field_list_sources},
     {heads::wear_log, wear_log_sheet, wear_log, wear_log_sources},
 };
 

@@ -7,6 +7,7 @@
 #include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
 #include "core/answer/tyre_kind.hpp"
+#include "core/quantity/language.hpp"
 #include "core/standard/rain_words.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/water/crossing.hpp"
@@ -18,7 +19,6 @@
 namespace treadwater::answer {
 namespace {
 
-constexpr std::size_t most_tyres = 20;
 constexpr Length worn_tread = millimetres(1.6);
 constexpr GaugePressure soft_pressure = kilopascals(200.0);
 constexpr Length one_lane = metres(3.65);
@@ -73,7 +73,7 @@ class StandingWater : Teller {
   }
 
   void read_tyres() {
-    const std::size_t count = rows("tyres", most_tyres);
+    const std::size_t count = rows("tyres");
     for (std::size_t row = 0; row < count; ++row) {
       const auto id = choice(row_path("tyres", row, "tyre_kind"));
       const auto tread = quantity<Length>(row_path("tyres", row, "tread"));
@@ -504,9 +504,9 @@ class StandingWater : Teller {
     said += filled(flow_.moving ? "moving water, #" : "standing water, #",
                    {write_water(*depth_, units_)});
     if (pool_) said += filled(", # long", {distance_text(*pool_)});
-    if (one_sided_) said += ", one side";
+    if (one_sided_) said += worded(", one side");
     if (stop)
-      said += ". Do not enter. Stop, turn back, report.";
+      said += worded(". Do not enter. Stop, turn back, report.");
     else
       said += filled(". Worst tyre: #. Hold to #, straight, no braking.",
                      {field_.front().label, spoken_speed(answer_.hold_to->speed)});

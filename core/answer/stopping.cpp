@@ -11,6 +11,7 @@
 #include "core/grip/limits.hpp"
 #include "core/grip/rubber.hpp"
 #include "core/grip/stopping.hpp"
+#include "core/quantity/language.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/water/crossing.hpp"
 #include "core/water/estimate.hpp"
@@ -205,9 +206,9 @@ class Stopping : Teller {
       caution("rubber_heat", Level::care,
               heat == grip::Heat::too_hot ? "the rubber is too hot" : "the rubber may be cold",
               warmth, {&grip::rubber_heat_source});
-    std::string unknown = "What this friction does not know.";
+    std::string unknown(worded("What this friction does not know."));
     for (const std::string_view sentence : friction.unknown)
-      if (sentence != warmth) add_item(unknown, sentence, " ");
+      if (sentence != warmth) add_item(unknown, worded(sentence), " ");
     caution("not_known", Level::note, "", unknown);
   }
 
@@ -522,7 +523,7 @@ class Stopping : Teller {
     Chart chart;
     chart.id = "stops";
     chart.title = "Stopping, by speed";
-    chart.text = "Reaction and braking on this ground, with the band of its grip.";
+    chart.text = worded("Reaction and braking on this ground, with the band of its grip.");
     if (floats_from_)
       chart.text += filled(" From # up it may float, and the curve does not hold.",
                            {speed_text(*floats_from_)});
@@ -638,13 +639,13 @@ class Stopping : Teller {
                    : std::string();
     const std::string last = floating() || deep() ? std::string() : joined({" ", stop_words()});
     conclude(answer_.limits.empty() ? stop_words()
-                                    : joined({"Slow enough for what is asked here.", last}),
-             joined({first, "Only with care: #.", last}).c_str(),
-             joined({first, "Not like this: #.", last}).c_str());
+                                    : joined({worded("Slow enough for what is asked here."), last}),
+             joined({first, worded("Only with care: #."), last}).c_str(),
+             joined({first, worded("Not like this: #."), last}).c_str());
     if (answer_.hold_to)
       speak(held ? filled("#, #: hold to #. The limit is #.",
                           {case_.surface->label, wet_words(), spoken_speed(answer_.hold_to->speed),
-                           limit_words()})
+                           within_sentence(answer_.limits.front().label)})
                  : filled("#, #: do not drive on it.", {case_.surface->label, wet_words()}));
   }
 
@@ -655,12 +656,6 @@ class Stopping : Teller {
       return filled("From # it stops in # at best, or not at all.",
                     {speed, estimate_text(*whole_.shortest)});
     return filled("From # it stops in about #.", {speed, estimate_band(whole_)});
-  }
-
-  std::string limit_words() const {
-    std::string words = answer_.limits.front().label;
-    words[0] = static_cast<char>(words[0] - 'A' + 'a');  // every label here starts with a capital
-    return words;
   }
 
   std::string wet_words() const {

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/quantity/language.hpp"
+
 namespace treadwater::answer {
 
 Teller::Teller(const SheetDescription& sheet, const Input& input) : sheet_(sheet), input_(input) {
@@ -75,7 +77,8 @@ std::optional<Date> Teller::date(std::string_view path) {
   return read;
 }
 
-std::size_t Teller::rows(std::string_view list, std::size_t most) {
+std::size_t Teller::rows(std::string_view list) {
+  const std::size_t most = field(list).most_rows;
   const std::size_t count = input_.rows(list);
   if (count <= most) return count;
   problem(list, "too_many_rows",
@@ -154,7 +157,7 @@ void Teller::hold_to() {
   if (held <= kilometres_per_hour(0.0))
     hold.text = governing.id == "aquaplaning" ? "Do not drive into it" : "Do not drive on it yet";
   else if (governing.id == "speed_symbol")
-    hold.why += " Nothing else here bites first; the road's own limit comes before it.";
+    hold.why += worded(" Nothing else here bites first; the road's own limit comes before it.");
   answer_.hold_to = std::move(hold);
 }
 
@@ -164,7 +167,12 @@ void Teller::conclude(std::string_view fit, const char* care, const char* unfit)
   std::string reasons;
   int count = 0;
   for (const Caution& c : answer_.cautions)
-    if (c.level == worst && !c.reason.empty() && count++ < 3) add_item(reasons, c.reason, "; ");
+    if (c.level == worst && !c.reason.empty() && count++ < 3)
+      add_item(reasons, worded(c.reason), "; ");
+  // What may not be driven at all is not fit, however little it lacks.
+  if (worst == Level::care && answer_.hold_to &&
+      !(answer_.hold_to->speed > kilometres_per_hour(0.0)))
+    worst = Level::unfit;
   Verdict verdict{worst, std::string(fit)};
   if (worst == Level::care) verdict.text = filled(care, {reasons});
   if (worst == Level::unfit) verdict.text = filled(unfit, {reasons});

@@ -35,8 +35,8 @@ class Teller {
   std::optional<Date> date(std::string_view path);
   std::string_view text(std::string_view path) const { return input_.text(path); }
   bool given(std::string_view path) const;
-  // How many rows a list has; more than `most` is a problem, and none is read.
-  std::size_t rows(std::string_view list, std::size_t most);
+  // How many rows a list has; more than the most it takes is a problem, and none is read.
+  std::size_t rows(std::string_view list);
   // The sidewall text in a field; a problem where it is missing or does not read.
   std::optional<sidewall::Reading> sidewall_text(std::string_view path);
 

@@ -13,12 +13,8 @@ constexpr Source age_advice{
     "Consumer advice quoting NHTSA: some car makers six years, some tyre makers ten at most",
     "the spare included", "2013", Standing::secondary};
 
-ReadProblem problem(std::string_view code, std::string_view text, const std::string& rest) {
-  return {code, filled("Date code: ##", {in_quotes(text), rest})};
-}
-
 constexpr std::string_view would_do =
-    " The last four digits of the DOT line would do: 2319 is week 23 of 2019.";
+    "The last four digits of the DOT line would do: 2319 is week 23 of 2019.";
 
 // The digits at the end of "DOT XXXX XXXX 2319", or of "2319" alone.
 std::string trailing_digits(std::string_view text) {
@@ -32,24 +28,28 @@ std::string trailing_digits(std::string_view text) {
 tl::expected<TyreAge, ReadProblem> read_date_code(std::string_view text, Date today) {
   const std::string digits = trailing_digits(plain_spaces(text));
   if (digits.size() != 4 && digits.size() != 3)
-    return tl::unexpected(
-        problem("not_a_date_code", text,
-                filled(" does not end in the three or four digits of a date code.#", {would_do})));
+    return tl::unexpected(ReadProblem{
+        "not_a_date_code",
+        filled("Date code: # does not end in the three or four digits of a date code. #",
+               {in_quotes(text), would_do})});
   TyreAge age;
   age.week = (digits[0] - '0') * 10 + (digits[1] - '0');
   age.before_2000 = digits.size() == 3;
   age.year = age.before_2000 ? 1990 + (digits[2] - '0')
                              : 2000 + (digits[2] - '0') * 10 + (digits[3] - '0');
   if (age.week < 1 || age.week > 53)
-    return tl::unexpected(problem(
-        "no_such_week", text,
-        filled(" gives week #, and a year has weeks 01 to 53.#", {digits.substr(0, 2), would_do})));
+    return tl::unexpected(ReadProblem{
+        "no_such_week", filled("Date code: # gives week #, and a year has weeks 01 to 53. #",
+                               {in_quotes(text), digits.substr(0, 2), would_do})});
   const long days = days_since_1970(today) - days_since_1970(monday_of_week(age.year, age.week));
   if (days < 0)
-    return tl::unexpected(
-        problem("in_the_future", text,
-                filled(" is week # of #, which is still to come. Check the four digits.",
-                       {std::to_string(age.week), std::to_string(age.year)})));
+    return tl::unexpected(ReadProblem{
+        "in_the_future",
+        filled(
+            "Date code: # is week # of #, which is still to come on #. Check the four digits, and "
+            "the date of this device.",
+            {in_quotes(text), std::to_string(age.week), std::to_string(age.year),
+             write_iso_date(today)})});
   age.least_years = static_cast<double>(days) / 365.2425;
   return age;
 }

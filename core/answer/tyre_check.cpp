@@ -9,6 +9,7 @@
 #include "core/patch/contact.hpp"
 #include "core/patch/load_capacity.hpp"
 #include "core/patch/rating.hpp"
+#include "core/quantity/language.hpp"
 #include "core/standard/instrument.hpp"
 #include "core/standard/load_index.hpp"
 #include "core/standard/road_surface.hpp"
@@ -60,27 +61,63 @@ struct TopSpeed {
   std::string letters;
 };
 
+void add_measured(Sources& sources) {
+  for (const auto& row : water::measured_onsets()) add_once(sources, row.source);
+}
+
+using Onset = std::optional<water::SpeedBand>(const water::WetTyre&, const water::OnsetsInWater*);
+
+std::optional<water::SpeedBand> onset_of_one(const water::WetTyre& tyre,
+                                             const water::OnsetsInWater*) {
+  return water::aquaplaning_onset(tyre);
+}
+
+std::optional<water::SpeedBand> onset_of_many(const water::WetTyre& tyre,
+                                              const water::OnsetsInWater* water) {
+  const auto onset = water->of(tyre);
+  return water::SpeedBand{onset.low, onset.central, onset.central};
+}
+
 class TyreCheck : Teller {
  public:
   explicit TyreCheck(const Input& input) : Teller(tyre_check_sheet(), input) {}
 
   Answer run() {
-    read_form();
+    judge();
     if (size_) {
       explain_sidewall();
-      say_what_the_sidewall_leaves_open();
+      describe_patch();
     }
+    if (answer_.ok()) {
+      finish();
+      say_it_aloud();
+    }
+    return std::move(answer_);
+  }
+
+  TyreFinding run_in_brief(const water::OnsetsInWater* water) {
+    brief_ = true;
+    onset_ = onset_of_many;
+    in_water_ = water;
+    judge();
+    if (answer_.ok()) finish();
+    return {std::move(answer_), std::move(size_), tread_, law_, age_};
+  }
+
+ private:
+  // A list gives reasons and sources only where a sentence about the intended speed needs them.
+  bool explained() const { return !brief_ || intended_; }
+
+  void judge() {
+    read_form();
+    if (size_) say_what_the_sidewall_leaves_open();
     judge_speed_symbol();
     judge_load();
     judge_water();
     judge_tread();
     judge_age();
-    describe_patch();
-    if (answer_.ok()) finish();
-    return std::move(answer_);
   }
 
- private:
   // ---- reading the form ----
 
   void read_form() {
@@ -117,7 +154,7 @@ class TyreCheck : Teller {
     for (const std::string& text : size_->unsaid) caution("unsaid", Level::note, "", text);
     if (!size_->candidates.empty()) {
       std::string others;
-      for (const std::string& other : size_->candidates) add_item(others, other, ", or ");
+      for (const std::string& other : size_->candidates) add_item(others, other, worded(", or "));
       caution("ambiguous_size", Level::care, "the sidewall text can be read in more than one way",
               filled("Read as # (#); the same text can also mean #. Check against the tyre.",
                      {size_->canonical, family_name(size_->family), others}));
@@ -190,7 +227,7 @@ class TyreCheck : Teller {
             "says.",
             {speed_text(top->speed)});
       else if (from_size)
-        why += " The letter stands in the size, as on tyres before about 1990.";
+        why += worded(" The letter stands in the size, as on tyres before about 1990.");
       fixed_limit("speed_symbol", filled("Speed symbol #", {top->letters}), top->speed, why,
                   {&standard::speed_symbol_source()});
     } else if (!size_->temporary_spare) {
@@ -251,7 +288,7 @@ class TyreCheck : Teller {
     const auto greatest = greatest_load();
     if (!greatest) return;
     const auto basis = load_basis(*greatest);
-    if (basis && cold_) describe_capacity(*basis);
+    if (basis && cold_ && !brief_) describe_capacity(*basis);
     if (!load_) return;
     const bool overloaded = *load_ > *greatest;
     if (overloaded && (cold_ || !basis)) refuse_overload(*greatest);
@@ -348,9 +385,10 @@ class TyreCheck : Teller {
     else
       limit.sources.push_back(&base_pressure);
     const GaugePressure base = basis.needed(*load_, 100.0);
-    limit.why = filled("# needs at least # cold, and more from # up; the tyre has #.",
-                       {write(*load_, units_), write(base, units_),
-                        speed_text(kilometres_per_hour(160.0)), write(*cold_, units_)});
+    if (explained())
+      limit.why = filled("# needs at least # cold, and more from # up; the tyre has #.",
+                         {write(*load_, units_), write(base, units_),
+                          speed_text(kilometres_per_hour(160.0)), write(*cold_, units_)});
     limit.text = limit.low == limit.high ? speed_text(limit.central)
                                          : band_text(limit.central, limit.low, limit.high);
     if (limit.high == kilometres_per_hour(0.0)) limit.text = "not at any speed";
@@ -420,7 +458,7 @@ class TyreCheck : Teller {
     }
     caution_about_thin_film();
     if (*water_ <= millimetres(0.0)) return;
-    published_onsets();
+    if (!brief_) published_onsets();
     limit_by_water();
   }
 
@@ -464,19 +502,11 @@ class TyreCheck : Teller {
   void limit_by_water() {
     if (!cold_ || !tread_ || !surface_) return;
     const bool slick = kind_->groove_credit == 0.0;
-    const auto band = water::aquaplaning_onset(
-        {*cold_, *tread_, kind_->groove_credit,
-         size_ ? size_->section_width : std::optional<Length>(), *water_, surface_->texture});
+    const auto band =
+        onset_({*cold_, *tread_, kind_->groove_credit,
+                size_ ? size_->section_width : std::optional<Length>(), *water_, surface_->texture},
+               in_water_);
     if (!band) return;
-    Sources sources{&water::estimate_source(), &water::film_source(),
-                    &water::pressure_only_source(), &water::clearing_source()};
-    for (const auto& row : water::measured_onsets()) add_once(sources, row.source);
-    sources.push_back(&surface_->source);
-    const std::string about = filled("about #", {band_text(band->central, band->low, band->high)});
-    figure("onset_estimate", "Our estimate of the onset", in_kilometres_per_hour(band->central),
-           "km/h", about, sources, "Ours: the film formula, worn down as measured tyres are.",
-           in_kilometres_per_hour(band->low), in_kilometres_per_hour(band->high));
-
     Limit limit;
     limit.id = "aquaplaning";
     limit.label = "Aquaplaning";
@@ -484,18 +514,13 @@ class TyreCheck : Teller {
     limit.low = band->low;
     limit.high = band->high;
     limit.share_kept = water::hold_to_share;
-    limit.sources = std::move(sources);
-    limit.text = about;
-    limit.why = joined(
-        {write_water(*water_, units_), " of water can lift this tyre off the road from about ",
-         speed_text(band->low), ". That allows for a ruler ", write_water(ruler_error, units_),
-         " out, a tread gauge ", write_depth(tread_gauge_error, units_), " and a pressure gauge ",
-         write(pressure_gauge_error, units_), "; the hold-to speed keeps a tenth below it."});
+    limit.text = filled("about #", {band_text(band->central, band->low, band->high)});
+    if (explained()) explain_water(limit);
     if (*water_ >= water::deepest_to_enter) {
       limit.central = limit.low = limit.high = kilometres_per_hour(0.0);
       limit.text = "do not enter";
-      limit.why = joined({"Water of ", write_water(water::deepest_to_enter, units_),
-                          " and more can stall or float a car."});
+      limit.why = filled("Water of # and more can stall or float a car.",
+                         {write_water(water::deepest_to_enter, units_)});
       limit.sources.push_back(&deep_water_advice());
       caution("deep_water", Level::unfit, "the water is too deep to drive into",
               filled("Do not drive into # of water or more, nor into any moving water. Stop, turn "
@@ -521,6 +546,22 @@ class TyreCheck : Teller {
               "The water formulas were made on paved roads. On gravel, earth or grass take them as "
               "a guess, and no credit was given for the surface.");
     add_limit(answer_, std::move(limit));
+  }
+
+  void explain_water(Limit& limit) {
+    limit.sources = {&water::estimate_source(), &water::film_source(),
+                     &water::pressure_only_source(), &water::clearing_source()};
+    add_measured(limit.sources);
+    limit.sources.push_back(&surface_->source);
+    figure("onset_estimate", "Our estimate of the onset", in_kilometres_per_hour(limit.central),
+           "km/h", limit.text, limit.sources,
+           "Ours: the film formula, worn down as measured tyres are.",
+           in_kilometres_per_hour(limit.low), in_kilometres_per_hour(limit.high));
+    limit.why = filled(
+        "# of water can lift this tyre off the road from about #. That allows for a ruler # out, a "
+        "tread gauge # and a pressure gauge #; the hold-to speed keeps a tenth below it.",
+        {write_water(*water_, units_), speed_text(limit.low), write_water(ruler_error, units_),
+         write_depth(tread_gauge_error, units_), write(pressure_gauge_error, units_)});
   }
 
   // ---- tread and age ----
@@ -569,10 +610,12 @@ class TyreCheck : Teller {
         const bool now = standard::in_season(rule, {today_.month, today_.day});
         if (!now && !kind_->winter) return;
         std::string text =
-            filled("##) it needs # #, and has #.",
-                   {kind_->winter ? "As a winter tyre (" : "In winter any tyre (", law_->place,
-                    write_depth(least, units_), rule.words, write_depth(*tread_, units_)});
-        if (rule.else_counts_as_summer_tyre) text += " Below that it counts only as a summer tyre.";
+            filled(kind_->winter ? "As a winter tyre (#) it needs # #, and has #. Judged for #."
+                                 : "In winter any tyre (#) needs # #; this has #. Judged for #.",
+                   {law_->place, write_depth(least, units_), rule.words,
+                    write_depth(*tread_, units_), write_iso_date(today_)});
+        if (rule.else_counts_as_summer_tyre)
+          text += worded(" Below that it counts only as a summer tyre.");
         caution("winter_tread_law", now ? Level::unfit : Level::care,
                 "the tread is under the minimum for winter", text, {&*law_->winter_source});
         return;
@@ -590,9 +633,9 @@ class TyreCheck : Teller {
   void judge_age() {
     if (!age_) return;
     const int years = static_cast<int>(age_->least_years);
-    std::string made =
-        filled("Made in week # of #, # years ago. ",
-               {std::to_string(age_->week), std::to_string(age_->year), std::to_string(years)});
+    std::string made = filled("Made in week # of #, # years before #. ",
+                              {std::to_string(age_->week), std::to_string(age_->year),
+                               std::to_string(years), write_iso_date(today_)});
     if (age_->before_2000)
       made =
           filled("Three digits: made before 2000, in # at the latest (the decade is not coded). ",
@@ -664,7 +707,6 @@ class TyreCheck : Teller {
   }
 
   void describe_patch() {
-    if (!size_) return;
     describe_size();
     const auto found = patch_of_tyre();
     if (!found) {
@@ -728,20 +770,21 @@ class TyreCheck : Teller {
     hold_to();
     judge_intended_speed();
     conclude("Fit for this load at this pressure, as far as these readings tell.");
-    say_it_aloud();
   }
 
   void judge_intended_speed() {
     if (!intended_ || !answer_.hold_to || *intended_ <= answer_.hold_to->speed) return;
     if (answer_.hold_to->governed_by == "speed_symbol") return;  // said already, in its own words
-    const Limit& governing = answer_.limits.front();
-    const bool past_it = *intended_ > governing.central;
-    caution(
-        "speed_above_hold_to", past_it ? Level::unfit : Level::care,
-        past_it ? "the speed you intend is past the limit"
-                : "the speed you intend is above the hold-to speed",
-        filled("You intend #. #: #.", {speed_text(*intended_), governing.label, governing.text}),
-        governing.sources);
+    // The one that is passed may be another than the one that governs.
+    const Limit* said = &answer_.limits.front();
+    for (const Limit& limit : answer_.limits)
+      if (*intended_ <= said->central && limit.central < *intended_) said = &limit;
+    const bool past_it = *intended_ > said->central;
+    caution("speed_above_hold_to", past_it ? Level::unfit : Level::care,
+            past_it ? "the speed you intend is past the limit"
+                    : "the speed you intend is above the hold-to speed",
+            filled("You intend #. #: #.", {speed_text(*intended_), said->label, said->text}),
+            said->sources);
   }
 
   void say_it_aloud() {
@@ -753,8 +796,9 @@ class TyreCheck : Teller {
     if (answer_.hold_to->speed <= kilometres_per_hour(0.0))
       said += filled(": #.", {answer_.hold_to->text});
     else
-      said += filled(": hold to #. The limit is #.", {spoken_speed(answer_.hold_to->speed),
-                                                      lower_first(answer_.limits.front().label)});
+      said += filled(
+          ": hold to #. The limit is #.",
+          {spoken_speed(answer_.hold_to->speed), within_sentence(answer_.limits.front().label)});
     speak(said);
   }
 
@@ -763,12 +807,6 @@ class TyreCheck : Teller {
     constexpr std::size_t enough = 24;
     if (canonical.size() <= enough) return std::string(canonical);
     return std::string(canonical.substr(0, canonical.rfind(' ', enough)));
-  }
-
-  static std::string lower_first(std::string text) {
-    if (!text.empty() && text[0] >= 'A' && text[0] <= 'Z')
-      text[0] = static_cast<char>(text[0] - 'A' + 'a');
-    return text;
   }
 
   std::optional<Reading> size_;
@@ -783,11 +821,18 @@ class TyreCheck : Teller {
   const standard::RoadSurface* surface_ = nullptr;
   const standard::TreadLaw* law_ = nullptr;
   std::optional<TyreAge> age_;
+  bool brief_ = false;  // one of many: nothing is said that only its own sheet shows
+  Onset* onset_ = onset_of_one;
+  const water::OnsetsInWater* in_water_ = nullptr;
 };
 
 }  // namespace
 
 Answer tyre_check(const Input& input) { return TyreCheck(input).run(); }
+
+TyreFinding find_tyre(const Input& input, const water::OnsetsInWater* water) {
+  return TyreCheck(input).run_in_brief(water);
+}
 
 Sources tyre_check_sources() {
   Sources all = {&standard::load_index_source(),
@@ -825,7 +870,7 @@ Sources tyre_check_sources() {
                  &winter_advice,
                  &date_code_source(),
                  &age_advice_source()};
-  for (const auto& row : water::measured_onsets()) add_once(all, row.source);
+  add_measured(all);
   for (const auto& surface : standard::road_surfaces()) add_once(all, surface.source);
   for (const auto& law : standard::tread_laws()) {
     add_once(all, law.source);

@@ -11,7 +11,6 @@
 namespace treadwater::answer {
 namespace {
 
-constexpr std::size_t most_readings = 200;
 constexpr double days_a_year = 365.25;
 constexpr double days_a_month = days_a_year / 12.0;
 constexpr double far_away = 10.0 * days_a_year;  // no date is named beyond this
@@ -61,7 +60,7 @@ class WearLog : Teller {
 
  private:
   void read_readings() {
-    const std::size_t count = rows("readings", most_readings);
+    const std::size_t count = rows("readings");
     if (count == 0 && answer_.ok())
       problem("readings", "missing",
               "Readings are missing: two of one tyre, on two days, would do.");
@@ -73,7 +72,9 @@ class WearLog : Teller {
       if (!tyre || !day || !depth) continue;
       if (days_since_1970(*day) > days_since_1970(today_) + 1) {
         problem(row_path("readings", row, "date"), "in_the_future",
-                "Day: this day has not come yet. The day of the reading would do.");
+                filled("Day: this day has not come yet on #, today by this device. The day of the "
+                       "reading would do.",
+                       {write_iso_date(today_)}));
         continue;
       }
       Reading reading{days_since_1970(*day), *depth, {}};
@@ -170,7 +171,7 @@ class WearLog : Teller {
   void rate_figure(const Log& log, const char* id, const wear::Rate& rate, double units,
                    const char* per, const char* unit) {
     const auto at_least_none = [](Length l) { return std::max(l, millimetres(0.0)); };
-    const Length central = rate.per_unit * units;
+    const Length central = at_least_none(rate.per_unit * units);
     const Length low = at_least_none(rate.low * units);
     const Length high = at_least_none(rate.high * units);
     figure(id, filled("#: wear #", {log.label, per}), in_millimetres(central), unit,

@@ -40,7 +40,8 @@ inline constexpr Source comfort_source{
 Speed comfortable_corner_speed(Length radius, double bank);
 
 // Side friction that a bend asks for at this speed; below zero the car would slide inwards.
-// A radius of zero or less is infinitely much.
+// A radius of zero or less is infinitely much, and so is a bend that throws the car off its bank
+// whatever the friction.
 double side_demand(Speed speed, Length radius, double bank);
 
 // Friction left for braking while the bend asks for `demand`, on an ellipse through the two peaks:

@@ -86,7 +86,7 @@ Speed left_over(const Slowing& slowing, Speed speed, Length given) {
     const double v1 = to_ms(top), v0 = to_ms(step);
     const double needed = (v1 * v1 - v0 * v0) / (2.0 * a);
     if (!(a > 0.0) || needed > room)
-      return metres_per_second(std::sqrt(std::max(0.0, v1 * v1 - 2.0 * a * room)));
+      return metres_per_second(std::sqrt(std::max(v1 * v1 - 2.0 * a * room, 0.0)));
     room -= needed;
     top = step;
   }
@@ -131,9 +131,13 @@ SpeedBand seen_distance_speed(const GripCase& given, Length seen, Duration react
 
 SpeedBand speed_left_band(const GripCase& given, Speed speed, Length room, const Road& road) {
   const Grip grip(given);
-  return {left_over({grip, &FrictionBand::high, road}, speed, room),
-          left_over({grip, &FrictionBand::central, road}, speed, room),
-          left_over({grip, &FrictionBand::low, road}, speed, room)};
+  const auto left = [&](Side side) { return left_over({grip, side, road}, speed, room); };
+  // Down a steep hill the grip that holds the bend gains speed, where the one that does not keeps
+  // it: less grip is told no better for that.
+  SpeedBand band{left(&FrictionBand::high), left(&FrictionBand::central), left(&FrictionBand::low)};
+  band.central = std::max(band.central, band.low);
+  band.high = std::max(band.high, band.central);
+  return band;
 }
 
 SpeedBand corner_speed_band(const GripCase& given, Length radius, double bank) {

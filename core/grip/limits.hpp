@@ -7,7 +7,7 @@
 // empty one means "will not stop" (or, in a bend, "will not hold the road"), which is an answer.
 // Numbers that are none, or negative, give empty distances and zero speeds.
 //
-// Checked against published wet braking tests (tests/published/grip_braking_test.cpp): every stop
+// Checked against published wet braking tests (tests/register/grip.json): every stop
 // lies inside its band. The central one is 30 to 45 % longer than the tests' from 80 km/h: those
 // were good tyres, fresh brakes and known roads.
 #pragma once
@@ -51,7 +51,8 @@ SpeedBand seen_distance_speed(const GripCase& grip_case, Length seen, Duration r
 
 // Speed still left after braking over `room`; zero where it has stopped. `low` is that of the high
 // friction here: the better the grip, the less is left. A downhill grade that the friction does not
-// hold leaves more than there was; a bend that it does not hold leaves all of it.
+// hold leaves more than there was; a bend that it does not hold leaves all of it. Less grip never
+// leaves less.
 SpeedBand speed_left_band(const GripCase& grip_case, Speed speed, Length room, const Road& road);
 
 // The highest speed a bend holds without braking, by the side share of cornering.hpp. 400 km/h

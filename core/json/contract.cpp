@@ -5,31 +5,35 @@
 #include <nlohmann/json.hpp>
 
 #include "core/answer/heads.hpp"
+#include "core/json/writing.hpp"
+#include "core/quantity/language.hpp"
 
 namespace treadwater::json {
 namespace {
 
-using Json = nlohmann::ordered_json;
+using Parser = nlohmann::json;
 namespace a = treadwater::answer;
 
 constexpr std::string_view version = "0.1.0";
-constexpr std::size_t longest_input = 64 * 1024;
 
 std::string text_of(std::string_view view) { return std::string(view); }
 
-// ordered_json, compact, and never a throw over a broken byte.
-std::string written(const Json& json) {
-  return json.dump(-1, ' ', false, Json::error_handler_t::replace);
+void put_text(Json& object, std::string_view key, std::string_view text) {
+  object.put(key, Json(text));
 }
-
-// Members are put one by one: nlohmann's braced lists make several times as much machine code.
-void put_text(Json& object, const char* key, std::string_view text) { object[key] = text_of(text); }
-void put_flag(Json& object, const char* key, bool value) { object[key] = value; }
-void put_json(Json& object, const char* key, Json value) { object[key] = std::move(value); }
+// What a person reads goes out in the language spoken; ids, links and sources' titles do not
+// change.
+void put_worded(Json& object, std::string_view key, std::string_view text) {
+  put_text(object, key, worded(text));
+}
+void put_flag(Json& object, std::string_view key, bool value) {
+  object.put(key, Json::flag(value));
+}
+void put_json(Json& object, std::string_view key, const Json& value) { object.put(key, value); }
 
 // NaN and infinity stop here: what cannot be said is left out.
-void put_number(Json& object, const char* key, double value) {
-  if (std::isfinite(value)) object[key] = value;
+void put_number(Json& object, std::string_view key, double value) {
+  if (std::isfinite(value)) object.put(key, Json(value));
 }
 
 // One object for each row.
@@ -45,43 +49,70 @@ Json source_json(const Source& source) {
   put_text(json, "title", source.title);
   put_text(json, "clause", source.clause);
   put_text(json, "year", source.year);
-  put_text(json, "standing", standing_name(source.standing));
+  put_worded(json, "standing", standing_name(source.standing));
   return json;
 }
 
 Json sources_json(const a::Sources& sources) {
-  Json json = Json::object();
-  for (const Source* source : sources) json[text_of(source->id)] = source_json(*source);
+  Json json;
+  for (const Source* source : sources) put_json(json, source->id, source_json(*source));
   return json;
 }
 
 Json ids_of(const a::Sources& sources) {
   a::Sources once;
   for (const Source* source : sources) a::add_once(once, *source);
-  return list_of(once, [](const Source* source) { return Json(text_of(source->id)); });
+  return list_of(once, [](const Source* source) { return Json(source->id); });
 }
 
-// "corners.0.load" is a member of the first row of the list "corners".
-Json input_json(const a::Preset& preset) {
-  Json input = Json::object();
+// What a form is filled with: a quantity with the decimal sign that its reader writes.
+std::string written_for(const a::Field* field, std::string_view given) {
+  return field != nullptr && field->quantity ? worded_quantity(given) : text_of(given);
+}
+
+// "corners.0.load" is a member of the first row of the list "corners". The rows of a list are given
+// one after another.
+Json input_json(const a::SheetDescription* sheet, const a::Preset& preset) {
+  Json input, rows, row;
+  std::string_view list;  // that is being filled, and the number of its row
+  std::string_view number;
+  const auto close_row = [&] {
+    if (!number.empty()) rows.push_back(row);
+    row = Json();
+    number = {};
+  };
+  const auto close_list = [&] {
+    close_row();
+    if (!list.empty()) put_json(input, list, rows);
+    rows = Json::array();
+    list = {};
+  };
   for (const auto& given : preset.input) {
     const std::string_view path = given.first;
-    const std::size_t list = path.find('.');
-    if (list == std::string_view::npos) {
-      put_text(input, text_of(path).c_str(), given.second);
+    const std::string value =
+        written_for(sheet != nullptr ? a::find_field(*sheet, path) : nullptr, given.second);
+    const std::size_t dot = path.find('.');
+    if (path.substr(0, dot) != list) close_list();
+    if (dot == std::string_view::npos) {
+      put_text(input, path, value);
       continue;
     }
-    std::size_t row = 0;
-    std::size_t i = list + 1;
-    for (; i < path.size() && path[i] >= '0' && path[i] <= '9'; ++i)
-      row = 10 * row + static_cast<std::size_t>(path[i] - '0');
-    put_text(input[text_of(path.substr(0, list))][row], text_of(path.substr(i + 1)).c_str(),
-             given.second);
+    list = path.substr(0, dot);
+    const std::size_t last = path.rfind('.');
+    const std::string_view now = path.substr(dot + 1, last - dot - 1);
+    if (now != number) close_row();
+    number = now;
+    put_text(row, path.substr(last + 1), value);
   }
+  close_list();
   return input;
 }
 
 // ---- describe ----
+
+Json names_json(const std::vector<std::string_view>& names) {
+  return list_of(names, [](std::string_view name) { return Json(name); });
+}
 
 const char* dimension_name(Dimension d) {
   switch (d) {
@@ -128,41 +159,46 @@ const char* kind_name(const a::Field& field) {
 Json field_json(const a::Field& field) {
   Json json;
   put_text(json, "id", field.id);
-  put_text(json, "label", field.label);
-  put_text(json, "hint", field.hint);
+  put_worded(json, "label", field.label);
+  put_worded(json, "hint", field.hint);
   put_text(json, "kind", kind_name(field));
   put_flag(json, "required", field.required);
-  put_text(json, "default", field.initial);
-  put_text(json, "example", field.example);
+  put_text(json, "default", written_for(&field, field.initial));
+  put_text(json, "example", written_for(&field, field.example));
   if (field.quantity) {
     put_text(json, "dimension", dimension_name(field.quantity->dimension));
-    put_text(json, "min", field.quantity->least_text);
-    put_text(json, "max", field.quantity->most_text);
-    put_json(json, "units",
-             list_of(field.units, [](std::string_view unit) { return Json(text_of(unit)); }));
+    put_text(json, "min", worded_quantity(field.quantity->least_text));
+    put_text(json, "max", worded_quantity(field.quantity->most_text));
+    put_json(json, "units", names_json(field.units));
     const char* systems[] = {"metric", "uk", "us"};
+    Json preferred;
     for (std::size_t i = 0; i < field.preferred.size() && i < std::size(systems); ++i)
-      put_text(json["preferred"], systems[i], field.preferred[i]);
+      put_text(preferred, systems[i], field.preferred[i]);
+    if (!preferred.empty()) put_json(json, "preferred", preferred);
   }
   if (field.kind == a::FieldKind::choice)
     put_json(json, "choices", list_of(field.choices, [](const a::Choice& choice) {
                Json one;
                put_text(one, "value", choice.value);
-               put_text(one, "label", choice.label);
+               put_worded(one, "label", choice.label);
                return one;
              }));
-  if (field.kind == a::FieldKind::list) put_json(json, "fields", list_of(field.fields, field_json));
+  if (field.kind == a::FieldKind::list) {
+    put_json(json, "fields", list_of(field.fields, field_json));
+    put_number(json, "most", static_cast<double>(field.most_rows));
+  }
+  if (!field.also.empty()) put_json(json, "also", names_json(field.also));
   if (!field.row_names.empty())
     put_json(json, "row_names",
-             list_of(field.row_names, [](std::string_view name) { return Json(text_of(name)); }));
+             list_of(field.row_names, [](std::string_view name) { return Json(worded(name)); }));
   return json;
 }
 
 Json sheet_json(a::Sheets sheets, const a::SheetHead& head) {
   Json json;
   put_text(json, "id", head.id);
-  put_text(json, "title", head.title);
-  put_text(json, "purpose", head.purpose);
+  put_worded(json, "title", head.title);
+  put_worded(json, "purpose", head.purpose);
   if (head.long_work) put_flag(json, "long", true);
   const a::Sheet* here = a::find_sheet(sheets, head.id);
   if (here == nullptr) {
@@ -172,18 +208,20 @@ Json sheet_json(a::Sheets sheets, const a::SheetHead& head) {
   }
   const a::SheetDescription& sheet = here->describe();
   put_json(json, "fields", list_of(sheet.fields, field_json));
-  put_text(json["example"], "title", sheet.example.title);
-  put_json(json["example"], "input", input_json(sheet.example));
+  Json example;
+  put_worded(example, "title", sheet.example.title);
+  put_json(example, "input", input_json(&sheet, sheet.example));
+  put_json(json, "example", example);
   return json;
 }
 
 Json way_json(const a::Way& way) {
   Json json;
   put_text(json, "id", way.preset.id);
-  put_text(json, "title", way.preset.title);
-  put_text(json, "text", way.preset.text);
+  put_worded(json, "title", way.preset.title);
+  put_worded(json, "text", way.preset.text);
   put_text(json, "sheet", way.sheet);
-  put_json(json, "input", input_json(way.preset));
+  put_json(json, "input", input_json(nullptr, way.preset));
   return json;
 }
 
@@ -205,36 +243,36 @@ Json problem_json(const a::Problem& problem) {
   Json json;
   put_text(json, "field", problem.field);
   put_text(json, "code", problem.code);
-  put_text(json, "text", problem.text);
+  put_worded(json, "text", problem.text);
   return json;
 }
 
 Json verdict_json(const a::Verdict& verdict) {
   Json json;
   put_text(json, "level", level_name(verdict.level, "fit"));
-  put_text(json, "text", verdict.text);
+  put_worded(json, "text", verdict.text);
   return json;
 }
 
 Json hold_to_json(const a::HoldTo& hold) {
   Json json;
   put_number(json, "kmh", in_kilometres_per_hour(hold.speed));
-  put_text(json, "text", hold.text);
+  put_worded(json, "text", hold.text);
   put_text(json, "governed_by", hold.governed_by);
-  put_text(json, "why", hold.why);
+  put_worded(json, "why", hold.why);
   return json;
 }
 
-Json limit_json(const a::Limit& limit) {
+Json limit_json(const a::Limit& limit, bool governs) {
   Json json;
   put_text(json, "id", limit.id);
-  put_text(json, "label", limit.label);
+  put_worded(json, "label", limit.label);
   put_number(json, "kmh", in_kilometres_per_hour(limit.central));
   put_number(json, "low_kmh", in_kilometres_per_hour(limit.low));
   put_number(json, "high_kmh", in_kilometres_per_hour(limit.high));
-  put_text(json, "text", limit.text);
-  put_flag(json, "governs", false);
-  put_text(json, "why", limit.why);
+  put_worded(json, "text", limit.text);
+  put_flag(json, "governs", governs);
+  put_worded(json, "why", limit.why);
   put_json(json, "sources", ids_of(limit.sources));
   return json;
 }
@@ -242,13 +280,13 @@ Json limit_json(const a::Limit& limit) {
 Json figure_json(const a::Figure& figure) {
   Json json;
   put_text(json, "id", figure.id);
-  put_text(json, "label", figure.label);
+  put_worded(json, "label", figure.label);
   put_number(json, "value", figure.value);
   put_text(json, "unit", figure.unit);
   if (figure.low) put_number(json, "low", *figure.low);
   if (figure.high) put_number(json, "high", *figure.high);
-  put_text(json, "text", figure.text);
-  put_text(json, "note", figure.note);
+  put_worded(json, "text", figure.text);
+  put_worded(json, "note", figure.note);
   put_json(json, "sources", ids_of(figure.sources));
   return json;
 }
@@ -257,7 +295,7 @@ Json caution_json(const a::Caution& caution) {
   Json json;
   put_text(json, "id", caution.id);
   put_text(json, "level", level_name(caution.level, "note"));
-  put_text(json, "text", caution.text);
+  put_worded(json, "text", caution.text);
   put_json(json, "sources", ids_of(caution.sources));
   return json;
 }
@@ -267,8 +305,8 @@ Json block_json(std::string_view kind, std::string_view id, std::string_view tit
   Json json;
   put_text(json, "kind", kind);
   put_text(json, "id", id);
-  put_text(json, "title", title);
-  put_text(json, "text", text);
+  put_worded(json, "title", title);
+  put_worded(json, "text", text);
   return json;
 }
 
@@ -281,7 +319,7 @@ Json box_json(const a::Box& box) {
   put_number(json, "height", box.height);
   put_number(json, "radius", box.radius);
   put_text(json, "role", box.role);
-  put_text(json, "label", box.label);
+  put_worded(json, "label", box.label);
   return json;
 }
 
@@ -299,19 +337,18 @@ Json marking_json(const a::Marking& marking) {
   put_json(json, "stretches", list_of(marking.stretches, [](const a::Stretch& stretch) {
              Json one;
              put_text(one, "text", stretch.text);
-             put_text(one, "meaning", stretch.meaning);
+             put_worded(one, "meaning", stretch.meaning);
              return one;
            }));
   return json;
 }
 
 Json text_list(const std::vector<std::string>& texts) {
-  return list_of(texts, [](const std::string& text) { return Json(text); });
+  return list_of(texts, [](const std::string& text) { return Json(worded(text)); });
 }
 
 Json number_list(const std::vector<double>& numbers) {
-  return list_of(numbers,
-                 [](double number) { return std::isfinite(number) ? Json(number) : Json(); });
+  return list_of(numbers, [](double number) { return Json(number); });
 }
 
 void put_table(Json& json, const a::Table& table) {
@@ -322,20 +359,21 @@ void put_table(Json& json, const a::Table& table) {
 Json table_json(const a::Table& table) {
   Json json = block_json("table", table.id, table.title, table.text);
   put_table(json, table);
+  if (!table.picked_by.empty()) put_worded(json, "picked_by", table.picked_by);
   return json;
 }
 
 Json axis_json(const a::Axis& axis) {
   Json json;
-  put_text(json, "label", axis.label);
-  put_text(json, "unit", axis.unit);
+  put_worded(json, "label", axis.label);
+  put_worded(json, "unit", axis.unit);
   return json;
 }
 
 Json series_json(const a::Series& series) {
   Json json;
   put_text(json, "role", series.role);
-  put_text(json, "label", series.label);
+  put_worded(json, "label", series.label);
   put_json(json, "x", number_list(series.x));
   put_json(json, "y", number_list(series.y));
   if (!series.low.empty()) {
@@ -349,7 +387,7 @@ Json mark_json(const a::ChartMark& mark) {
   Json json;
   put_number(json, "x", mark.x);
   put_number(json, "y", mark.y);
-  put_text(json, "label", mark.label);
+  put_worded(json, "label", mark.label);
   return json;
 }
 
@@ -377,8 +415,8 @@ Json map_json(const a::Map& map) {
 
 Json step_json(const a::Step& step) {
   Json json;
-  put_text(json, "label", step.label);
-  put_text(json, "text", step.text);
+  put_worded(json, "label", step.label);
+  put_worded(json, "text", step.text);
   put_number(json, "share", step.share);
   put_text(json, "level", level_name(step.level, "note"));
   return json;
@@ -402,9 +440,9 @@ Json answer_json(const a::Answer& answer) {
   put_json(json, "problems", list_of(answer.problems, problem_json));
   if (answer.verdict) put_json(json, "verdict", verdict_json(*answer.verdict));
   if (answer.hold_to) put_json(json, "hold_to", hold_to_json(*answer.hold_to));
-  Json limits = list_of(answer.limits, limit_json);
-  if (!limits.empty()) put_flag(limits.front(), "governs", true);
-  put_json(json, "limits", std::move(limits));
+  put_json(json, "limits", list_of(answer.limits, [&](const a::Limit& limit) {
+             return limit_json(limit, &limit == &answer.limits.front());
+           }));
   put_json(json, "figures", list_of(answer.figures, figure_json));
   put_json(json, "cautions", list_of(answer.cautions, caution_json));
   Json blocks = list_of(answer.drawings, drawing_json);
@@ -415,9 +453,9 @@ Json answer_json(const a::Answer& answer) {
              [](const a::Spoken& s) { return block_json("spoken", s.id, s.title, s.text); });
   add_blocks(blocks, answer.charts, chart_json);
   add_blocks(blocks, answer.maps, map_json);
-  put_json(json, "blocks", std::move(blocks));
+  put_json(json, "blocks", blocks);
   put_json(json, "sources", sources_json(a::sources_used(answer)));
-  put_text(json, "safety", a::safety_words);
+  put_worded(json, "safety", a::safety_words);
   return json;
 }
 
@@ -436,15 +474,20 @@ a::Answer refused(std::string_view sheet, std::string_view field, std::string_vi
 // else is a problem that names the field.
 class FieldReader {
  public:
-  using number_integer_t = Json::number_integer_t;
-  using number_unsigned_t = Json::number_unsigned_t;
-  using number_float_t = Json::number_float_t;
-  using string_t = Json::string_t;
-  using binary_t = Json::binary_t;
+  using number_integer_t = Parser::number_integer_t;
+  using number_unsigned_t = Parser::number_unsigned_t;
+  using number_float_t = Parser::number_float_t;
+  using string_t = Parser::string_t;
+  using binary_t = Parser::binary_t;
 
   a::Input input;
-  std::vector<a::Problem> problems;
+  std::vector<std::string> refused;  // fields that hold what no field takes
   bool is_object = false;
+
+  bool read(std::string_view text) {
+    is_object = Parser::sax_parse(text, this) && is_object;
+    return is_object;
+  }
 
   bool null() { return value(""); }
   bool boolean(bool yes) { return value(yes ? "yes" : "no"); }
@@ -498,12 +541,7 @@ class FieldReader {
     return depth_ > 0;  // a bare value is no object
   }
   void refuse() {
-    if (!problems.empty() && problems.back().field == field_) return;
-    problems.push_back(
-        {field_, "not_a_value",
-         filled("# holds what no field takes: a text or a number would do, or for a list, rows of "
-                "named values.",
-                {in_quotes(field_)})});
+    if (refused.empty() || refused.back() != field_) refused.push_back(field_);
   }
   bool enter() {
     ++depth_;
@@ -520,29 +558,31 @@ class FieldReader {
   int depth_ = 0;
 };
 
-a::Answer answer_of(a::Sheets sheets, std::string_view sheet_id, std::string_view text,
-                    Progress progress) {
-  const a::Sheet* sheet = a::find_sheet(sheets, sheet_id);
+a::Answer answer_of(a::Sheets sheets, const a::Sheet* sheet, std::string_view sheet_id,
+                    std::size_t size, const FieldReader& reader) {
   if (sheet == nullptr) {
     std::string ids;
     for (const a::Sheet& s : sheets) add_item(ids, s.head.id);
     return refused(in_quotes(sheet_id), "sheet", "unknown_sheet",
                    filled("There is no sheet #. There is: #.", {in_quotes(sheet_id), ids}));
   }
-  if (text.size() > longest_input)
+  const std::size_t longest_input = sheet->head.longest_input;
+  if (size > longest_input)
     return refused(sheet_id, "input", "too_long",
                    filled("The input is # bytes long; at most # are read.",
-                          {std::to_string(text.size()), std::to_string(longest_input)}));
-  FieldReader reader;
-  reader.input.progress = progress;
-  if (!Json::sax_parse(text, &reader) || !reader.is_object)
+                          {std::to_string(size), std::to_string(longest_input)}));
+  if (!reader.is_object)
     return refused(
         sheet_id, "input", "not_an_object",
         "The input is not a JSON object of fields, such as {\"size\": \"205/55 R16 91V\"}.");
-  const std::vector<a::Problem>& problems = reader.problems;
   a::Answer answer = sheet->answer(reader.input);
-  if (!problems.empty()) {
-    answer.problems.insert(answer.problems.end(), problems.begin(), problems.end());
+  for (const std::string& field : reader.refused)
+    answer.problems.push_back(
+        {field, "not_a_value",
+         filled("# holds what no field takes: a text or a number would do, or for a list, rows of "
+                "named values.",
+                {in_quotes(field)})});
+  if (!reader.refused.empty()) {
     answer.verdict.reset();
     answer.hold_to.reset();
     answer.spoken.clear();
@@ -552,25 +592,38 @@ a::Answer answer_of(a::Sheets sheets, std::string_view sheet_id, std::string_vie
 
 }  // namespace
 
-std::string describe(a::Sheets sheets) {
+bool learn(std::string_view language, std::string_view catalogue) {
+  FieldReader reader;
+  if (!reader.read(catalogue)) return false;
+  treadwater::learn(language, reader.input.all());
+  return true;
+}
+
+std::string describe(a::Sheets sheets, std::string_view language) {
+  const Speaking speaking(language);
   Json json;
   put_text(json, "version", version);
   put_text(json, "name", "Treadwater");
-  put_text(json, "safety", a::safety_words);
+  put_worded(json, "safety", a::safety_words);
   put_json(json, "ways", list_of(a::ways(), way_json));
   put_json(json, "sheets", list_of(a::heads::all, [&](const a::SheetHead* head) {
              return sheet_json(sheets, *head);
            }));
   put_json(json, "sources", sources_json(a::sources_of(sheets)));
-  return written(json);
+  return json.text();
 }
 
 std::string answer(a::Sheets sheets, std::string_view sheet, std::string_view input,
                    Progress progress) {
-  return written(answer_json(answer_of(sheets, sheet, input, progress)));
+  FieldReader reader;
+  reader.input.progress = progress;
+  const a::Sheet* asked = a::find_sheet(sheets, sheet);
+  if (asked != nullptr && input.size() <= asked->head.longest_input) reader.read(input);
+  const Speaking speaking(reader.input.text("language"));
+  return answer_json(answer_of(sheets, asked, sheet, input.size(), reader)).text();
 }
 
-std::string describe() { return describe(a::all_sheets()); }
+std::string describe(std::string_view language) { return describe(a::all_sheets(), language); }
 
 std::string answer(std::string_view sheet, std::string_view input) {
   return answer(a::all_sheets(), sheet, input);

@@ -51,11 +51,14 @@ constexpr double near_mm = 2.0;
 
 double hundredweight(Mass m) { return in_pounds(m) / 112.0; }
 
+// A rounding of the unit must not refuse the table's own ends.
+constexpr double rounding = 1e-9;
+
 // Straight lines through the points; the first value below them, nothing above.
 std::optional<GaugePressure> along(const Point* p, int count, double x) {
   if (x <= p[0].x) return psi(p[0].psi);
   for (int i = 1; i < count; ++i)
-    if (x <= p[i].x)
+    if (x <= p[i].x + rounding)
       return psi(p[i - 1].psi +
                  (p[i].psi - p[i - 1].psi) * (x - p[i - 1].x) / (p[i].x - p[i - 1].x));
   return std::nullopt;
@@ -65,8 +68,8 @@ std::optional<GaugePressure> along(const Point* p, int count, double x) {
 
 std::optional<GaugePressure> beaded_edge_1909(Length section) {
   const double in = in_inches(section);
-  if (!(in >= 3.5 - 1e-9)) return std::nullopt;
-  return along(by_section, 5, in - 1e-9);
+  if (!(in >= 3.5 - rounding)) return std::nullopt;
+  return along(by_section, 5, in);
 }
 
 std::optional<GaugePressure> beaded_edge_1921(Length section, Mass axle_load, Wheels wheels) {
@@ -75,8 +78,7 @@ std::optional<GaugePressure> beaded_edge_1921(Length section, Mass axle_load, Wh
   if (mm <= greatest_section_mm)
     for (const Row& row : by_load)
       if (row.wheels == wheels && row.section_mm <= mm + near_mm) found = &row;
-  // A rounding of the hundredweight must not refuse the table's own loads.
-  return found ? along(found->loads, found->count, hundredweight(axle_load) - 1e-9) : std::nullopt;
+  return found ? along(found->loads, found->count, hundredweight(axle_load)) : std::nullopt;
 }
 
 std::optional<PressureBand> beaded_edge_pressure(Length section, Mass axle_load, Wheels wheels) {

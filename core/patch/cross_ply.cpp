@@ -61,7 +61,9 @@ std::optional<CrossPlyPatch> cross_ply_patch(const TyreSize& size, GaugePressure
   CrossPlyPatch patch;
   patch.deflection_low = deflection(load, stiff);
   patch.deflection_high = cross_ply_deflection(tyre, load);
-  if (!(patch.deflection_high <= section_height(size) / 3.0)) return std::nullopt;
+  if (!(patch.deflection_low > metres(0.0)) ||
+      !(patch.deflection_high <= section_height(size) / 3.0))
+    return std::nullopt;
   patch.length_low = contact_length(load, stiff, tyre.overall_diameter / 2.0);
   patch.length_high = cross_ply_length(tyre, patch.deflection_high);
   // Under a light load the two areas change places.

@@ -47,12 +47,12 @@ GaugePressure least_pressure() { return kilopascals(150.0); }
 const Source& least_pressure_source() { return floor_source; }
 
 Mass load_capacity(const LoadLaw& law, Mass greatest, GaugePressure pressure) {
-  if (pressure < least_pressure()) return kilograms(0.0);
-  return greatest * std::pow(std::min(1.0, pressure / law.reference), law.exponent);
+  if (!(pressure >= least_pressure())) return kilograms(0.0);
+  return greatest * std::pow(std::min(pressure / law.reference, 1.0), law.exponent);
 }
 
 GaugePressure pressure_needed(const LoadLaw& law, Mass greatest, Mass load) {
-  return std::max(least_pressure(), law.reference * std::pow(load / greatest, 1.0 / law.exponent));
+  return std::max(law.reference * std::pow(load / greatest, 1.0 / law.exponent), least_pressure());
 }
 
 Mass p_metric_capacity(Length section_width, double aspect_percent, Length rim_diameter,

@@ -37,10 +37,12 @@ LoadLaw linear_at_marked_pressure(GaugePressure marked);
 GaugePressure least_pressure();
 const Source& least_pressure_source();
 
+// A pressure that is no number carries nothing.
 Mass load_capacity(const LoadLaw& law, Mass greatest, GaugePressure pressure);
 
 // Never under least_pressure(). A load above `greatest` asks for more than the reference pressure:
-// the caller must treat that as overload, not as a pressure to set.
+// the caller must treat that as overload, not as a pressure to set. Of a load that is no number the
+// pressure is none either.
 GaugePressure pressure_needed(const LoadLaw& law, Mass greatest, Mass load);
 
 // P-metric capacity from the dimensions, kg, before rounding to the nearest load index:

@@ -4,6 +4,8 @@
 #include <cstdlib>
 #include <optional>
 
+#include "core/quantity/language.hpp"
+
 namespace treadwater {
 namespace {
 
@@ -203,24 +205,30 @@ class Reader {
   tl::expected<double, ReadProblem> read() {
     if (original_.size() > 200)
       return problem("too_long",
-                     filled(" is # characters long. One number and its unit would do, #.",
-                            {std::to_string(original_.size()), example()}));
+                     "#: # is # characters long. One number and its unit would do, such as #.",
+                     {std::to_string(original_.size()), example()});
     const std::string text = plain_signs(std::string(original_));
     if (text.empty())
       return tl::unexpected(ReadProblem{
-          "missing", filled("# is missing. # would do.", {request_.label, capital_example()})});
+          "missing",
+          filled("# is missing. Something like # would do.", {request_.label, example()})});
     const auto written = split(text);
     if (!written) return tl::unexpected(written.error());
     return scale(*written);
   }
 
  private:
-  std::string example() const { return filled("such as #", {request_.example}); }
-  std::string capital_example() const { return filled("Something like #", {request_.example}); }
+  std::string example() const { return worded_quantity(request_.example); }
 
-  tl::unexpected<ReadProblem> problem(std::string_view code, const std::string& rest) const {
+  // The first two gaps of a sentence are the field and what was written.
+  tl::unexpected<ReadProblem> problem(std::string_view code, std::string_view sentence,
+                                      std::initializer_list<std::string> more = {}) const {
+    const auto* next = more.begin();
+    const auto value = [&] { return next == more.end() ? std::string() : *next++; };
+    const std::string values[] = {value(), value(), value(), value()};
     return tl::unexpected(
-        ReadProblem{code, filled("#: ##", {request_.label, in_quotes(original_), rest})});
+        ReadProblem{code, filled(sentence, {request_.label, in_quotes(original_), values[0],
+                                            values[1], values[2], values[3]})});
   }
 
   tl::expected<Written, ReadProblem> split(const std::string& text) const {
@@ -230,8 +238,9 @@ class Reader {
     const auto first = cursor.digits();
     if (!first)
       return problem("no_number",
-                     filled(" has no number that can be read. A number and its unit would do, #.",
-                            {example()}));
+                     "#: # has no number that can be read. A number and its unit would do, such as "
+                     "#.",
+                     {example()});
     Written written;
     written.number = value_of(*first);
 
@@ -240,7 +249,7 @@ class Reader {
     cursor.skip_spaces();
     if (all_digits(*first) && cursor.peek() == '/' && is_digit(cursor.peek(1))) {
       const double denominator = cursor.after_slash();
-      if (denominator == 0.0) return problem("bad_fraction", " divides by nothing.");
+      if (denominator == 0.0) return problem("bad_fraction", "#: # divides by nothing.");
       written.number /= denominator;
       written.fraction = true;
     } else if (all_digits(*first) && is_digit(cursor.peek()) && before != cursor.at) {
@@ -249,7 +258,7 @@ class Reader {
       if (numerator && all_digits(*numerator) && fraction.peek() == '/' &&
           is_digit(fraction.peek(1))) {
         const double denominator = fraction.after_slash();
-        if (denominator == 0.0) return problem("bad_fraction", " divides by nothing.");
+        if (denominator == 0.0) return problem("bad_fraction", "#: # divides by nothing.");
         written.number += value_of(*numerator) / denominator;
         written.fraction = true;
         cursor = fraction;
@@ -263,19 +272,19 @@ class Reader {
     if (!find_unit(written.unit))
       for (char c : written.unit)
         if (is_digit(c))
-          return problem("two_numbers",
-                         filled(" holds more than one number. Give one, #.", {example()}));
+          return problem("two_numbers", "#: # holds more than one number. Give one, such as #.",
+                         {example()});
     return written;
   }
 
   tl::expected<double, ReadProblem> scale(const Written& written) const {
     if (!std::isfinite(written.number) || std::fabs(written.number) > 1e12)
-      return problem("too_large", filled(" is larger than any number this can use. #", {range()}));
+      return problem("too_large", "#: # is larger than any number this can use. #", {range()});
     std::string spelling = written.unit;
     if (spelling.empty()) {
       if (written.fraction)
-        return problem("unit_needed",
-                       filled(" is a fraction without its unit. Add it, #.", {example()}));
+        return problem("unit_needed", "#: # is a fraction without its unit. Add it, such as #.",
+                       {example()});
       for (char c : request_.default_unit)
         if (c != ' ') spelling += lower(c);
     }
@@ -283,12 +292,12 @@ class Reader {
     const auto unit = find_unit(spelling);
     const DimensionWords wanted = words(request_.dimension);
     if (!unit)
-      return problem("unknown_unit", filled(": the unit # is not known here. Use #, #.",
-                                            {in_quotes(written.unit), wanted.spelled, example()}));
+      return problem("unknown_unit", "#: #: the unit # is not known here. Use #, such as #.",
+                     {in_quotes(written.unit), std::string(wanted.spelled), example()});
     if (unit->dimension != request_.dimension)
-      return problem("wrong_dimension",
-                     filled(" is #, and # is asked for: use #, #.",
-                            {words(unit->dimension).noun, wanted.noun, wanted.spelled, example()}));
+      return problem("wrong_dimension", "#: # is #, and # is asked for: use #, such as #.",
+                     {std::string(words(unit->dimension).noun), std::string(wanted.noun),
+                      std::string(wanted.spelled), example()});
     double stored = written.number * unit->scale + unit->offset;
     // A bound counts as inside it in every unit, whatever the last binary digit says.
     for (const double bound : {request_.least, request_.most})
@@ -296,16 +305,17 @@ class Reader {
     if (stored < request_.least)
       return problem("below_range",
                      (written.number < 0 && request_.dimension != Dimension::temperature)
-                         ? filled(" is below zero. #", {range()})
-                         : filled(" is less than this can use. #", {range()}));
+                         ? "#: # is below zero. #"
+                         : "#: # is less than this can use. #",
+                     {range()});
     if (stored > request_.most)
-      return problem("above_range", filled(" is more than this can use. #", {range()}));
+      return problem("above_range", "#: # is more than this can use. #", {range()});
     return stored;
   }
 
   std::string range() const {
-    return joined(
-        {"Anything from ", request_.least_text, " to ", request_.most_text, " would do."});
+    return filled("Anything from # to # would do.",
+                  {worded_quantity(request_.least_text), worded_quantity(request_.most_text)});
   }
 
   std::string_view original_;

@@ -1,9 +1,9 @@
 #include "core/quantity/text.hpp"
 
-namespace treadwater {
-namespace {
+#include "core/quantity/language.hpp"
 
-// Length in bytes of the well-formed UTF-8 character at the front, or 0 where it is broken.
+namespace treadwater {
+
 std::size_t utf8_length(std::string_view text) {
   const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
   const unsigned char lead = byte(0);
@@ -15,21 +15,33 @@ std::size_t utf8_length(std::string_view text) {
   if (length == 0 || text.size() < length) return 0;
   for (std::size_t i = 1; i < length; ++i)
     if ((byte(i) & 0xC0) != 0x80) return 0;
+  // Longer than needed, half of a pair, or beyond the last character there is.
+  if ((lead == 0xE0 && byte(1) < 0xA0) || (lead == 0xED && byte(1) > 0x9F) ||
+      (lead == 0xF0 && byte(1) < 0x90) || (lead == 0xF4 && byte(1) > 0x8F))
+    return 0;
   return length;
 }
 
-}  // namespace
-
-std::string filled(const char* sentence, std::initializer_list<std::string_view> values) {
+std::string filled(std::string_view sentence, std::initializer_list<std::string_view> values) {
+  std::string_view rest = worded(sentence);
+  const bool numbered = rest.data() != sentence.data();
   std::string out;
-  const auto* value = values.begin();
-  for (const char* c = sentence; *c != 0; ++c) {
-    if (*c != '#')
-      out.push_back(*c);
-    else if (value != values.end())
-      out += *value++;
+  std::size_t size = rest.size();
+  for (std::string_view value : values) size += value.size();
+  out.reserve(size);
+  std::size_t next = 0;
+  for (;;) {
+    const std::size_t gap = rest.find('#');
+    out += rest.substr(0, gap);
+    if (gap == std::string_view::npos) return out;
+    rest.remove_prefix(gap + 1);
+    std::size_t which = next++;
+    if (numbered && !rest.empty() && rest[0] >= '1' && rest[0] <= '9') {
+      which = static_cast<std::size_t>(rest[0] - '1');
+      rest.remove_prefix(1);
+    }
+    if (which < values.size()) out += worded(values.begin()[which]);
   }
-  return out;
 }
 
 std::string joined(std::initializer_list<std::string_view> parts) {
@@ -44,6 +56,13 @@ std::string joined(std::initializer_list<std::string_view> parts) {
 void add_item(std::string& list, std::string_view item, std::string_view separator) {
   if (!list.empty()) list += separator;
   list += item;
+}
+
+std::string at_head(std::string_view phrase) {
+  std::string text(worded(phrase));
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z')
+    text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text;
 }
 
 std::string in_quotes(std::string_view text) {
@@ -73,8 +92,9 @@ std::string plain_spaces(std::string_view text) {
   while (!text.empty()) {
     std::size_t length = 1;
     bool space = text[0] == ' ' || (text[0] >= '\t' && text[0] <= '\r');
-    for (std::string_view w : wide)
-      if (text.substr(0, w.size()) == w) space = true, length = w.size();
+    if (static_cast<unsigned char>(text[0]) >= 0x80)
+      for (std::string_view w : wide)
+        if (text.substr(0, w.size()) == w) space = true, length = w.size();
     if (!space)
       out += text[0];
     else if (!out.empty() && out.back() != ' ')

@@ -2,6 +2,9 @@
 
 #include <cmath>
 
+#include "core/quantity/language.hpp"
+#include "core/quantity/text.hpp"
+
 namespace treadwater {
 namespace {
 
@@ -26,7 +29,7 @@ std::string fixed(double value, int decimals) {
   std::string text = std::to_string(scaled / unit);
   if (decimals > 0) {
     const std::string fraction = std::to_string(scaled % unit);
-    text += '.';
+    text += worded(".");
     text.append(static_cast<std::size_t>(decimals) - fraction.size(), '0');
     text += fraction;
   }
@@ -36,9 +39,9 @@ std::string fixed(double value, int decimals) {
 
 std::string trimmed(double value, int decimals) {
   std::string text = fixed(value, decimals);
-  if (text.find('.') == std::string::npos) return text;
+  if (decimals <= 0 || !is_digit(text.back())) return text;
   while (text.back() == '0') text.pop_back();
-  if (text.back() == '.') text.pop_back();
+  if (!is_digit(text.back())) text.resize(text.size() - worded(".").size());
   return text;
 }
 
@@ -70,7 +73,7 @@ std::string write(Speed v, UnitSystem units) {
 
 std::string write_speed_range(Speed low, Speed high, UnitSystem units) {
   const double from = uses_miles(units) ? in_miles_per_hour(low) : in_kilometres_per_hour(low);
-  return fixed(from, 0) + " to " + write(high, units);
+  return filled("# to #", {fixed(from, 0), write(high, units)});
 }
 
 std::string write_depth(Length l, UnitSystem units) {

@@ -1,5 +1,6 @@
 #include "core/sidewall/marks.hpp"
 
+#include "core/quantity/language.hpp"
 #include "core/sidewall/pattern.hpp"
 
 namespace treadwater::sidewall {
@@ -431,40 +432,34 @@ std::string approval_meaning(std::string_view value) {
   for (std::size_t i = 1; i < value.size() && is_digit(value[i]); ++i) {
     number = number * 10 + (value[i] - '0');
   }
-  std::string out(value[0] == 'e' ? "EU type approval" : "UN type approval");
-  out += ", granted in ";
+  const bool eu = value[0] == 'e';
   for (const Country& country : countries) {
-    if (country.number == number) {
-      out += country.name;
-      return out;
-    }
+    if (country.number == number)
+      return filled(eu ? "EU type approval, granted in #" : "UN type approval, granted in #",
+                    {country.name});
   }
-  out += "country ";
-  out += std::to_string(number);
-  return out;
+  return filled(
+      eu ? "EU type approval, granted in country #" : "UN type approval, granted in country #",
+      {std::to_string(number)});
 }
 
 std::string emissions_meaning(std::string_view value) {
-  std::string out("UN R117 approval for");
-  const char* join = " ";
+  std::string words;
   for (const char c : value) {
     const char* word = c == 'S'   ? "rolling sound"
                        : c == 'W' ? "wet grip"
                        : c == 'R' ? "rolling resistance"
                                   : nullptr;
-    if (word == nullptr) continue;
-    out += join;
-    out += word;
-    join = ", ";
+    if (word != nullptr) add_item(words, worded(word));
   }
-  return out;
+  return filled("UN R117 approval for #", {words});
 }
 
 std::string grades_meaning(std::string_view value) {
-  std::string out("Quality grades ");
-  out += value;
-  out += ": tread wear in per cent of a control tyre, wet traction (AA best), temperature (A best)";
-  return out;
+  return filled(
+      "Quality grades #: tread wear in per cent of a control tyre, wet traction (AA best), "
+      "temperature (A best)",
+      {value});
 }
 
 }  // namespace
@@ -520,37 +515,24 @@ std::string mark_meaning(const MarkRow& row, std::string_view value) {
   if (row.effect == Effect::approval) return approval_meaning(value);
   if (row.find == find_emissions) return emissions_meaning(value);
   if (row.find == find_quality_grades) return grades_meaning(value);
-  std::string out = with_value(row.meaning, value);
   if (row.effect == Effect::load_range && value.size() == 1) {
     const int ply = ply_rating_of(value[0]);
-    if (ply > 0) {
-      out += ": strength as of ";
-      out += std::to_string(ply);
-      out += " plies of cotton";
-    }
+    if (ply > 0)
+      return filled("Load range #: strength as of # plies of cotton", {value, std::to_string(ply)});
   }
-  return out;
+  return with_value(worded(row.meaning), value);
 }
 
 std::string date_meaning(std::string_view digits) {
   const int week = (digits[0] - '0') * 10 + (digits[1] - '0');
-  std::string out;
-  if (week < 1 || week > 53) return out;
-  out = "Made in week ";
-  out += std::to_string(week);
-  if (digits.size() == 4) {
-    out += " of 20";
-    out += digits.substr(2);
-    return out;
-  }
-  out += " of a year before 2000 ending in ";
-  out += digits[2];
-  out += ": three digits do not say the decade (198";
-  out += digits[2];
-  out += " or 199";
-  out += digits[2];
-  out += ")";
-  return out;
+  if (week < 1 || week > 53) return {};
+  if (digits.size() == 4)
+    return filled("Made in week # of 20#", {std::to_string(week), digits.substr(2)});
+  const std::string_view year = digits.substr(2, 1);
+  return filled(
+      "Made in week # of a year before 2000 ending in #: three digits do not say the decade (198# "
+      "or 199#)",
+      {std::to_string(week), year, year, year});
 }
 
 int ply_rating_of(char load_range) {

@@ -1,4 +1,5 @@
 // What to say when a text does not read: what was read, where it stopped, what would do.
+#include "core/quantity/language.hpp"
 #include "core/sidewall/tyre.hpp"
 
 namespace treadwater::sidewall {
@@ -9,14 +10,11 @@ constexpr std::string_view symbols_sentence =
 
 bool reads_as_size(const std::string& spelled) { return !canonical_if_it_reads(spelled).empty(); }
 
-std::string what_stands(const Text& text, std::size_t i) {
-  if (i >= text.size()) return "the text ends";
+// The word that stands where something else was expected.
+std::string word_at(const Text& text, std::size_t i) {
   std::size_t end = i;
   while (end < text.size() && end < i + 12 && text.at(end) != ' ') ++end;
-  std::string out("\"");
-  out += text.quote(i, end);
-  out += "\" stands";
-  return out;
+  return text.quote(i, end);
 }
 
 // The size so far, up to the element that failed, with `rest` in place of what follows.
@@ -93,61 +91,57 @@ Trouble not_a_size(const Text& text) {
                 "");
   }
   std::size_t i = text.past_space(0);
-  std::string sentence("No tyre size was found: at the start ");
-  sentence += what_stands(text, i);
-  sentence += ", and a size such as 205/55 R16, 165 R13, 5.60-15 or 120/70 ZR17 was expected.";
-  return make("not_a_size", text.byte(i), std::move(sentence), "");
+  return make("not_a_size", text.byte(i),
+              filled("No tyre size was found: at the start \"#\" stands, and a size such as 205/55 "
+                     "R16, 165 R13, 5.60-15 or 120/70 ZR17 was expected.",
+                     {word_at(text, i)}),
+              "");
 }
 
 Trouble series_trouble(const Text& text, const Miss& miss) {
   const Number number = integer_at(text, miss.position);
-  std::string sentence;
-  if (number.end == nowhere || miss.why == Why::ended || miss.why == Why::unfinished) {
-    sentence = "After ";
-    sentence += text.quote(miss.begin, miss.position);
-    sentence += " the aspect ratio is missing or unfinished: two digits such as 55.";
-    return make("incomplete", text.byte(miss.position), std::move(sentence),
+  if (number.end == nowhere || miss.why == Why::ended || miss.why == Why::unfinished)
+    return make("incomplete", text.byte(miss.position),
+                filled("After # the aspect ratio is missing or unfinished: two digits such as 55.",
+                       {text.quote(miss.begin, miss.position)}),
                 canonical_if_it_reads(completed(text, miss, "55 R16")));
-  }
-  sentence = "The number after the slash is ";
-  sentence += text.quote(miss.position, number.end);
-  sentence += ": an aspect ratio lies between 20 and 105, and an overall diameter in mm above 200.";
-  return make("series_out_of_range", text.byte(miss.position), std::move(sentence),
-              canonical_if_it_reads(with_number(text, miss, "55")));
+  return make(
+      "series_out_of_range", text.byte(miss.position),
+      filled("The number after the slash is #: an aspect ratio lies between 20 and 105, and "
+             "an overall diameter in mm above 200.",
+             {text.quote(miss.position, number.end)}),
+      canonical_if_it_reads(with_number(text, miss, "55")));
 }
 
 Trouble rim_trouble(const Text& text, const Miss& miss) {
   const Number number = integer_at(text, miss.position);
   const std::string so_far = text.quote(miss.begin, miss.position);
   if (number.end == nowhere) {
-    std::string sentence("After ");
-    sentence += so_far;
     if (miss.position >= text.size()) {
-      sentence += " the text ends: the rim diameter is missing, as in ";
       std::string nearest =
           canonical_if_it_reads(completed(text, miss, miss.depth > 3 ? "16" : " R16"));
       if (nearest.empty()) nearest = canonical_if_it_reads(completed(text, miss, "13"));
-      sentence += nearest.empty() ? "205/55 R16" : nearest;
-      sentence.push_back('.');
-      return make("incomplete", text.byte(miss.position), std::move(sentence), nearest);
+      return make("incomplete", text.byte(miss.position),
+                  filled("After # the text ends: the rim diameter is missing, as in #.",
+                         {so_far, nearest.empty() ? "205/55 R16" : nearest}),
+                  nearest);
     }
-    sentence += " the rim diameter was expected, such as R16, but ";
-    sentence += what_stands(text, miss.position);
-    sentence += " there.";
-    std::string nearest = canonical_if_it_reads(completed(text, miss, " R16"));
-    return make("rim_expected", text.byte(miss.position), std::move(sentence), nearest);
+    return make(
+        "rim_expected", text.byte(miss.position),
+        filled("After # the rim diameter was expected, such as R16, but \"#\" stands there.",
+               {so_far, word_at(text, miss.position)}),
+        canonical_if_it_reads(completed(text, miss, " R16")));
   }
-  if (miss.why == Why::unfinished) {
-    std::string sentence("The rim diameter ");
-    sentence += text.quote(miss.position, number.end);
-    sentence += " looks unfinished: rims have codes such as 13, 16 or 22.5.";
-    return make("rim_incomplete", text.byte(miss.position), std::move(sentence),
+  if (miss.why == Why::unfinished)
+    return make("rim_incomplete", text.byte(miss.position),
+                filled("The rim diameter # looks unfinished: rims have codes such as 13, 16 or "
+                       "22.5.",
+                       {text.quote(miss.position, number.end)}),
                 canonical_if_it_reads(with_number(text, miss, "16")));
-  }
-  std::string sentence("The rim diameter reads ");
-  sentence += text.quote(miss.position, number.end);
-  sentence += ": a rim has a code from 4 to 32, or 315 to 560 in millimetres.";
-  return make("rim_out_of_range", text.byte(miss.position), std::move(sentence),
+  return make("rim_out_of_range", text.byte(miss.position),
+              filled("The rim diameter reads #: a rim has a code from 4 to 32, or 315 to 560 in "
+                     "millimetres.",
+                     {text.quote(miss.position, number.end)}),
               canonical_if_it_reads(with_number(text, miss, "16")));
 }
 
@@ -155,13 +149,13 @@ Trouble rim_trouble(const Text& text, const Miss& miss) {
 
 Trouble trouble_without_size(const Text& text) {
   if (const Digits width = width_out_of_range(text); width.begin != nowhere) {
-    std::string sentence("The section width reads ");
-    sentence += text.quote(width.begin, width.end);
-    sentence += ": a width lies between 60 and 800 mm, or under 24 in inches.";
     Miss miss;
     miss.begin = width.begin;
     miss.position = width.begin;
-    return make("width_out_of_range", text.byte(width.begin), std::move(sentence),
+    return make("width_out_of_range", text.byte(width.begin),
+                filled("The section width reads #: a width lies between 60 and 800 mm, or under 24 "
+                       "in inches.",
+                       {text.quote(width.begin, width.end)}),
                 canonical_if_it_reads(with_number(text, miss, "205")));
   }
   Miss miss;
@@ -187,40 +181,39 @@ Trouble trouble_without_size(const Text& text) {
       break;
   }
   if (miss.depth < 1) return not_a_size(text);
-  std::string sentence("After ");
-  sentence += text.quote(miss.begin, miss.position);
-  sentence += " more was expected: a size goes on with its aspect ratio and rim, as in 205/55 R16.";
-  std::string nearest = canonical_if_it_reads(completed(text, miss, "/55 R16"));
-  return make("incomplete", text.byte(miss.position), std::move(sentence), nearest);
+  return make(
+      "incomplete", text.byte(miss.position),
+      filled("After # more was expected: a size goes on with its aspect ratio and rim, as in "
+             "205/55 R16.",
+             {text.quote(miss.begin, miss.position)}),
+      canonical_if_it_reads(completed(text, miss, "/55 R16")));
 }
 
 Trouble trouble_no_family(const Text& text, std::size_t begin, std::size_t end) {
-  std::string sentence("The size ");
-  sentence += text.quote(begin, end);
-  sentence +=
-      " is spelled like one, but no car, truck or motor-cycle tyre goes by these numbers and marks "
-      "together. Farm and works tyres are not read.";
   std::string pointed;  // 520-13 is most likely 5.20-13
   for (std::size_t k = begin; k < end; ++k) {
     pointed.push_back(text.at(k));
     if (k == begin) pointed.push_back('.');
   }
-  return make("no_such_family", text.byte(begin), std::move(sentence),
-              canonical_if_it_reads(pointed));
+  return make(
+      "no_such_family", text.byte(begin),
+      filled("The size # is spelled like one, but no car, truck or motor-cycle tyre goes by "
+             "these numbers and marks together. Farm and works tyres are not read.",
+             {text.quote(begin, end)}),
+      canonical_if_it_reads(pointed));
 }
 
 Trouble trouble_two_sizes(const Text& text, const Tyre& tyre, const Size& second) {
   Tyre other;
   other.size = second;
   other.facts = facts_of(second);
-  std::string sentence("Two sizes stand in the text, ");
-  sentence += text.quote(tyre.size.begin, tyre.size.end);
-  sentence += " and ";
-  sentence += text.quote(second.begin, second.end);
-  sentence += ": read one tyre at a time, front and rear apart.";
   const std::size_t first = tyre.size.begin < second.begin ? second.begin : tyre.size.begin;
-  return make("two_sizes", text.byte(first), std::move(sentence),
-              canonical_if_it_reads(text.quote(tyre.size.begin, tyre.size.end)));
+  return make(
+      "two_sizes", text.byte(first),
+      filled("Two sizes stand in the text, # and #: read one tyre at a time, front and rear "
+             "apart.",
+             {text.quote(tyre.size.begin, tyre.size.end), text.quote(second.begin, second.end)}),
+      canonical_if_it_reads(text.quote(tyre.size.begin, tyre.size.end)));
 }
 
 Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& got,
@@ -228,22 +221,22 @@ Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& g
   const Service& service = got.service;
   const std::string size = text.quote(tyre.size.begin, tyre.size.end);
   const std::string whole = text.quote(at, got.end);
-  std::string sentence("In ");
-  sentence += whole;
-  std::string nearest;
   if (got.state == ServiceState::no_such_symbol) {
     const char letter = text.at(service.symbol_span.begin);
-    sentence += " the ";
-    sentence.push_back(letter);
-    sentence += " is no speed symbol";
-    if (letter == 'Z') sentence += " (Z stands only in the size, as in ZR16)";
-    sentence += ". ";
-    sentence += symbols_sentence;
+    const std::string_view letters(&letter, 1);
+    std::string sentence =
+        letter == 'Z'
+            ? filled("In # the Z is no speed symbol (Z stands only in the size, as in ZR16).",
+                     {whole})
+            : filled("In # the # is no speed symbol.", {whole, letters});
+    add_item(sentence, worded(symbols_sentence), " ");
+    std::string nearest;
     const bool index_known = service.load_index <= standard::greatest_load_index;
     if (index_known) {
-      sentence += " The load index ";
-      sentence += std::to_string(service.load_index);
-      sentence += " itself is an ordinary one.";
+      add_item(sentence,
+               filled("The load index # itself is an ordinary one.",
+                      {std::to_string(service.load_index)}),
+               " ");
       nearest = size;
       nearest.push_back(' ');
       nearest += text.quote(service.index_span.begin, service.symbol_span.begin);
@@ -253,11 +246,11 @@ Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& g
                 canonical_if_it_reads(nearest.empty() ? size : nearest));
   }
   const bool first = service.load_index > standard::greatest_load_index;
-  sentence += " the load index ";
-  sentence += std::to_string(first ? service.load_index : service.twin);
-  sentence += " does not exist: load indices run from 0 to 279, and a car's lie near 91.";
   const Span span = first ? service.index_span : service.twin_span;
-  return make("unknown_load_index", text.byte(span.begin), std::move(sentence),
+  return make("unknown_load_index", text.byte(span.begin),
+              filled("In # the load index # does not exist: load indices run from 0 to 279, and a "
+                     "car's lie near 91.",
+                     {whole, std::to_string(first ? service.load_index : service.twin)}),
               canonical_if_it_reads(size));
 }
 

@@ -1,5 +1,6 @@
 // From what was gathered to a Reading: values, the parts of the picture, and the plain sentences
 // on what the text leaves unsaid and what was assumed.
+#include "core/quantity/language.hpp"
 #include "core/quantity/write.hpp"
 #include "core/sidewall/tyre.hpp"
 #include "core/standard/load_index.hpp"
@@ -56,30 +57,37 @@ struct Writer {
     part(span, id, std::string(meaning));
   }
   [[gnu::noinline]] static void say(std::vector<std::string>& where, std::string_view sentence) {
-    where.emplace_back(sentence);
+    where.emplace_back(worded(sentence));
   }
 
-  static std::string length_words(std::string_view lead, std::int32_t scaled, bool inches_given) {
-    Line out;
-    out.add(lead).add_scaled(scaled);
-    if (inches_given) {
-      out.add(" in (").add(trimmed(number(scaled) * 25.4, 0)).add(" mm)");
-    } else {
-      out.add(" mm");
+  // In whole numbers, since a sidewall is read a quarter of a million times a second.
+  static std::string scaled_text(std::int32_t scaled) {
+    std::string text = std::to_string(scaled / 10000);
+    std::int32_t rest = scaled % 10000;
+    if (rest > 0) text += worded(".");
+    for (std::int32_t place = 1000; rest > 0; place /= 10) {
+      text += static_cast<char>('0' + rest / place);
+      rest %= place;
     }
-    return out.text();
+    return text;
+  }
+
+  // `sentence` takes the number and its unit: "Section width #".
+  static std::string length_words(std::string_view sentence, std::int32_t scaled,
+                                  bool inches_given) {
+    const std::string figure = scaled_text(scaled);
+    if (!inches_given) return filled(sentence, {joined({figure, " mm"})});
+    return filled(sentence, {joined({figure, " in (", trimmed(number(scaled) * 25.4, 0), " mm)"})});
   }
 
   static std::string speed_words(SpeedSymbol symbol, bool in_size) {
     const auto& row = standard::speed_row(symbol);
     const bool above = symbol == SpeedSymbol::ZR || symbol == SpeedSymbol::VR;
-    return Line()
-        .add(in_size ? "Speed letter in the size, " : "Speed symbol ")
-        .add(row.letters)
-        .add(above ? ": above " : ": up to ")
-        .add_number(static_cast<std::int32_t>(in_kilometres_per_hour(row.speed)))
-        .add(" km/h")
-        .text();
+    return filled(in_size
+                      ? (above ? "Speed letter in the size, #: above # km/h"
+                               : "Speed letter in the size, #: up to # km/h")
+                      : (above ? "Speed symbol #: above # km/h" : "Speed symbol #: up to # km/h"),
+                  {row.letters, fixed(in_kilometres_per_hour(row.speed), 0)});
   }
 
   void size_parts() {
@@ -103,7 +111,7 @@ struct Writer {
         case Element::width_dec:
         case Element::width_frac:
           part({hit.begin, hit.end}, "section_width",
-               length_words("Section width ", hit.scaled,
+               length_words("Section width #", hit.scaled,
                             inch && second_meaning() != Second::outer_cm));
           break;
         case Element::series:
@@ -115,11 +123,11 @@ struct Writer {
           break;
         case Element::outer_mm:
           part({hit.begin, hit.end}, "overall_diameter",
-               length_words("Overall diameter ", hit.scaled, false));
+               length_words("Overall diameter #", hit.scaled, false));
           break;
         case Element::outer_in:
           part({hit.begin, hit.end}, "overall_diameter",
-               length_words("Overall diameter ", hit.scaled, true));
+               length_words("Overall diameter #", hit.scaled, true));
           break;
         case Element::low_section:
           plain_part({hit.begin, hit.end}, "low_section", "Low section height for its day");
@@ -135,7 +143,7 @@ struct Writer {
           break;
         case Element::rim_mm:
           part({hit.begin, hit.end}, "rim_diameter",
-               length_words("Rim diameter ", hit.scaled, false));
+               length_words("Rim diameter #", hit.scaled, false));
           break;
         case Element::on_cycle:
           plain_part({hit.begin, hit.end}, "motorcycle", "Motor-cycle tyre and rim");
@@ -187,10 +195,9 @@ struct Writer {
   }
 
   void series_part(const Hit& hit) {
-    Line out;
-    out.add("Aspect ratio ").add_scaled(hit.scaled);
-    out.add(": the sidewall is ").add_scaled(hit.scaled).add(" % of the section width high");
-    part({hit.begin, hit.end}, "aspect_ratio", out.text());
+    const std::string series = scaled_text(hit.scaled);
+    part({hit.begin, hit.end}, "aspect_ratio",
+         filled("Aspect ratio #: the sidewall is # % of the section width high", {series, series}));
   }
 
   void second_part(const Hit& hit) {
@@ -199,13 +206,13 @@ struct Writer {
         return series_part(hit);
       case Second::outer_in:
         return part({hit.begin, hit.end}, "overall_diameter",
-                    length_words("Overall diameter ", hit.scaled, true));
+                    length_words("Overall diameter #", hit.scaled, true));
       case Second::outer_cm:
         return part({hit.begin, hit.end}, "overall_diameter",
-                    length_words("Overall diameter ", hit.scaled * 10, false));
+                    length_words("Overall diameter #", hit.scaled * 10, false));
       case Second::second_width:
         return part({hit.begin, hit.end}, "second_width",
-                    length_words("A second width it may stand for, ", hit.scaled, true));
+                    length_words("A second width it may stand for, #", hit.scaled, true));
     }
   }
 
@@ -230,32 +237,30 @@ struct Writer {
   }
 
   void rim_part(const Hit& hit) {
-    Line out;
-    out.add("Rim diameter code ").add_scaled(hit.scaled);
-    out.add(" (").add_scaled(hit.scaled / 10 * 254).add(" mm)");
-    part({hit.begin, hit.end}, "rim_diameter", out.text());
+    part({hit.begin, hit.end}, "rim_diameter",
+         filled("Rim diameter code # (# mm)",
+                {scaled_text(hit.scaled), scaled_text(hit.scaled / 10 * 254)}));
   }
 
-  static std::string index_words(std::string_view lead, int index) {
-    Line out;
-    out.add(lead).add_number(index);
-    if (const auto load = standard::load_of_index(index)) {
-      out.add(": ").add(trimmed(in_kilograms(*load), 1)).add(" kg");
-    }
-    return out.text();
+  // `sentence` takes the index and what it stands for: "Load index #".
+  static std::string index_words(std::string_view sentence, int index) {
+    const std::string figure = std::to_string(index);
+    const auto load = standard::load_of_index(index);
+    if (!load) return filled(sentence, {figure});
+    return filled(sentence, {filled("#: # kg", {figure, trimmed(in_kilograms(*load), 1)})});
   }
 
   void service_parts(const Service& service, bool second) {
     part(service.index_span, second ? "second_load_index" : "load_index",
-         index_words(service.twin >= 0 ? "Load index of a single tyre, " : "Load index ",
+         index_words(service.twin >= 0 ? "Load index of a single tyre, #" : "Load index #",
                      service.load_index));
     if (service.twin >= 0) {
       part(service.twin_span, second ? "second_twin_load_index" : "twin_load_index",
-           index_words("Load index of each of two tyres side by side, ", service.twin));
+           index_words("Load index of each of two tyres side by side, #", service.twin));
     }
     std::string speed = speed_words(service.symbol, false);
     if (!second && reading.service->above_symbol) {
-      speed += "; the brackets say more than that: ask the maker";
+      speed = filled("#; the brackets say more than that: ask the maker", {speed});
     }
     part(service.symbol_span, second ? "second_speed_symbol" : "speed_symbol", std::move(speed));
   }
@@ -443,12 +448,9 @@ struct Writer {
       return "A date code whose week is none: weeks run from 01 to 53";
     }
     if (reading.date_code.empty()) reading.date_code = value;
-    if (!in_code && value.size() == 4) {
-      std::string sentence = filled("The four digits # were taken for the date code: m", {value});
-      sentence.append(meaning, 1, std::string::npos);
-      sentence.push_back('.');
-      reading.assumed.push_back(std::move(sentence));
-    }
+    if (!in_code && value.size() == 4)
+      reading.assumed.push_back(filled("The four digits # were taken for the date code: #.",
+                                       {value, within_sentence(meaning)}));
     return meaning;
   }
 
@@ -533,14 +535,12 @@ struct Writer {
         }
         break;
       case Family::beaded_edge: {
-        std::string out(
-            "The bead diameter is not in the size: overall diameter less twice the section gives "
-            "about ");
         const double gap = in_millimetres(*reading.stated_outer_diameter) -
                            2.0 * in_millimetres(*reading.section_width);
-        out += trimmed(gap, 0);
-        out += " mm.";
-        unsaid.push_back(std::move(out));
+        unsaid.push_back(
+            filled("The bead diameter is not in the size: overall diameter less twice the section "
+                   "gives about # mm.",
+                   {trimmed(gap, 0)}));
         break;
       }
       default:
@@ -652,11 +652,8 @@ struct Writer {
     for (std::size_t f = 0; f < family_count; ++f) {
       if (f == tyre.family || family_row(f).fits(facts) == Fit::no) continue;
       any = true;
-      std::string other = canonical(text, tyre, family_row(f).family);
-      other += " (";
-      other += family_row(f).name;
-      other += ")";
-      reading.candidates.push_back(std::move(other));
+      reading.candidates.push_back(
+          filled("# (#)", {canonical(text, tyre, family_row(f).family), family_row(f).name}));
     }
     if (!any && tyre.fit == Fit::likely) return;
     reading.assumed.push_back(

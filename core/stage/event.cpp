@@ -23,6 +23,9 @@ bool in_window(const TyreKind& kind, const Stage& stage) {
   return !stage.air || (*stage.air >= kind.coolest && *stage.air <= kind.hottest);
 }
 
+constexpr const char* ground_words[weathers] = {
+    "dry #", "damp #", "wet #", "# under standing water", "# under snow", "# under ice"};
+
 std::string_view surface_name(std::size_t s) { return s == 0 ? "tarmac" : "gravel"; }
 
 bool good_kind(const TyreKind& kind) {
@@ -101,7 +104,7 @@ std::vector<Problem> check(const Event& event) {
     sets += static_cast<std::size_t>(std::clamp<int>(set.count, 0, static_cast<int>(legs)));
   }
   if (sets > most_sets)
-    say("too-much", none, none,
+    say("too-many-sets", none, none,
         filled("Put in at most # sets. Leave out those you would hardly fit.",
                {std::to_string(most_sets)}));
 
@@ -134,9 +137,8 @@ std::optional<std::string> refusal(const TyreKind& kind, const Stage& stage, con
       const bool never = !(pace.low > 0.0) || !(kind.life[s][wetness(Weather(w))] > Length{});
       if (never || (careful && !pace.safe))
         return filled(
-            never ? "it is not for # that is # (a chance of # %)"
-                  : "it is not safe on # that is # (a chance of # %)",
-            {surface_name(s), weather_name(Weather(w)), significant(100.0 * stage.chances[w], 2)});
+            never ? "it is not for # (a chance of # %)" : "it is not safe on # (a chance of # %)",
+            {filled(ground_words[w], {surface_name(s)}), trimmed(100.0 * stage.chances[w], 1)});
     }
   return std::nullopt;
 }
@@ -145,6 +147,14 @@ double usable_life(const TyreKind& kind, const Rules& rules) {
   if (!(rules.least_tread > kind.least_tread)) return 1.0;
   const double depth = in_metres(kind.new_tread - kind.least_tread);
   return depth > 0.0 ? in_metres(kind.new_tread - rules.least_tread) / depth : -1.0;
+}
+
+bool safe_in(const TyreKind& kind, const Stage& stage, Weather weather) {
+  const Shares share = shares(stage);
+  bool safe = true;
+  for (std::size_t s = 0; s < surfaces; ++s)
+    safe = safe && (!(share.of[s] > 0.0) || kind.pace[s][index(weather)].safe);
+  return safe;
 }
 
 double right_tyre_seconds(const Stage& stage) {

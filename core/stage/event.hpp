@@ -35,7 +35,7 @@ struct Stage {
 };
 
 struct TyreSet {
-  TyreKind kind;  // sets whose kinds have the same id are of the same kind
+  TyreKind kind;  // sets are of the same kind where all of it is the same, a crew's own figures too
   int count = 1;
   double worn = 0.0;  // share of its life used, 0 new
 };
@@ -83,6 +83,9 @@ std::optional<std::string> refusal(const TyreKind& kind, const Stage& stage, con
 // The share of its life that a set may have used and still obey the least tread; below 0 where the
 // rule forbids the kind (a slick has no tread).
 double usable_life(const TyreKind& kind, const Rules& rules);
+
+// Is its pace safe in this weather on all the ground that the stage has?
+bool safe_in(const TyreKind& kind, const Stage& stage, Weather weather);
 
 // Seconds on the right tyre, and seconds lost to it in this weather. Infinite where not to be used.
 double right_tyre_seconds(const Stage& stage);

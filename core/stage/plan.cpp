@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/quantity/language.hpp"
 #include "core/quantity/text.hpp"
 #include "core/quantity/write.hpp"
 #include "core/stage/decision.hpp"
@@ -28,11 +29,12 @@ constexpr int wear_levels_tried[] = {0, 4, 2, 1, worst_weather};
 std::string kind_list(const std::vector<std::string>& names) {
   std::string list;
   for (std::size_t i = 0; i < names.size() && i < 4; ++i)
-    add_item(list, names[i], i + 1 == std::min<std::size_t>(4, names.size()) ? " or " : ", ");
+    add_item(list, worded(names[i]),
+             worded(i + 1 == std::min<std::size_t>(4, names.size()) ? " or " : ", "));
   return list;
 }
 
-std::string percent(double share) { return significant(100.0 * share, 2) + " %"; }
+std::string percent(double share) { return filled("# %", {significant(100.0 * share, 2)}); }
 
 // A leg that no set in the van may run: why not each kind, and which would do.
 Problem no_usable_set(const Event& event, const Model& model, std::size_t leg, bool careful) {
@@ -60,26 +62,27 @@ Problem no_usable_set(const Event& event, const Model& model, std::size_t leg, b
     furthest = std::max(furthest, stage);
     if (why) text += filled(" #, stage #: #.", {kind.label, std::to_string(stage + 1), *why});
   }
-  std::vector<std::string> would_do;
+  std::vector<std::string> would_do;  // only what is safe there
   for (std::size_t i = 0; i < tyre_kind_count; ++i) {
     const TyreKind kind = tyre_kind(i);
     double worst = 0.0;
     bool may = true;
     for (std::size_t stage = first; stage <= last && may; ++stage) {
-      may = !refusal(kind, event.stages[stage], event.rules, careful);
+      may = !refusal(kind, event.stages[stage], event.rules, true);
       double here = 0.0;
       for (std::size_t w = 0; w < weathers; ++w)
         if (event.stages[stage].chances[w] > 0.0)
           here = std::max(here, wear(kind, event.stages[stage], Weather(w)));
       worst += here;
     }
-    if (may && worst <= usable_life(kind, event.rules)) would_do.emplace_back(kind.label);
+    if (may && worst <= usable_life(kind, event.rules)) would_do.emplace_back(kind.name);
   }
   if (!would_do.empty()) text += filled(" What would do: #.", {kind_list(would_do)});
   if (furthest > first)
     text += filled(" Or a tyre change after stage #.", {std::to_string(furthest)});
   if (would_do.empty() && furthest == first)
-    text += " No kind of tyre known here may run it: look at its chances and at the rules.";
+    text += worded(
+        " No kind of tyre known here is safe there and allowed: look at its chances and rules.");
   return {"no-usable-set", static_cast<int>(first), -1, text};
 }
 
@@ -108,18 +111,17 @@ bool has_plan(const Event& event, Question question) {
 
 // Every leg has a set that could run it, but not one after the other.
 Problem no_set_left(const Event& event, const Question& question) {
-  std::string text =
-      "The sets in the van do not last: whatever goes on first, no set is left for some later "
-      "stage "
-      "in the worst weather deemed possible.";
+  std::string text(
+      worded("The sets in the van do not last: whatever goes on first, no set is left for some "
+             "later stage in the worst weather deemed possible."));
   std::vector<std::string> would_do;
   Event more = event;
   more.sets.push_back({});
   const auto try_kind = [&](const TyreKind& kind) {
     more.sets.back() = {kind, 1, 0.0};
     for (const std::string& name : would_do)
-      if (name == kind.label) return;
-    if (check(more).empty() && has_plan(more, question)) would_do.emplace_back(kind.label);
+      if (name == kind.name) return;
+    if (check(more).empty() && has_plan(more, question)) would_do.emplace_back(kind.name);
   };
   for (const TyreSet& set : event.sets) try_kind(set.kind);
   for (std::size_t i = 0; i < tyre_kind_count; ++i) try_kind(tyre_kind(i));
@@ -281,6 +283,8 @@ void walk(const Event& event, const Question& question, const Model& model, Solv
   std::vector<std::size_t> weather(model.stages);
   plan.every_path = paths.every();
   plan.left.assign(model.stages, {0.0, infinity, 0.0, infinity});
+  plan.used.assign(sets, 0.0);
+  plan.on.assign(model.stages * sets, {});
   std::vector<AtHalt> halts(model.legs * weathers);
   for (std::size_t i = 0; i < halts.size(); ++i)
     halts[i] = {model.leg_first[i / weathers] - 1, Weather(i % weathers), 0.0,
@@ -319,15 +323,30 @@ void walk(const Event& event, const Question& question, const Model& model, Solv
         after.least = std::min(after.least, left(worst, 1.0));
         after.undriven_expected += chance * left(worn[s], undriven);
         after.undriven_least = std::min(after.undriven_least, left(worst, undriven));
+        SetOnStage& on = plan.on[i * sets + s];
+        on.on += chance;
+        if (!safe_in(*model.kind[k], event.stages[i], Weather(weather[i]))) on.unsafe += chance;
+        for (std::size_t other = 0; other < sets; ++other) {
+          SetOnStage& of = plan.on[i * sets + other];
+          of.worn += chance * worn[other] / life_units;
+          of.most_worn = std::max(
+              of.most_worn, static_cast<double>(other == s ? worst : worn[other]) / life_units);
+        }
       }
       course.codes[s] = static_cast<std::uint16_t>(course.codes[s] + planned);
     }
+    for (std::size_t s = 0; s < sets; ++s)
+      if (course.used[s] != 0) plan.used[s] += chance;
     table.chance[n] = chance;
     table.loss[n] = course.lost;
     // Rounding aside, hindsight never loses more.
     table.loss[paths.count() + n] =
         std::min(course.lost, hindsight.best(weather, plan.regret_is_bound));
   }
+
+  // What a path has used stays used on all that were not drawn.
+  for (std::size_t i = sets; i < plan.on.size(); ++i)
+    plan.on[i].most_worn = std::max(plan.on[i].most_worn, plan.on[i - sets].most_worn);
 
   const Judgement judged = judge(table, 0, question.tail_level);
   const bool steady = question.attitude == Attitude::steady;
@@ -395,14 +414,15 @@ class SwingSearch {
       wet.push_back({Lever::wetter, i, 1.0 - now, swing_precision});
       wet.push_back({Lever::drier, i, now, swing_precision});
     }
-    if (const auto found = nearest(wet)) {
+    if (const auto found = nearest(wet, 0.5, 0.9)) {
       const double now = wet_chance(event_.stages[found->lever.stage].chances);
       const double sign = found->lever.what == Lever::wetter ? 1.0 : -1.0;
       plan_.swing =
           Swing{found->lever.stage, now, std::clamp(now + sign * found->by, 0.0, 1.0), found->set};
     }
     if (const auto found =
-            nearest({{Lever::warmer, 0, most_kelvins, 1.0}, {Lever::colder, 0, most_kelvins, 1.0}}))
+            nearest({{Lever::warmer, 0, most_kelvins, 1.0}, {Lever::colder, 0, most_kelvins, 1.0}},
+                    0.9, 1.0))
       plan_.air_swing =
           AirSwing{found->lever.what == Lever::warmer ? found->by : -found->by, found->set};
   }
@@ -466,11 +486,12 @@ class SwingSearch {
     return true;
   }
 
-  std::optional<Found> nearest(const std::vector<Lever>& levers) {
+  // Tells that the work is done from one share to another.
+  std::optional<Found> nearest(const std::vector<Lever>& levers, double from, double to) {
     std::vector<Found> found;
     for (std::size_t i = 0; i < levers.size(); ++i) {
       report(question_.progress,
-             0.5 + 0.4 * static_cast<double>(i) / static_cast<double>(levers.size()));
+             from + (to - from) * static_cast<double>(i) / static_cast<double>(levers.size()));
       const Lever& lever = levers[i];
       if (lever.far < lever.precision) continue;
       if (work_ > swing_work) plan_.swing_complete = false;
@@ -565,8 +586,11 @@ tl::expected<Plan, std::vector<Problem>> plan(const Event& given, const Question
     report(question.progress, 0.3);
     if (solver.too_much()) continue;
     if (plan.first.empty())
-      return tl::unexpected(std::vector<Problem>{no_set_left(event, question)});
+      return tl::unexpected(std::vector<Problem>{
+          question.only_first ? Problem{"no-set-left", -1, -1, "The sets in the van do not last."}
+                              : no_set_left(event, question)});
     plan.sets = model.sets;
+    if (question.only_first) return plan;
     plan.wear_levels = wear_levels;
     plan.time_step = solver.time_step();
     const std::uint64_t work = solver.work();

@@ -49,6 +49,7 @@ struct Question {
   Attitude attitude = Attitude::average;
   double tail_level = 0.8;  // 0 to 0.99
   bool look_for_swing = true;
+  bool only_first = false;  // the first choices alone: no path is walked, and no figure given
   Progress progress = nullptr;
 };
 
@@ -72,6 +73,16 @@ struct AtHalt {
   double chance;             // of coming to this halt with this weather seen
   std::vector<double> fits;  // for each set, the share of those cases in which it goes on
   std::size_t set;           // the one that goes on most often
+};
+
+// One set on one stage.
+struct SetOnStage {
+  double on = 0.0;      // chance that it is on the car
+  double unsafe = 0.0;  // chance that it is, in weather in which its pace is not safe
+  // Shares of its life used after the stage, on the driven axle: expected, and in the worst weather
+  // deemed possible on the leg, of all the paths walked.
+  double worn = 0.0;
+  double most_worn = 0.0;
 };
 
 // What is left of the set on the car after a stage: shares of a life, down to the least tread.
@@ -105,6 +116,8 @@ struct Plan {
   std::vector<FirstChoice> first;  // the best and up to two others, of different kinds or wear
   std::vector<AtHalt> halts;
   std::vector<WearLeft> left;  // after each stage
+  std::vector<double> used;    // for each set, the chance that it is run at all
+  std::vector<SetOnStage> on;  // stage by stage, one for each set
 
   double right_tyre_seconds = 0.0;  // all stages, always on the right tyre
   // Time lost to that, s. Expected and worst case are exact for the average and the safe; for the

@@ -16,8 +16,13 @@ constexpr int never = 1 << 20;  // more wear than any life
 constexpr double tie = 1e-9;            // seconds
 constexpr std::size_t few_nodes = 500;  // few enough for the whole scale of times
 constexpr std::size_t marks_for_many = 100;
-constexpr std::size_t most_nodes = 200000;
-constexpr std::size_t most_tails = 3000;
+// More than these is too much; where wear is rounded up as far as it goes there is nothing left to
+// try, so it may be more and take longer.
+struct Most {
+  std::size_t nodes, tails;
+};
+constexpr Most usual = {60000, 3000};
+constexpr Most at_last = {400000, 30000};
 constexpr std::size_t most_endings = 4096;  // of one leg
 
 int units(double share) {
@@ -39,7 +44,7 @@ Model::Model(const Event& event, bool careful) : stages(event.stages.size()) {
   std::vector<std::size_t> kind_of_entry;
   for (const TyreSet& set : event.sets) {
     std::size_t k = 0;
-    while (k < kind.size() && kind[k]->id != set.kind.id) ++k;
+    while (k < kind.size() && !(*kind[k] == set.kind)) ++k;
     if (k == kind.size()) kind.push_back(&set.kind);
     kind_of_entry.push_back(k);
   }
@@ -284,7 +289,8 @@ std::size_t Solver::find(const State& state) {
   };
   std::size_t i = place(state);
   if (table_[i] != 0) return table_[i] - 1;
-  if (nodes_.size() >= (attitude_ == Attitude::steady ? most_tails : most_nodes)) {
+  const Most& most = levels_ == worst_weather ? at_last : usual;
+  if (nodes_.size() >= (attitude_ == Attitude::steady ? most.tails : most.nodes)) {
     too_much_ = true;
     return 0;
   }
@@ -434,7 +440,8 @@ Solver::Value Solver::try_tail(const State& state, std::size_t set, std::vector<
 
 std::size_t Solver::tail(std::size_t node) {
   if (nodes_[node].tail != 0) return nodes_[node].tail - 1;
-  if (tails_.size() >= most_tails || too_much_) {
+  const Most& most = levels_ == worst_weather ? at_last : usual;
+  if (tails_.size() >= most.tails || too_much_) {
     too_much_ = true;
     return 0;
   }

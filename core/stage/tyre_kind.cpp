@@ -42,6 +42,7 @@ constexpr Percent no{0, 0, Percent::never};
 struct Row {
   std::string_view id;
   std::string_view label;
+  std::string_view name;
   std::string_view why;
   Percent pace[surfaces][weathers];  // dry, damp, wet, standing water, snow, ice
   unsigned char life_km[surfaces][wetnesses];
@@ -58,6 +59,7 @@ struct Row {
 constexpr Row rows[] = {
     {"slick",
      "Slick",
+     "slick",
      "Fastest on warm dry tarmac. With no grooves it floats on any standing water.",
      {{over(0, 0), over(2, 6), risk(10, 22), risk(25, 60), no, no}, {no, no, no, no, no, no}},
      {{40, 55, 70, 0}, {0, 0, 0, 0}},
@@ -75,6 +77,7 @@ constexpr Row rows[] = {
      &own_window},
     {"race",
      "Race construction, moulded, hard",
+     "hard race tyre",
      "Stiff, made for long dry tarmac stages in warmth. Slow to warm, few grooves.",
      {{over(0, 2), over(1, 4), over(5, 12), risk(15, 35), no, no}, {no, no, no, no, no, no}},
      {{45, 60, 80, 0}, {0, 0, 0, 0}},
@@ -92,6 +95,7 @@ constexpr Row rows[] = {
      &trade_window},
     {"soft",
      "Soft stage tyre",
+     "soft stage tyre",
      "Grips at once on cool or damp tarmac. Gone after some 19 km of dry road on a driven axle.",
      {{over(0, 2), over(0, 2), over(4, 9), risk(12, 25), risk(30, 60), risk(40, 90)},
       {no, no, no, no, no, no}},
@@ -110,6 +114,7 @@ constexpr Row rows[] = {
      &trade_window},
     {"club",
      "Club tarmac tyre, road-legal",
+     "club tarmac tyre",
      "Lasts, drives to the start, and forgives a wrong forecast. Never the quickest.",
      {{over(3, 6), over(2, 5), over(3, 8), over(8, 18), risk(25, 50), risk(40, 80)},
       {over(12, 25), risk(15, 30), risk(20, 40), risk(20, 40), risk(25, 50), risk(40, 80)}},
@@ -128,6 +133,7 @@ constexpr Row rows[] = {
      &own_window},
     {"cut-slick",
      "Cut slick, intermediate",
+     "cut slick",
      "For a road that is damp or drying. Its cuts clear little: not for standing water.",
      {{over(1, 4), over(0, 1), over(4, 9), risk(12, 25), no, no}, {no, no, no, no, no, no}},
      {{30, 45, 70, 0}, {0, 0, 0, 0}},
@@ -145,6 +151,7 @@ constexpr Row rows[] = {
      &own_window},
     {"wet",
      "Full wet",
+     "full wet",
      "Deep grooves clear standing water. On a dry road it overheats and tears up within a stage.",
      {{over(5, 9), over(2, 4), over(0, 1), over(0, 2), risk(15, 35), risk(40, 90)},
       {over(10, 20), over(10, 20), over(8, 16), over(8, 16), risk(15, 35), risk(40, 90)}},
@@ -163,6 +170,7 @@ constexpr Row rows[] = {
      &own_window},
     {"all-weather",
      "All-weather, forest and tarmac",
+     "all-weather tyre",
      "One tyre for a mixed stage and an uncertain sky. Seldom the best, seldom badly wrong.",
      {{over(5, 9), over(3, 6), over(3, 7), over(4, 10), over(8, 18), risk(25, 50)},
       {over(3, 7), over(3, 6), over(3, 7), over(4, 8), over(6, 14), risk(25, 50)}},
@@ -181,6 +189,7 @@ constexpr Row rows[] = {
      &own_window},
     {"gravel-soft",
      "Gravel, soft",
+     "soft gravel tyre",
      "For cool, damp forest and short stages. Tarmac and hot stones wear it out.",
      {{over(10, 18), over(8, 15), over(6, 12), over(6, 14), over(8, 18), risk(20, 45)},
       {over(1, 3), over(0, 1), over(0, 1), over(0, 2), over(5, 12), risk(20, 45)}},
@@ -199,6 +208,7 @@ constexpr Row rows[] = {
      &own_window},
     {"gravel-hard",
      "Gravel, hard",
+     "hard gravel tyre",
      "For hot, stony, long gravel stages. Slow to grip where it is cool or wet.",
      {{over(8, 15), over(9, 16), over(10, 18), over(10, 20), risk(14, 28), risk(30, 60)},
       {over(0, 1), over(1, 3), over(2, 5), over(2, 6), over(8, 18), risk(30, 60)}},
@@ -217,6 +227,7 @@ constexpr Row rows[] = {
      &trade_window},
     {"winter",
      "Packed snow and ice, unstudded",
+     "winter tyre without studs",
      "Sipes and suction shapes hold packed snow and, less well, ice. Weak and short-lived on "
      "tarmac.",
      {{over(8, 15), over(6, 12), over(5, 10), over(6, 12), over(2, 6), over(10, 22)},
@@ -236,6 +247,7 @@ constexpr Row rows[] = {
      &own_window},
     {"studded",
      "Studded",
+     "studded tyre",
      "For ice and hard snow. On bare tarmac it slides and the studs tear out.",
      {{over(15, 30), over(12, 25), over(12, 25), over(12, 25), over(0, 1), over(0, 0)},
       {over(6, 12), over(5, 10), over(5, 10), over(5, 10), over(0, 1), over(0, 0)}},
@@ -262,6 +274,7 @@ TyreKind tyre_kind(std::size_t i) {
   TyreKind kind;
   kind.id = row.id;
   kind.label = row.label;
+  kind.name = row.name;
   kind.why = row.why;
   for (std::size_t s = 0; s < surfaces; ++s) {
     for (std::size_t w = 0; w < weathers; ++w) {

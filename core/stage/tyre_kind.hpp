@@ -38,6 +38,7 @@ struct Pace {
   double low = 0.0;
   double high = 0.0;
   bool safe = false;
+  bool operator==(const Pace&) const = default;
 };
 
 enum class Wetness : unsigned char { dry, damp, wet, snow };
@@ -50,7 +51,8 @@ constexpr std::size_t wetness(Weather w) {
 struct TyreKind {
   std::string_view id;
   std::string_view label;
-  std::string_view why;  // what it is good for and what goes wrong, in a sentence or two
+  std::string_view name;  // inside a sentence: "soft stage tyre"
+  std::string_view why;   // what it is good for and what goes wrong, in a sentence or two
   std::array<std::array<Pace, weathers>, surfaces> pace{};
   std::array<std::array<Length, wetnesses>, surfaces> life{};  // driven axle
   double undriven_life = 1.0;                                  // at least 1
@@ -68,6 +70,7 @@ struct TyreKind {
   const Source* life_known = nullptr;
   const Source* land_known = nullptr;
   const Source* window_known = nullptr;
+  bool operator==(const TyreKind&) const = default;
 };
 
 inline constexpr std::size_t tyre_kind_count = 11;

@@ -33,7 +33,7 @@ double ramp(double value, double from, double to, double height) {
 }  // namespace
 
 std::optional<double> load_percent(SpeedSymbol symbol, Speed speed) {
-  if (speed > speed_row(symbol).speed) return std::nullopt;
+  if (!(speed <= speed_row(symbol).speed)) return std::nullopt;
   for (const Line& line : lines)
     if (line.symbol == symbol)
       return 100.0 -

@@ -3,8 +3,10 @@
 #include "core/water/estimate.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstdint>
+#include <limits>
 
 #include "core/standard/instrument.hpp"
 #include "core/water/measured.hpp"
@@ -28,6 +30,7 @@ constexpr Length worn_tread = millimetres(1.6);
 constexpr Length flood_depth = millimetres(8.0);
 constexpr Length deepest_measured = millimetres(10.0);
 constexpr Length longest = metres(1.0);
+constexpr Length narrowest = millimetres(25.0);
 constexpr Length usual_width = millimetres(205.0);
 constexpr Length cautious_texture = millimetres(0.7);
 constexpr GaugePressure softest = kilopascals(10.0);
@@ -38,7 +41,7 @@ constexpr std::uint64_t start_of_stream = 20260101;
 
 // ---- readings, rounded so that two different ones differ by far more than a power's error ----
 
-double rounded(double value, double steps_per_unit) {
+inline double rounded(double value, double steps_per_unit) {
   return std::floor(value * steps_per_unit + 0.5) / steps_per_unit;
 }
 Length rounded(Length l) { return metres(rounded(in_metres(l), 1073741824.0)); }  // 2^30 to a metre
@@ -47,6 +50,7 @@ GaugePressure rounded(GaugePressure p) { return kilopascals(rounded(in_kilopasca
 // What is not a number counts as the worst.
 Length held_tread(Length t) { return t > metres(0.0) ? std::min(t, longest) : metres(0.0); }
 Length held_film(Length w) { return w < longest ? std::max(w, thinnest_film()) : longest; }
+Length held_width(Length w) { return w >= narrowest ? w : longest; }
 GaugePressure held_pressure(GaugePressure p) { return p > softest ? p : softest; }
 
 // ---- the parts of V, each of one reading ----
@@ -55,7 +59,9 @@ double root(double share) { return std::sqrt(std::min(1.0, share)); }
 
 double flooding(Length film) { return power(film / flood_depth, 2.0 / 3.0); }
 
-double width_factor(Length section_width) { return std::sqrt(usual_width / section_width); }
+double width_factor(Length section_width) {
+  return std::sqrt(usual_width / held_width(section_width));
+}
 
 double pressure_factor(GaugePressure p) { return power(p / usual_pressure, 0.3); }
 
@@ -81,20 +87,20 @@ struct TreadPart {
   double flood;  // (8 mm / flood depth)^(2/3)
 };
 
-TreadPart tread_part(const Wear& wear, Length grooves) {
+inline TreadPart tread_part(const Wear& wear, Length grooves) {
   const double left = std::min(1.0, grooves / worn_tread);
   double flood = 1.0;
-  if (wear.shrinks > 0.0)
+  if (wear.shrinks > 0.0 && left < 1.0)
     flood = std::min(1e9, left > 0.0 ? power(left, -2.0 / 3.0 * wear.shrinks) : 1e9);
   return {1.0 - clearing(grooves, wear.bare), flood};
 }
 
-double worn(const TreadPart& tread, double flooded) {
+[[gnu::always_inline]] inline double worn(const TreadPart& tread, double flooded) {
   return 1.0 - tread.loss * std::min(1.0, tread.flood * flooded);
 }
 
 Length grooves_of(const WetTyre& tyre, Length tread) {
-  return held_tread(tread) * tyre.groove_credit;
+  return held_tread(tread * tyre.groove_credit);
 }
 
 // ---- the distribution ----
@@ -109,18 +115,58 @@ Q reading_at(Q read, Q half_width, int step) {
   return rounded(read) + rounded(half_width * error_at(step));
 }
 
+constexpr double low_share = 0.05;
+constexpr double high_share = 0.95;
+
+// The draw with the lowest pressure, the deepest film, the least tread and the poorest tyre: none
+// of its case is lower.
+constexpr std::uint32_t worst_of_all = 0x0000FF00;
+
+constexpr std::size_t rank_of(double share) {
+  return static_cast<std::size_t>(share * (OnsetDraws::count - 1));
+}
+
 // V of a new tyre = by_pressure x by_film.
 struct Law {
   double by_pressure[steps];
   double by_film[steps];
 };
 
+// What the water on one road gives, the same for every tyre.
+struct WaterPart {
+  double designers[steps];  // the cautious law, km/h, and what it loses beyond measured depths
+  double beyond[steps];
+  double new_tyre[steps];  // the film law, km/h
+  double flooded[steps];
+
+  WaterPart(Length depth, Length texture) {
+    for (int i = 0; i < steps; ++i) {
+      const Length film = held_film(reading_at(depth, ruler_error, i));
+      designers[i] = in_kilometres_per_hour(
+          film_onset({psi(24.0), thirty_seconds(3.0), film, std::min(texture, cautious_texture)}));
+      beyond[i] = root(deepest_measured / film);
+      new_tyre[i] = in_kilometres_per_hour(new_tyre_film_law(texture, film));
+      flooded[i] = flooding(film);
+    }
+  }
+};
+
 class Cases {
  public:
-  explicit Cases(const WetTyre& tyre) : tyre_(tyre) {
+  explicit Cases(const WaterPart& water) : water_(water) {}
+
+  void set(const WetTyre& tyre) {
+    const auto width = [&](double unknown) {
+      return width_factor(tyre.section_width.value_or(millimetres(unknown)));
+    };
+    const double wide = std::min(1.0, width(255.0));
+    const double usual = width(205.0);
+    const double narrow = std::max(1.0, width(155.0));
+    if (!(tyre.pressure == set_for_)) set_pressure(tyre.pressure);
     for (int i = 0; i < steps; ++i) {
-      set_pressure(i, held_pressure(reading_at(tyre.pressure, pressure_gauge_error, i)));
-      set_film(i, held_film(reading_at(tyre.film, ruler_error, i)));
+      cautious_.by_film[i] = water_.designers[i] * wide * water_.beyond[i];
+      film_.by_film[i] = water_.new_tyre[i] * usual;
+      pressure_.by_film[i] = narrow;
       const Length grooves = grooves_of(tyre, reading_at(tyre.tread, tread_gauge_error, i));
       by_line_[i] = tread_part(by_line, grooves);
       half_way_[i] = tread_part(half_way, grooves);
@@ -136,50 +182,90 @@ class Cases {
     for (const Law* law : {&cautious_, &film_, &pressure_})
       for (const TreadPart* wear : {by_line_, by_line_, half_way_, no_further_})
         for (int i = 0; i < OnsetDraws::draws_of_a_case; ++i)
-          *next++ = speed(*law, wear, stream.next());
+          *next++ = speed(*law, wear, static_cast<std::uint32_t>(stream.next()));
     return kmh;
   }
 
- private:
-  void set_pressure(int i, GaugePressure p) {
-    cautious_.by_pressure[i] = root(p / usual_pressure);
-    film_.by_pressure[i] = pressure_factor(p);
-    pressure_.by_pressure[i] =
-        in_kilometres_per_hour(pressure_only_onset(std::min(p, hardest_measured)));
+  // The draw of the low end, without sorting them all: a few draws of the lowest law give a bound
+  // that it is likely under, what lies above is left out, and so are whole cases that cannot come
+  // so low. `randoms` are the stream's numbers.
+  double low_draw(const std::vector<std::uint32_t>& randoms) const {
+    const double low = low_draw_under(likely_bound(randoms), randoms);
+    constexpr double none = std::numeric_limits<double>::infinity();
+    return low < none ? low : low_draw_under(none, randoms);
   }
 
-  void set_film(int i, Length film) {
-    const auto width = [&](double unknown) {
-      return width_factor(tyre_.section_width.value_or(millimetres(unknown)));
+ private:
+  static constexpr std::size_t rank = rank_of(low_share);
+
+  void set_pressure(GaugePressure read) {
+    set_for_ = read;
+    for (int i = 0; i < steps; ++i) {
+      const GaugePressure p = held_pressure(reading_at(read, pressure_gauge_error, i));
+      cautious_.by_pressure[i] = root(p / usual_pressure);
+      film_.by_pressure[i] = pressure_factor(p);
+      pressure_.by_pressure[i] =
+          in_kilometres_per_hour(pressure_only_onset(std::min(p, hardest_measured)));
+    }
+  }
+
+  double likely_bound(const std::vector<std::uint32_t>& randoms) const {
+    std::array<double, 256> sample;
+    for (std::size_t i = 0; i < sample.size(); ++i) {
+      const TreadPart* wears[] = {by_line_, by_line_, half_way_, no_further_};
+      sample[i] = speed(cautious_, wears[i % 4], randoms[i]);
+    }
+    // The low end is at most 15 % of the way up the cautious law's draws.
+    const auto bound = sample.begin() + 56;
+    std::nth_element(sample.begin(), bound, sample.end());
+    return *bound;
+  }
+
+  // The draw of that rank, if it is below the bound; infinity if it is not.
+  double low_draw_under(double bound, const std::vector<std::uint32_t>& randoms) const {
+    std::array<double, 4 * rank> kept;
+    std::size_t count = 0;
+    const auto cut = [&] {
+      std::nth_element(kept.begin(), kept.begin() + rank, kept.begin() + count);
+      bound = kept[rank];
+      count = rank + 1;
     };
-    const Speed designers = film_onset(
-        {psi(24.0), thirty_seconds(3.0), film, std::min(tyre_.texture, cautious_texture)});
-    cautious_.by_film[i] = in_kilometres_per_hour(designers) * std::min(1.0, width(255.0)) *
-                           root(deepest_measured / film);
-    film_.by_film[i] =
-        in_kilometres_per_hour(new_tyre_film_law(tyre_.texture, film)) * width(205.0);
-    pressure_.by_film[i] = std::max(1.0, width(155.0));
-    flooding_[i] = flooding(film);
+    const std::uint32_t* random = randoms.data();
+    for (const Law* law : {&cautious_, &film_, &pressure_})
+      for (const TreadPart* wear : {by_line_, by_line_, half_way_, no_further_}) {
+        const std::uint32_t* end = random + OnsetDraws::draws_of_a_case;
+        if (speed(*law, wear, worst_of_all) >= bound) random = end;
+        while (random != end) {
+          const double kmh = speed(*law, wear, *random++);
+          kept[count] = kmh;
+          count += kmh < bound;
+          if (count == kept.size()) cut();
+        }
+      }
+    if (count <= rank) return std::numeric_limits<double>::infinity();
+    cut();
+    return bound;
   }
 
   // One random number is one draw: a byte for each reading and one for the spread between tyres.
-  double speed(const Law& law, const TreadPart* wear, std::uint64_t random) const {
+  [[gnu::always_inline]] double speed(const Law& law, const TreadPart* wear,
+                                      std::uint32_t random) const {
     const auto pressure = static_cast<std::uint8_t>(random);
     const auto film = static_cast<std::uint8_t>(random >> 8);
     const auto tread = static_cast<std::uint8_t>(random >> 16);
     const auto spread = static_cast<std::uint8_t>(random >> 24);
-    return law.by_pressure[pressure] * law.by_film[film] * worn(wear[tread], flooding_[film]) *
+    return law.by_pressure[pressure] * law.by_film[film] * worn(wear[tread], water_.flooded[film]) *
            spread_[spread];
   }
 
-  const WetTyre& tyre_;
+  const WaterPart& water_;
+  GaugePressure set_for_ = kilopascals(-1.0);  // none yet
   Law cautious_;
   Law film_;
   Law pressure_;
   TreadPart by_line_[steps];
   TreadPart half_way_[steps];
   TreadPart no_further_[steps];
-  double flooding_[steps];
   double spread_[steps];
 };
 
@@ -187,9 +273,13 @@ class Cases {
 // several times as fast in WebAssembly as std::sort.
 std::vector<double> sorted(const std::vector<double>& values) {
   constexpr int buckets = 8192;
-  const auto ends = std::minmax_element(values.begin(), values.end());
-  const double least = *ends.first;
-  const double per_width = (buckets - 1) / std::max(1e-9, *ends.second - least);
+  double least = values.front();
+  double most = least;
+  for (const double value : values) {
+    least = std::min(least, value);
+    most = std::max(most, value);
+  }
+  const double per_width = (buckets - 1) / std::max(1e-9, most - least);
   const auto bucket_of = [&](double value) {
     return static_cast<std::size_t>((value - least) * per_width);
   };
@@ -210,11 +300,15 @@ std::vector<double> sorted(const std::vector<double>& values) {
 
 }  // namespace
 
-OnsetDraws::OnsetDraws(const WetTyre& tyre) : sorted_kmh_(sorted(Cases(tyre).draw())) {}
+OnsetDraws::OnsetDraws(const WetTyre& tyre) {
+  const WaterPart water(tyre.film, tyre.texture);
+  Cases cases(water);
+  cases.set(tyre);
+  sorted_kmh_ = sorted(cases.draw());
+}
 
 Speed OnsetDraws::at_share(double share) const {
-  const double at = std::clamp(share, 0.0, 1.0) * (count - 1);
-  return kilometres_per_hour(sorted_kmh_[static_cast<std::size_t>(at)]);
+  return kilometres_per_hour(sorted_kmh_[rank_of(std::clamp(share, 0.0, 1.0))]);
 }
 
 double OnsetDraws::chance_of_floating(Speed speed) const {
@@ -225,8 +319,31 @@ double OnsetDraws::chance_of_floating(Speed speed) const {
 std::optional<SpeedBand> aquaplaning_onset(const WetTyre& tyre) {
   if (tyre.film <= metres(0.0)) return std::nullopt;
   const OnsetDraws draws(tyre);
-  return SpeedBand{draws.at_share(0.05), onset_map(tyre, {tyre.tread}, {tyre.film}).front(),
-                   draws.at_share(0.95)};
+  return SpeedBand{draws.at_share(low_share), onset_map(tyre, {tyre.tread}, {tyre.film}).front(),
+                   draws.at_share(high_share)};
+}
+
+struct OnsetsInWater::Parts {
+  WaterPart water;
+  Cases cases{water};
+  std::vector<std::uint32_t> randoms{};
+};
+
+OnsetsInWater::OnsetsInWater(Length film, Length texture)
+    : film_(film), texture_(texture), parts_(new Parts{WaterPart(film, texture)}) {
+  SplitMix64 stream(start_of_stream);
+  parts_->randoms.resize(OnsetDraws::count);
+  for (std::uint32_t& random : parts_->randoms) random = static_cast<std::uint32_t>(stream.next());
+}
+
+OnsetsInWater::~OnsetsInWater() = default;
+
+OnsetsInWater::Onset OnsetsInWater::of(WetTyre tyre) const {
+  tyre.film = film_;
+  tyre.texture = texture_;
+  parts_->cases.set(tyre);
+  return {kilometres_per_hour(parts_->cases.low_draw(parts_->randoms)),
+          onset_map(tyre, {tyre.tread}, {tyre.film}).front()};
 }
 
 std::vector<Speed> onset_map(const WetTyre& tyre, const std::vector<Length>& treads,

@@ -165,9 +165,9 @@ std::optional<RainFilm> rain_film(const RainOnRoad& road) {
 }
 
 Length rut_water(Length rut_depth, Length rut_width, double crossfall) {
-  if (!(rut_depth > metres(0.0))) return metres(0.0);
+  if (rut_depth <= metres(0.0)) return metres(0.0);
   const double kept = 1.0 - std::fabs(crossfall) * (rut_width / rut_depth) / 4.0;
-  return kept > 0.0 ? rut_depth * (kept * kept) : metres(0.0);
+  return kept <= 0.0 ? metres(0.0) : rut_depth * (kept * kept);
 }
 
 const Source& rut_source() { return rut; }

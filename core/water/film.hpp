@@ -66,8 +66,9 @@ std::optional<RainFilm> rain_film(const RainOnRoad& road);
 
 // The depth of water that a rut holds on a crossfall before it spills over its lower lip: d (1 - S
 // w / 4d)^2 for a rut of depth d (below a straight edge) and width w, taken as a parabola; nothing
-// where S w >= 4 d. Our own geometry: no formula was found in print. A dip along the road drains
-// nowhere: give it a crossfall of 0. What falls as rain comes on top where the film is positive.
+// where S w >= 4 d. Of what is no number the depth is none. Our own geometry: no formula was found
+// in print. A dip along the road drains nowhere: give it a crossfall of 0. What falls as rain comes
+// on top where the film is positive.
 Length rut_water(Length rut_depth, Length rut_width, double crossfall);
 const Source& rut_source();
 

@@ -10,8 +10,8 @@
 //
 // Accuracy, tested against the C library: log2_of within 1e-13, exp2_of and power within 1e-13 of
 // their value for results from 2^-60 to 2^60.
-// Range: normal positive numbers; a base of zero or less (or NaN) gives 0. Results outside 2^-1000
-// to 2^1000 are held at those ends.
+// Range: normal positive numbers; a base of zero or less gives 0, and NaN NaN. Results outside
+// 2^-1000 to 2^1000 are held at those ends.
 // Source: the two series are textbook analysis (Abramowitz and Stegun, 4.1.27 and 4.2.1, 1964;
 // clauses from memory).
 #pragma once

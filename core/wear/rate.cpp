@@ -72,7 +72,7 @@ Length depth_at(const Rate& rate, double at) {
 
 bool is_odd(const Rate& rate, const Depth& reading) {
   const Length off = reading.depth - depth_at(rate, reading.at);
-  return std::fabs(in_millimetres(off)) > 3.0 * in_millimetres(standard::tread_gauge_error);
+  return !(std::fabs(in_millimetres(off)) <= 3.0 * in_millimetres(standard::tread_gauge_error));
 }
 
 Until until(const Rate& rate, Length depth) {

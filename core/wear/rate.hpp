@@ -37,7 +37,8 @@ std::optional<Rate> rate_of(const std::vector<Depth>& readings);
 // The depth that the line gives.
 Length depth_at(const Rate& rate, double at);
 
-// How far from the line a reading lies before it is called odd: three gauge errors.
+// How far from the line a reading lies before it is called odd: three gauge errors. One that is
+// no number is odd.
 bool is_odd(const Rate& rate, const Depth& reading);
 
 // When the line comes down to a depth: the earliest by the high rate, the latest by the low one.

@@ -73,8 +73,9 @@ test('a sheet that only the core knows gets its form, its answer and its link', 
   await field(page, 'size').selectOption('c');
   await check(page).click();
   assert.equal(await focused(page), 'answer-heading');
-  const { today, ...asked } = await page.evaluate(() => globalThis.asked);
+  const { today, language, ...asked } = await page.evaluate(() => globalThis.asked);
   assert.match(today, /^\d{4}-\d\d-\d\d$/);
+  assert.equal(language, 'en');
   assert.deepEqual(asked, { mark: 'X', barrels: [{ depth: '2 m', full: 'no' }, { depth: '3 ft', full: 'yes' }], made: '2024-05-06', count: '2', size: 'c' });
 
   const answer = await page.locator('.answering').innerText();

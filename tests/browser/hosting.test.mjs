@@ -27,11 +27,12 @@ test('under a path of somebody else\'s site the page answers, and goes on withou
 test('a host that sends the module under a wrong type does no harm', async () => {
   const context = await browser.newContext({ serviceWorkers: 'block' });
   const page = await context.newPage();
-  // The module's own bytes from the disk: a bare system may have no name for its own address.
+  // The modules' own bytes from the disk: a bare system may have no name for its own address.
   let served = 0;
   await page.route('**/*.wasm', (route) => {
     served += 1;
-    return route.fulfill({ path: join(moduleFolder, 'treadwater.wasm'), contentType: 'text/plain' });
+    const name = route.request().url().includes('first') ? 'treadwater-first.wasm' : 'treadwater.wasm';
+    return route.fulfill({ path: join(moduleFolder, name), contentType: 'text/plain' });
   });
   await page.goto(site.url);
   await ready(page);

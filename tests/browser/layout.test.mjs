@@ -45,7 +45,7 @@ for (const [what, values] of Object.entries({ KERB, WORST })) test(`a sheet prin
 
   await page.emulateMedia({ media: 'print' });
   await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-  for (const part of ['#field-size', '.hold-speed', '.safety', '.sources li', '.figures']) {
+  for (const part of ['#paper-form dd', '.hold-speed', '.safety', '.sources li', '.figures']) {
     assert.ok(await page.locator(part).first().isVisible(), part);
   }
   assert.ok(!await page.getByRole('button', { name: 'Check', exact: true }).isVisible());
@@ -96,7 +96,7 @@ test('once the page is there, no keystroke keeps the thumb waiting for more than
     for (const figure of ['2', '4', '6', '8']) {
       await field(page, 'tread').fill('');
       await page.keyboard.type(figure);
-      await page.waitForFunction((text) => location.hash.includes(`tread=${text}&`), figure);
+      await page.waitForFunction((text) => location.hash.includes(`tread=${text}+mm`), figure);
     }
     const tasks = await page.evaluate(() => globalThis.measured.tasks);
     if (!fewest || tasks.length < fewest.length) fewest = tasks;

@@ -15,7 +15,7 @@
 #include <string>
 #include <string_view>
 
-#include "tests/unit/sidewall_print.hpp"
+#include "tests/support/sidewall_print.hpp"
 
 namespace {
 

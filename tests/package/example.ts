@@ -4,6 +4,7 @@ import { load, type Answer, type Core } from 'treadwater';
 const core: Core = await load();
 const answer: Answer = core.answer('tyre-check', { size: '205/55 R16 91V', load: 430, water: null });
 const kmh: number | undefined = answer.hold_to?.kmh;
+core.answer('stage-tyres', {}, (share: number) => console.log(share));
 // @ts-expect-error a sheet is named by its id, not by a number
 core.answer(1, {});
 export { kmh };

@@ -1,5 +1,8 @@
-// The inputs that are put to both builds: for each sheet its example in every unit system with each field
-// left out, spoilt or moved in turn; and for tyre-check a grid of real ones, the odd ones, and the bad ones.
+// The inputs that are put to every build: for each sheet its example in every unit system with each field
+// left out, spoilt or moved in turn; for tyre-check a grid of real ones, the odd ones, and the bad ones; and for
+// every sheet those of generated.mjs.
+import { generated } from './generated.mjs';
+import { stageInputs } from './stages.mjs';
 import { stoppingInputs } from './stopping.mjs';
 
 const sizes = [
@@ -53,6 +56,24 @@ function examples(description) {
   return list;
 }
 
+// Lists of a few rows: in several waters, places and units, whole, broken and empty.
+function fields() {
+  const row = { name: '7', size: sizes[0], load: '400 kg', pressure: '2,2 bar', tread: '5 mm' };
+  const rows = [...sizes.map((size, i) => ({ ...row, name: String(i), size, tread: `${0.8 + i * 0.6} mm`, pressure: `${22 + i} psi`, date_code: `0${1 + (i % 9)}${12 + i}` })),
+    ...bad.map((change, i) => ({ ...row, name: `bad ${i}`, ...change })).map(({ size, load, pressure, tread, date_code, name }) => ({ name, size, load: Array.isArray(load) ? '' : load, pressure, tread, date_code })),
+    { name: '<b>"\n', ...row, tyre_kind: 'banana' }, {}, { ...row, tyre_kind: 'slick' }];
+  const list = [[], [{}], [row], rows, rows.slice(0, 9)].map((some) => ({ rows: some }));
+  for (const water of ['', '0', '0.4 mm', '7 mm', '1/2 in', '150 mm'])
+    for (const units of ['metric', 'us'])
+      list.push({ rows, water, units, place: units === 'us' ? 'US' : 'AT', surface: 'loose', pressure_state: 'hot', speed: '60 mph' });
+  return list.map((input) => ({ sheet: 'field-list', input: { ...input, today: '2026-11-25' } }));
+}
+
+// Those put together by hand.
+export function chosen(description) {
+  return [...fields(), ...tyreChecks().map((input) => ({ sheet: 'tyre-check', input })), ...examples(description), ...stoppingInputs(), ...stageInputs()];
+}
+
 export function inputs(description) {
-  return [...tyreChecks().map((input) => ({ sheet: 'tyre-check', input })), ...examples(description), ...stoppingInputs()];
+  return [...chosen(description), ...generated(description)];
 }

@@ -6,7 +6,7 @@
 
 #include "tests/support/catch.hpp"
 #include "tests/support/property.hpp"
-#include "tests/unit/sidewall_print.hpp"
+#include "tests/support/sidewall_print.hpp"
 
 using namespace treadwater;
 using namespace treadwater::testing;

@@ -408,6 +408,20 @@ TEST_CASE("no plan wears a set past its limit, whatever the weather") {
           RC_ASSERT(left.expected >= left.least - 1e-9);
           RC_ASSERT(left.undriven_least >= left.least - 1e-9);
         }
+        const std::size_t sets = answer->sets.size();
+        for (std::size_t i = 0; i < event.stages.size(); ++i) {
+          double on = 0.0;
+          for (std::size_t s = 0; s < sets; ++s) {
+            const SetOnStage& of = answer->on[i * sets + s];
+            const TyreSet& set = event.sets[answer->sets[s].entry];
+            on += of.on;
+            RC_ASSERT(of.unsafe <= of.on + 1e-9);
+            RC_ASSERT(of.on <= answer->used[s] + 1e-9);
+            RC_ASSERT(of.worn <= of.most_worn + 1e-9);
+            RC_ASSERT(of.on == 0.0 || of.most_worn <= usable_life(set.kind, event.rules) + 1e-9);
+          }
+          RC_ASSERT(std::fabs(on - 1.0) < 1e-6);
+        }
         RC_ASSERT(answer->regret >= 0.0);
         RC_ASSERT(std::isfinite(answer->expected_lost));
         RC_ASSERT(answer->worst_lost >= answer->expected_lost - 1e-6 || !answer->every_path);

@@ -60,6 +60,17 @@ double onset_band(double kpa, double tread_mm, double film_mm, const std::string
   return (side == "low" ? band.low : side == "high" ? band.high : band.central).stored();
 }
 
+// So many tyres in one water, each of a tread and a pressure of its own; gives the sum of their low
+// speeds, km/h.
+double onsets_in_water(int tyres, double film_mm) {
+  using namespace treadwater;
+  const water::OnsetsInWater water(millimetres(film_mm), millimetres(0.7));
+  double sum = 0.0;
+  for (int i = 0; i < tyres; ++i)
+    sum += water.of(wet_tyre(180.0 + 0.02 * i, 8.0 * i / tyres, film_mm)).low.stored();
+  return sum;
+}
+
 // All its draws, as the native unit test has them.
 std::string onset_fingerprint(double kpa, double tread_mm, double film_mm) {
   const treadwater::water::OnsetDraws draws(wet_tyre(kpa, tread_mm, film_mm));
@@ -110,6 +121,7 @@ EMSCRIPTEN_BINDINGS(bench) {
   emscripten::function("readSidewall", &read_sidewall);
   emscripten::function("onsetBand", &onset_band);
   emscripten::function("onsetFingerprint", &onset_fingerprint);
+  emscripten::function("onsetsInWater", &onsets_in_water);
   emscripten::function("onsetCurve", &onset_curve);
   emscripten::function("onsetMap", &onset_map);
   emscripten::function("leakCurves", &leak_curves);

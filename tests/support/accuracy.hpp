@@ -14,6 +14,7 @@
 #include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
 #include "tests/support/method_tables.hpp"
+#include "tests/support/register_tables.hpp"
 
 namespace treadwater::testing {
 
@@ -202,10 +203,20 @@ inline std::string braking_residuals() {
   return text;
 }
 
-inline std::string accuracy_text() {
+inline std::string accuracy_text(const std::vector<checks::Room>& rooms) {
   return joined(
-      {"# How near it comes\n\nMade from the core and its own records by `method_tables`; a test "
-       "fails when it is stale. Percentages are against the middle of what was measured. **A "
+      {"# How near it comes\n\nMade by `method_tables` from the core, its own records and the "
+       "register of outside checks (`tests/register`); a test fails when it is stale.\n\n## Every "
+       "outside check, by room and standing\n\nA check is one figure that a paper, a rule, a table "
+       "or the trade gives, held against what the core answers, natively and in WebAssembly. "
+       "*Published* was read in the source itself, *secondary* in a text that quotes it, *memory* "
+       "was not seen in print, *common practice* has no source. *Worked out* is a figure reckoned "
+       "by hand from what the source prints, and known no better than the source. What is allowed "
+       "is half the last printed digit, or the register says what else and why. All that "
+       "is checked stands at the end of this page.\n\n",
+       register_counts(rooms),
+       "\nThe three sections that follow set our estimates against measurements. Percentages are "
+       "against the middle of what was measured. **A "
        "published model that reads above a measured onset is unsafe there**: it promises grip at a "
        "speed at which a tyre was floating.\n\n## Water: every published onset model, and ours, "
        "against every measured row\n\nNo test states its pressure; 220 kPa is taken, on a texture "
@@ -229,7 +240,15 @@ inline std::string accuracy_text() {
        footprint_residuals(),
        "\n## Wet braking: one magazine's test on 1 mm of water\n\nA modern car on good tyres; the "
        "low grip (longest) is a handbook's for older ones.\n\n",
-       braking_residuals()});
+       braking_residuals(),
+       "\n## The register, room by room\n\nOne line for each thing checked, with all its figures "
+       "up to "
+       "four; of more, the one that comes nearest to what is allowed. All are in "
+       "`tests/register/*.json`. Ours stands with one digit more than is printed, and the sign of "
+       "a "
+       "difference says whether ours is higher (+) or lower (−). *Inside*: the printed figure lies "
+       "in our band.\n\n",
+       register_tables(rooms)});
 }
 
 }  // namespace treadwater::testing

@@ -1,5 +1,5 @@
-// method_tables docs: brings the tables of docs/method.md up to date, and writes docs/accuracy.md and
-// docs/accuracy.svg.
+// method_tables docs: brings the tables of docs/method.md up to date, and writes docs/accuracy.md
+// and docs/accuracy.svg, from the core and the register of checks beside that folder.
 #include <fstream>
 #include <iostream>
 #include <sstream>
@@ -21,6 +21,7 @@ int main(int argc, char** argv) {
   }
   in.close();
   std::ofstream(folder + "/method.md") << treadwater::testing::with_tables(text.str());
-  std::ofstream(folder + "/accuracy.md") << treadwater::testing::accuracy_text();
+  std::ofstream(folder + "/accuracy.md")
+      << treadwater::testing::accuracy_text(treadwater::testing::register_rooms(folder + "/.."));
   std::ofstream(folder + "/accuracy.svg") << treadwater::testing::onset_picture();
 }

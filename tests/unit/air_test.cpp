@@ -164,6 +164,7 @@ TEST_CASE("cooling is not a leak, and a drop within the gauge's error gives none
   const GaugeReading far{kilopascals(190.0), {celsius(20.0)}};
   CHECK_FALSE(leak_between(first, near, minutes(10.0)));
   CHECK(leak_between(first, far, minutes(10.0)));
+  CHECK(leak_between(first, {kilopascals(0.0), {celsius(20.0)}}, minutes(10.0)));
   CHECK_FALSE(leak_between(first, far, minutes(0.0)));
   CHECK_FALSE(leak_between(first, far, minutes(-10.0)));
   CHECK_FALSE(leak_between(first, {kilopascals(not_a_number), {celsius(20.0)}}, minutes(10.0)));
@@ -189,7 +190,7 @@ TEST_CASE("a rate or an exposure that is no number counts as a certain puncture"
   CHECK(chance_of_more_than(0, expected_punctures({months(0.0), {}}, months(1.0))) == 1.0);
   CHECK(chance_of_more_than(-1, 0.0) == 1.0);
   CHECK(chance_of_more_than(0, 0.0) == 0.0);
-  CHECK(chance_of_more_than(2000000000, 1.0) == 0.0);
+  CHECK(chance_of_more_than(2000000000, 1.0) < 1e-100);
   CHECK(chance_of_more_than(0, 5000.0) == 1.0);
   CHECK(chance_of_more_than(3, 5000.0) == 1.0);
 }

@@ -1,4 +1,4 @@
-// The sheet `car-check`. Its rules are checked in tests/published, one tyre in tyre_check_test.cpp.
+// The sheet `car-check`. Its rules are checked in tests/register, one tyre in tyre_check_test.cpp.
 #include <nlohmann/json.hpp>
 
 #include "core/json/contract.hpp"

@@ -57,6 +57,7 @@ TEST_CASE("tread of an axle: 2 mm and 5 mm") {
     return tread_difference(millimetres(left), millimetres(right));
   };
   CHECK(difference(7.4, 5.4) == Difference::none);
+  CHECK(difference(7.41, 5.4) == Difference::worth_correcting);
   CHECK(difference(5.0, 7.1) == Difference::worth_correcting);
   CHECK(difference(8.0, 3.0) == Difference::worth_correcting);
   CHECK(difference(2.0, 7.1) == Difference::too_great);
@@ -140,6 +141,12 @@ TEST_CASE("axle loads: everything aboard is on one axle or the other") {
   CHECK_THAT(in_kilograms(loads.rear), WithinAbs(480 + 75 + 135 + 69, 1e-9));
   car.driver_in_kerb = true;
   CHECK_THAT(in_kilograms(axle_loads(car)->total()), WithinAbs(1200 + 3 * 75 + 60, 1e-9));
+  CarLoad fewer = car;
+  fewer.front_people = -1;
+  CHECK_FALSE(axle_loads(fewer));
+  fewer = car;
+  fewer.rear_people = -1;
+  CHECK_FALSE(axle_loads(fewer));
 }
 
 TEST_CASE("a trailer's nose puts more than its weight on the rear axle and lifts the front") {

@@ -1,4 +1,4 @@
-// The sheet `cold-pressure`. The physics under it is checked in tests/published.
+// The sheet `cold-pressure`. The physics under it is checked in tests/register.
 #include <nlohmann/json.hpp>
 
 #include "core/json/contract.hpp"

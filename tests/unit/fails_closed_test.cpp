@@ -56,7 +56,8 @@ TEST_CASE("what a row's field cannot take is a problem of that row, in every she
   const Json description = Json::parse(treadwater::json::describe());
   for (const Json& sheet : description["sheets"])
     for (const Json& list : sheet["fields"]) {
-      if (list["kind"] != "list") continue;
+      // A field with one bad line is still judged: field_list_test.cpp holds it to what it may say.
+      if (list["kind"] != "list" || sheet["id"] == "field-list") continue;
       const std::string id = list["id"];
       const std::size_t rows = example_of(sheet)[id].size();
       for (const Json& field : list["fields"])

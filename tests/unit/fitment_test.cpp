@@ -1,4 +1,4 @@
-// The sheet `fitment`. The rules and formulas under it are checked in tests/published.
+// The sheet `fitment`. The rules and formulas under it are checked in tests/register.
 #include <nlohmann/json.hpp>
 
 #include "core/json/contract.hpp"

@@ -150,6 +150,20 @@ TEST_CASE("ice on a hill steeper than its grip: will not stop, and no speed is s
   CHECK(speed_left_band(on("ice"), kmh(20), metres(50), downhill).low > kmh(20));
 }
 
+TEST_CASE("down a steep bend less grip never leaves less speed, and no grade no speed at all") {
+  Road bend;
+  bend.grade = -0.4;
+  bend.radius = metres(160);
+  bend.bank = 0.02;
+  const SpeedBand left = speed_left_band(on("asphalt", 3.0, 0.5), kmh(80), metres(25), bend);
+  CHECK(left.low <= left.central);
+  CHECK(left.central <= left.high);
+  CHECK(left.central > kmh(80));  // this grip holds the bend and gains speed; the low one slides
+  bend.grade = std::nan("");
+  CHECK_FALSE(speed_left_band(on("asphalt"), kmh(80), metres(25), bend).low <= kmh(80));
+  CHECK_FALSE(speed_left_band(on("asphalt"), kmh(80), metres(25), bend).high <= kmh(80));
+}
+
 TEST_CASE("the band may hold a case that stops and one that does not") {
   const DistanceBand band = braking_band(on("ice", "winter"), kmh(20), Speed(), {-0.07, {}, 0.0});
   CHECK(band.shortest);
@@ -217,6 +231,7 @@ TEST_CASE("bends: no bank, too much outward fall, a wall") {
   CHECK(*corner_speed(metres(50), 0.1, -0.2) == Speed());
   CHECK_FALSE(corner_speed(metres(50), 0.8, 1.3));
   CHECK(std::isinf(side_demand(kmh(50), metres(0), 0.0)));
+  CHECK(std::isfinite(side_demand(kmh(50), metres(0.005), 0.0)));
   CHECK(std::isinf(side_demand(kmh(200), metres(10), -0.1)));
   CHECK(comfortable_corner_speed(metres(50), -0.5) < kmh(0.001));
 }

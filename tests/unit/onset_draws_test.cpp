@@ -35,3 +35,33 @@ TEST_CASE("readings that are not numbers count as the worst") {
     CHECK(band.high <= good.high);
   }
 }
+
+TEST_CASE("many tyres in one water: the low and the central speed bit for bit as for one tyre") {
+  for (const double film : {0.2, 1.0, 5.0, 9.5, 60.0})
+    for (const double texture : {0.3, 0.7, 2.0}) {
+      const OnsetsInWater water(millimetres(film), millimetres(texture));
+      for (const double kpa : {0.0, 90.0, 150.0, 220.0, 235.5, 310.0})
+        for (const double tread : {0.0, 0.1, 0.9, 1.6, 2.3, 3.0, 5.5, 8.0, 11.0})
+          for (const double credit : {1.0, 0.5, 0.0})
+            for (const double width : {0.0, 125.0, 205.0, 305.0}) {
+              const WetTyre tyre{kilopascals(kpa),
+                                 millimetres(tread),
+                                 credit,
+                                 width > 0.0 ? std::optional(millimetres(width)) : std::nullopt,
+                                 millimetres(film),
+                                 millimetres(texture)};
+              const SpeedBand band = *aquaplaning_onset(tyre);
+              const OnsetsInWater::Onset onset = water.of(tyre);
+              REQUIRE(onset.low.stored() == band.low.stored());
+              REQUIRE(onset.central.stored() == band.central.stored());
+            }
+    }
+}
+
+TEST_CASE("many tyres in one water: what is no number counts as the worst, as for one tyre") {
+  const double nan = std::nan("");
+  const OnsetsInWater water(millimetres(5.0), millimetres(0.7));
+  WetTyre tyre{kilopascals(nan), millimetres(nan), 1.0,
+               std::nullopt,     millimetres(5.0), millimetres(0.7)};
+  CHECK(water.of(tyre).low.stored() == aquaplaning_onset(tyre)->low.stored());
+}

@@ -42,7 +42,7 @@ TEST_CASE("whole powers of two are exact, and the ends are held") {
   }
   CHECK(power(0.0, 0.3) == 0.0);
   CHECK(power(-1.0, 0.3) == 0.0);
-  CHECK(power(std::nan(""), 0.3) == 0.0);
+  CHECK(std::isnan(power(std::nan(""), 0.3)));
   CHECK(exp2_of(5000.0) == std::ldexp(1.0, 1000));
   CHECK(exp2_of(std::nan("")) == std::ldexp(1.0, -1000));
 }

@@ -1,4 +1,4 @@
-// The sheet `puncture`. The physics under it is checked in tests/published.
+// The sheet `puncture`. The physics under it is checked in tests/register.
 #include <cmath>
 #include <nlohmann/json.hpp>
 

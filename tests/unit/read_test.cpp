@@ -117,12 +117,17 @@ TEST_CASE("a sentence names the field, what was read and what would do") {
         "Tyre pressure: “430 kg” is a mass, and a pressure is asked for: use kPa, bar or psi, such "
         "as "
         "220 kPa.");
+  CHECK(sentence("1 1/0 kPa", pressure).find("divides by nothing") != std::string::npos);
+  CHECK(sentence("1 1/0.005 kPa", pressure).find("divides by nothing") == std::string::npos);
   CHECK(sentence("", load) == "Load is missing. Something like 430 kg would do.");
   CHECK_THAT(sentence("33 parsec", pressure),
              ContainsSubstring("parsec") && ContainsSubstring("kPa, bar or psi"));
 }
 
 TEST_CASE("what is repeated in a sentence is short and clean") {
+  CHECK(at_head("cut slick") == "Cut slick");
+  CHECK(at_head("") == "");
+  CHECK(at_head("80 %") == "80 %");
   CHECK(in_quotes("a\nb") == "“a b”");
   CHECK(in_quotes("\xFF\xC3") == "“\uFFFD\uFFFD”");
   const std::string quoted = in_quotes(std::string(500, 'x'));
@@ -131,8 +136,8 @@ TEST_CASE("what is repeated in a sentence is short and clean") {
 }
 
 TEST_CASE("a bound counts as inside it, whatever the last binary digit of its unit says") {
-  const QuantityRequest tyre{"Tyre", Dimension::temperature, "°C", 223.15, 423.15, "-50 °C",
-                             "150 °C", "60 °C"};
+  const QuantityRequest tyre{
+      "Tyre", Dimension::temperature, "°C", 223.15, 423.15, "-50 °C", "150 °C", "60 °C"};
   for (const char* text : {"-50 °C", "150 °C", "302 °F", "-58 °F"}) CHECK(code(text, tyre) == "");
   CHECK(code("-50.1 °C", tyre) == "below_range");
   CHECK(code("150.1 °C", tyre) == "above_range");

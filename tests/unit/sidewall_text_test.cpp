@@ -2,7 +2,7 @@
 #include <string>
 
 #include "tests/support/catch.hpp"
-#include "tests/unit/sidewall_print.hpp"
+#include "tests/support/sidewall_print.hpp"
 
 using namespace treadwater;
 using namespace treadwater::testing;

@@ -1,3 +1,4 @@
+#include "core/standard/load_adjustment.hpp"
 #include "core/standard/load_index.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/standard/speed_load.hpp"
@@ -80,4 +81,11 @@ TEST_CASE("loose surfaces have no texture to take credit for") {
   CHECK(find_road_surface("asphalt")->paved);
   CHECK_FALSE(find_road_surface("loose")->paved);
   CHECK(in_millimetres(find_road_surface("loose")->texture) == 0.0);
+}
+
+TEST_CASE("a motor-cycle tyre of symbol V bears less from 210 km/h up, in steps of 10") {
+  CHECK(motorcycle_percent(SpeedSymbol::V, kilometres_per_hour(210.0)) == 100.0);
+  CHECK(motorcycle_percent(SpeedSymbol::V, kilometres_per_hour(210.5)) == 95.0);
+  CHECK(motorcycle_percent(SpeedSymbol::V, kilometres_per_hour(220.0)) == 95.0);
+  CHECK(motorcycle_percent(SpeedSymbol::V, kilometres_per_hour(221.0)) == 90.0);
 }

@@ -1,4 +1,4 @@
-// The sheet `standing-water`. The formulas under it are checked in tests/published.
+// The sheet `standing-water`. The formulas under it are checked in tests/register.
 #include <nlohmann/json.hpp>
 
 #include "core/json/contract.hpp"

@@ -1,4 +1,4 @@
-// The sheet `stopping`. Friction, stops and bends are checked against print in tests/published.
+// The sheet `stopping`. Friction, stops and bends are checked against print in tests/register.
 #include <cmath>
 #include <nlohmann/json.hpp>
 

@@ -206,6 +206,19 @@ TEST_CASE("an intended speed is judged against the hold-to speed and the limit i
   CHECK(caution(check({{"speed", "90 km/h"}}), "speed_above_hold_to")->level == Level::unfit);
 }
 
+TEST_CASE("a speed past the water's limit is unfit though another limit governs") {
+  // A pressure within a gauge's error of too low for the load: held to nothing by that.
+  const Answer answer = check({{"load", "409 kg"},
+                               {"pressure", "160 kPa"},
+                               {"tread", "1.6 mm"},
+                               {"water", "4.3 mm"},
+                               {"speed", "56 km/h"}});
+  CHECK(answer.hold_to->governed_by == "load_at_pressure");
+  REQUIRE(kmh(limit(answer, "aquaplaning")) < 56.0);
+  CHECK(caution(answer, "speed_above_hold_to")->level == Level::unfit);
+  CHECK(answer.verdict->level == Level::unfit);
+}
+
 TEST_CASE("age is cautioned over six and over ten years") {
   CHECK_FALSE(caution(check({{"date_code", "4722"}}), "over_six_years"));
   CHECK(caution(check({{"date_code", "4719"}}), "over_six_years"));
@@ -339,6 +352,13 @@ TEST_CASE("the sidewall text is laid out whole, with the meaning of each part") 
   CHECK(whole == " 205/55  R16 91V XL");
   CHECK_THAT(meanings, ContainsSubstring("205 mm") && ContainsSubstring("615 kg") &&
                            ContainsSubstring("240 km/h"));
+}
+
+TEST_CASE("what may not be driven at all is not fit, however little it lacks") {
+  const auto a =
+      check({{"load", "610 kg"}, {"pressure", "2.5 bar"}, {"tread", "8 mm"}, {"water", "0"}});
+  CHECK(a.hold_to->speed == kilometres_per_hour(0.0));
+  CHECK(a.verdict->level == Level::unfit);
 }
 
 TEST_CASE("the answer can be read out on a radio") {

@@ -62,3 +62,14 @@ test('bad JSON, deep JSON and broken bytes do not stop the module', async () => 
     assert.equal(JSON.parse(module.answer('tyre-check', text)).ok, false);
   assert.equal(JSON.parse(module.answer('tyre-check', JSON.stringify(motorist))).hold_to.kmh, 50);
 });
+
+test('an answer that tells how far it has come is the same answer, and tells nothing that falls back', async () => {
+  const module = await loadModule();
+  const { id, example } = core.describe().sheets.find((sheet) => sheet.long);
+  const shares = [];
+  const said = module.answerTelling(id, JSON.stringify(example.input), (share) => shares.push(share));
+  assert.equal(said, module.answer(id, JSON.stringify(example.input)));
+  assert.equal(JSON.parse(said).ok, true);
+  shares.forEach((share, i) => assert.ok(share >= (shares[i - 1] ?? 0) && share <= 1, `${shares}`));
+  assert.equal(JSON.parse(module.answerTelling('tyre-check', JSON.stringify(motorist), () => {})).hold_to.kmh, 50);
+});

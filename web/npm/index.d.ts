@@ -17,6 +17,12 @@ export interface Field {
   units?: string[];
   choices?: { value: string; label: string }[];
   fields?: Field[];
+  /** Of a list: there are these rows, and no more. */
+  row_names?: string[];
+  /** Of a list: as many rows as are read. */
+  most?: number;
+  /** What else its column is called in people's own tables. */
+  also?: string[];
 }
 
 export interface Source {
@@ -30,7 +36,8 @@ export interface Description {
   version: string;
   name: string;
   safety: string;
-  sheets: { id: string; title: string; purpose: string; fields: Field[]; example: { title: string; input: Input } }[];
+  /** long: an answer can take seconds; ask for it in a worker, or with a listener. */
+  sheets: { id: string; title: string; purpose: string; long?: true; fields: Field[]; example: { title: string; input: Input } }[];
   sources: { [id: string]: Source };
 }
 
@@ -50,8 +57,15 @@ export interface Answer {
 }
 
 export interface Core {
-  describe(): Description;
-  answer(sheet: string, input: Input): Answer;
+  /** In a language that was learnt; without one, or in another, in English. */
+  describe(language?: string): Description;
+  /**
+   * Keeps a catalogue (languages/fr.json, de.json, fi.json) under the name that `language` in an input
+   * and describe() will use. False where it is no object of texts.
+   */
+  learn(language: string, catalogue: { [english: string]: string }): boolean;
+  /** A long answer tells on its way how much of it is done, 0 to 1; the listener must not ask again. */
+  answer(sheet: string, input: Input, told?: (share: number) => void): Answer;
 }
 
 /** Loads the core; the bytes of treadwater.wasm are fetched from beside this file if none are given. */

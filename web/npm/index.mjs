@@ -1,4 +1,5 @@
-// Treadwater's core for Node and for browsers: describe() and answer(), text parsed into objects.
+// Treadwater's core for Node and for browsers: describe(), answer() and learn(), text parsed into
+// objects.
 import create from './treadwater.mjs';
 
 const wasm = new URL('./treadwater.wasm', import.meta.url);
@@ -11,10 +12,27 @@ async function bytes() {
   return new Uint8Array(await (await fetch(wasm)).arrayBuffer());
 }
 
+// A listener that throws must not break off the core in the middle: it is heard no more, and what it
+// threw is thrown once the core is done.
+function telling(core, sheet, input, told) {
+  const faults = [];
+  const text = core.answerTelling(sheet, JSON.stringify(input), (share) => {
+    if (faults.length) return;
+    try {
+      told(share);
+    } catch (fault) {
+      faults.push(fault);
+    }
+  });
+  if (faults.length) throw faults[0];
+  return text;
+}
+
 export async function load(wasmBinary) {
   const core = await create({ wasmBinary: wasmBinary ?? (await bytes()) });
   return {
-    describe: () => JSON.parse(core.describe()),
-    answer: (sheet, input) => JSON.parse(core.answer(sheet, JSON.stringify(input))),
+    describe: (language = '') => JSON.parse(core.describeIn(language)),
+    learn: (language, catalogue) => core.learn(language, JSON.stringify(catalogue)),
+    answer: (sheet, input, told) => JSON.parse(told ? telling(core, sheet, input, told) : core.answer(sheet, JSON.stringify(input))),
   };
 }

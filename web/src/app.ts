@@ -4,30 +4,50 @@ import { holdTo } from './answer';
 import type { Answer, Description, Field, Input, Problem, Sheet } from './contract';
 import type { Engine } from './engine';
 import { goTo } from './go';
+import { kit } from './kit';
+import type { Panel } from './list/panel';
 import { page } from './page';
-import { recall, remember } from './remember';
+import { recall, recallDraft, remember, rememberDraft } from './remember';
 import * as state from './state';
-import type { Form, Values } from './state';
+import type { Cell, Form, Values } from './state';
+import { askedBy, language, linked, say, speak } from './words';
 
+export interface Working {
+  share: number; // done, 0 to 1
+  late: boolean; // it takes so long that it is said
+}
+
+const notLoaded = () => say('This part of the page did not load. Check the connection and try again.');
 const RECOMPUTE = 120; // ms after a keystroke
 const SETTLED = 900; // ms without one: say what is wrong, and announce the answer
+const LONGEST = 60_000; // characters of a form that are kept in the address
+const LATE = 200; // ms without an answer: say that it is being worked out
 
 export class App {
   description: Description;
   form!: Form;
-  answer: Answer | undefined; // undefined: the core itself failed
+  answer: Answer | undefined; // undefined: none yet, or the core itself failed
+  working: Working | undefined; // a long answer is on its way, and the one here is the former
   summary: Problem[] = []; // what the Check button found, until it is put right
   notes: string[] = []; // about the link that was opened
   spoken = ''; // what a screen reader is told
   emptied: Form | undefined; // to bring back what was emptied, removed or written over
   unfolded = new Set<string>(); // rows of lists, by their paths
+  panel: Panel | undefined; // where a table goes into a list
+  taken = new Map<string, string>(); // what was said of the table that a list was taken from
   choosing = false; // on a phone: the list of sheets is open
+  offer = ''; // when something was typed that may be gone on with
+  readonly watchers = new Set<() => void>(); // told of each drawing
   formOnly = true; // at the very start the form is drawn first, and the answer a moment later
 
   private touched = new Set<string>();
   private checked = false;
   private recompute = 0;
   private settle = 0;
+  private late = 0;
+  private asked = ''; // the last question whose answer is long
+  private answered = () => {}; // what follows on that answer
+  private beside: typeof import('./beside') | undefined;
   private waiting: (() => void) | undefined; // for a sheet that is still on its way
   private coming = true; // the whole core has come, or is on its way
 
@@ -36,6 +56,8 @@ export class App {
     addEventListener('hashchange', () => {
       const { choosing } = this;
       this.choosing = false;
+      const asked = askedBy(location.hash);
+      if (asked && asked !== language()) void this.speak(asked);
       this.open();
       if (choosing) goTo('form');
     });
@@ -44,22 +66,24 @@ export class App {
 
   // ---- opening
 
-  open(): void {
-    const opened = state.fromFragment(location.hash, this.description);
+  open(link = location.hash): void {
+    const opened = state.fromFragment(link, this.description);
     const first = this.description.sheets[0]!;
-    const named = this.description.sheets.find((sheet) => `#${sheet.id}` === location.hash);
+    const named = this.description.sheets.find((sheet) => sheet.id === /^#([^?]*)/.exec(link)?.[1]);
     if (opened?.form.sheet.elsewhere || named?.elsewhere) {
       if (!this.form) this.use(this.exampleOf(first));
-      this.waitFor(() => this.open());
+      this.waitFor(() => this.open(link));
       return;
     }
     this.notes = [];
+    this.offer = opened && !opened.without.length ? '' : recallDraft((opened?.form.sheet ?? named ?? first).id);
     if (opened) {
       this.use(opened.form);
-      if (opened.ignored.length) this.notes.push(`This link also says ${quoted(opened.ignored)}, which has no place here. The rest is filled in.`);
+      if (opened.without.length) this.notes.push(say('The list # was too long for this link, so it is not in it. The rest is filled in.', quoted(opened.without)));
+      if (opened.ignored.length) this.notes.push(say('This link also says #, which has no place here. The rest is filled in.', quoted(opened.ignored)));
     } else {
       this.use(this.exampleOf(named ?? first));
-      if (location.hash.length > 1 && !named) this.notes.push('This link names a sheet that is not here, so the example is shown.');
+      if (link.length > 1 && !named) this.notes.push(say('This link names a sheet that is not here, so the example is shown.'));
     }
     for (const [path] of state.leaves(this.form.sheet.fields, this.form.values)) {
       if (state.text(this.form.values, path)) this.touched.add(path);
@@ -69,6 +93,37 @@ export class App {
       this.formOnly = false;
       this.draw();
     });
+  }
+
+  // A form that was kept. Back returns to the one that was left.
+  openKept(link: string): void {
+    this.flush();
+    leaveStep();
+    this.emptied = undefined;
+    this.open(link);
+    this.save();
+    goTo('form');
+  }
+
+  async goOn(): Promise<void> {
+    const { id } = this.form.sheet;
+    try {
+      const { newest } = await import('./keep/draft').catch(() => { throw new Error(notLoaded()); });
+      const link = await newest(id);
+      if (link) return this.openKept(link);
+      this.notes = [say('What was typed then is no longer on this device.')];
+      this.dropOffer();
+    } catch (reason) {
+      this.notes = [(reason as Error).message];
+      this.draw();
+    }
+  }
+
+  dropOffer(): void {
+    this.offer = '';
+    rememberDraft(this.form.sheet.id, '');
+    this.draw();
+    goTo('form');
   }
 
   // The whole core has come: the same form goes on, with every sheet beside it.
@@ -83,6 +138,21 @@ export class App {
     else this.draw();
   }
 
+  // The same form goes on in another language, which a person chose or a link asks for.
+  async speak(wanted: string): Promise<boolean> {
+    const spoken = await speak(wanted);
+    if (spoken) {
+      this.engine.speak();
+      this.widen(this.engine);
+      this.ask();
+      this.notes = [];
+    } else {
+      this.notes = [say('That language did not load. Check the connection and choose it again.')];
+    }
+    this.draw();
+    return spoken;
+  }
+
   stayNarrow(): void {
     this.coming = false;
     if (this.waiting) this.waitFor(this.waiting);
@@ -90,7 +160,7 @@ export class App {
 
   private waitFor(then: () => void): void {
     this.waiting = then;
-    this.notes = [this.coming ? 'This sheet is on its way.' : 'The other sheets did not load. Check the connection and load the page again.'];
+    this.notes = [this.coming ? say('This sheet is on its way.') : say('The other sheets did not load. Check the connection and load the page again.')];
     this.formOnly = false;
     this.draw();
   }
@@ -113,9 +183,13 @@ export class App {
     this.form = form;
     this.touched.clear();
     this.unfolded.clear();
+    this.panel = undefined;
+    this.taken.clear();
     for (const { kind, id } of form.sheet.fields) if (kind === 'list') this.unfolded.add(`${id}.0`);
     this.checked = false;
     this.summary = [];
+    this.answer = undefined;
+    this.drop();
     this.ask();
     this.spoken = '';
   }
@@ -126,6 +200,10 @@ export class App {
     this.form.values.set(path, value);
     this.emptied = undefined;
     this.pinUnit(path);
+    if (this.form.sheet.long) {
+      this.drop();
+      this.wait();
+    }
     clearTimeout(this.recompute);
     clearTimeout(this.settle);
     this.recompute = window.setTimeout(() => this.refresh(), RECOMPUTE);
@@ -158,16 +236,19 @@ export class App {
     clearTimeout(this.settle);
     this.settle = 0;
     this.touched.add(path);
-    this.refresh();
-    this.announce();
+    this.refresh(() => this.announce());
   }
 
   check(): void {
-    this.flush();
+    clearTimeout(this.settle);
+    this.settle = 0;
     this.checked = true;
-    this.summary = this.answer?.problems ?? [];
-    this.draw();
-    goTo(this.summary.length ? 'problems' : 'answer-heading');
+    this.refresh(() => {
+      this.summary = this.answer?.problems ?? [];
+      this.draw();
+      goTo(this.summary.length ? 'problems' : 'answer-heading');
+    });
+    if (this.working) goTo('answer-heading');
   }
 
   takeWay(id: string): void {
@@ -178,7 +259,7 @@ export class App {
     this.flush();
     const fresh = this.untouched(sheet, id, false);
     const same = sheet === this.form.sheet;
-    if (!same) history.pushState(null, '', location.href); // Back returns to the form that was left
+    if (!same) leaveStep();
     this.begin({ sheet, values: same ? this.withTheirs(fresh) : fresh, way: id, example: false });
     goTo('form');
   }
@@ -242,8 +323,37 @@ export class App {
     this.keepForNow();
     state.copyRow(this.form.values, list, row - 1, row);
     this.refresh();
-    this.spoken = `${state.rowName(field, row)} is now the same as ${state.rowName(field, row - 1)}.`;
+    this.spoken = say('# is now the same as #.', state.rowName(field, row), state.rowName(field, row - 1));
     this.draw();
+  }
+
+  // ---- a whole table for a list
+
+  async openTable(list: string, field: Field, edit: boolean): Promise<void> {
+    try {
+      const { Panel: Made } = await import('./list/panel');
+      this.panel = new Made(kit, this, list, field, edit);
+    } catch {
+      this.taken.set(list, say('What reads tables did not load. Check the connection and load the page again.'));
+    }
+    this.draw();
+    document.getElementById(`table-${list}`)?.focus();
+  }
+
+  closeTable(): void {
+    const list = this.panel?.list;
+    this.panel = undefined;
+    this.draw();
+    if (list) document.getElementById(`open-${list}`)?.focus();
+  }
+
+  takeTable(list: string, field: Field, table: Map<string, Cell>[], said: string): void {
+    this.keepForNow();
+    state.putTable(this.form.values, list, field, table);
+    for (const row of [...this.unfolded]) if (row.startsWith(`${list}.`)) this.unfolded.delete(row);
+    this.taken.set(list, said);
+    this.refresh();
+    this.closeTable();
   }
 
   private keepForNow(): void {
@@ -264,6 +374,7 @@ export class App {
     this.use(form);
     this.emptied = undefined;
     this.notes = [];
+    this.offer = '';
     this.save();
     this.draw();
   }
@@ -274,31 +385,88 @@ export class App {
 
   // ---- asking the core
 
-  private ask(): void {
-    try {
-      const { sheet, values } = this.form;
-      this.answer = this.engine.answer(sheet.id, {
-        ...state.toInput(sheet.fields, values),
-        today: state.today(),
-      });
-    } catch {
-      this.answer = undefined;
+  private ask(then = () => {}): void {
+    const { sheet, values } = this.form;
+    const input = { ...state.toInput(sheet.fields, values), today: state.today() };
+    if (sheet.long) {
+      this.askBeside(sheet, input, then);
+      return;
     }
-    const left = new Set(this.answer?.problems.map((problem) => problem.field));
+    try {
+      this.take(this.engine.answer(sheet.id, input));
+    } catch {
+      this.take(undefined);
+    }
+  }
+
+  // A long answer comes when it comes, unless something else is asked before.
+  private askBeside(sheet: Sheet, input: Input, then: () => void): void {
+    this.answered = then;
+    const question = sheet.id + JSON.stringify(input);
+    if (question === this.asked) return;
+    this.drop();
+    this.asked = question;
+    this.wait();
+    const current = () => question === this.asked;
+    const said = (answer: Answer | undefined) => {
+      if (!current()) return;
+      this.take(answer);
+      if (!answer) this.asked = '';
+      this.draw();
+      this.answered();
+    };
+    const share = (done: number) => {
+      if (!current() || !this.working) return;
+      this.working.share = done;
+      if (this.working.late) this.draw();
+    };
+    import('./beside').then((beside) => {
+      this.beside = beside;
+      if (current()) beside.ask(this.engine, sheet.id, input, { share, said });
+    }, () => said(undefined));
+  }
+
+  private wait(): void {
+    if (this.working) this.working.share = 0;
+    else {
+      const working: Working = { share: 0, late: false };
+      this.working = working;
+      this.late = window.setTimeout(() => {
+        working.late = true;
+        this.spoken = say('Working it out.');
+        this.draw();
+      }, LATE);
+    }
+  }
+
+  // Whatever is still being worked out is of no use any more.
+  private drop(): void {
+    this.asked = '';
+    this.beside?.stop();
+  }
+
+  private take(answer: Answer | undefined): void {
+    clearTimeout(this.late);
+    this.working = undefined;
+    this.answer = answer;
+    const left = new Set(answer?.problems.map((problem) => problem.field));
     this.summary = this.summary.filter((problem) => left.has(problem.field));
   }
 
-  private refresh(): void {
+  private refresh(then = () => {}): void {
     clearTimeout(this.recompute);
-    this.ask();
+    this.ask(then);
     this.save();
     this.draw();
+    if (!this.working) then();
   }
 
+  // Before another form takes the place of this one: what was just typed is in the address.
   private flush(): void {
+    clearTimeout(this.recompute);
     clearTimeout(this.settle);
     this.settle = 0;
-    this.refresh();
+    this.save();
   }
 
   // A problem is shown beside its field once the person has been there.
@@ -312,26 +480,38 @@ export class App {
   private announce(): void {
     const { verdict, hold_to } = this.answer ?? {};
     const now = verdict ? `${verdict.text} ${hold_to ? `${holdTo(hold_to)}.` : ''}` : '';
-    if (now || this.spoken) this.spoken = now || 'No answer yet.';
+    if (now || this.spoken) this.spoken = now || say('No answer yet.');
     this.draw();
   }
 
-  // The untouched example needs no link; anything else is kept in the address as it is typed.
+  // The untouched example needs no more than its sheet's name; anything else is kept in the address as
+  // it is typed.
   private save(): void {
     const untouched = this.form.example && !this.form.way && same(this.form.values, this.untouched(this.form.sheet, '', true));
-    const to = untouched ? location.pathname + location.search : state.toFragment(this.form);
+    const link = untouched ? '' : state.toLink(this.form, linked());
+    const { id } = this.form.sheet;
+    const bare = linked() ? `#${id}?page.language=${linked()}` : id === this.description.sheets[0]!.id ? location.pathname + location.search : `#${id}`;
+    const to = untouched ? bare : link.length > LONGEST ? `#${id}` : link;
     try {
       if (to !== location.hash) history.replaceState(null, '', to);
     } catch { /* some browsers allow only so many changes in a while; the next one catches up */ }
   }
 
   link(): string {
-    return location.href.replace(/#.*$/s, '') + state.toFragment(this.form);
+    return location.href.replace(/#.*$/s, '') + state.toLink(this.form, linked());
   }
 
   draw(): void {
     render(page(this), this.root);
+    for (const tell of this.watchers) tell();
   }
+}
+
+// Back returns to the form that is left.
+function leaveStep(): void {
+  try {
+    history.pushState(null, '', location.href);
+  } catch { /* without a way back, then */ }
 }
 
 function same(one: Values, other: Values): boolean {
@@ -341,6 +521,6 @@ function same(one: Values, other: Values): boolean {
 // A few of somebody else's words, short enough to be read.
 function quoted(words: string[]): string {
   const short = words.slice(0, 4).map((word) => `“${[...word].slice(0, 30).join('')}”`);
-  if (words.length > short.length) short.push(`${words.length - short.length} more`);
+  if (words.length > short.length) short.push(say('# more', words.length - short.length));
   return short.join(', ');
 }

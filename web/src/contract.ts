@@ -19,6 +19,8 @@ export interface Field {
   choices?: Choice[];
   fields?: Field[]; // of a list
   row_names?: string[]; // of a list: there are these rows, and no more
+  most?: number; // of a list: as many rows as are read
+  also?: string[]; // what else its column is called in people's own tables
 }
 
 export type Given = string | { [field: string]: Given }[];
@@ -48,6 +50,7 @@ export interface Description {
   safety: string;
   ways: Way[];
   sheets: Sheet[];
+  languages?: Choice[]; // that the words can be had in
 }
 
 export type Level = 'fit' | 'care' | 'unfit' | 'note';

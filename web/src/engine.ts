@@ -1,13 +1,16 @@
-// The calculation core: loads a WebAssembly module and offers its two functions with types. The
-// first module holds what a first visit needs; the other one, twice its size, holds every sheet.
+// The calculation core: loads a WebAssembly module and offers its functions with types, in the
+// language of the page. The first module holds what a first visit needs; the other one, twice its
+// size, holds every sheet.
 import createFirst from './generated/treadwater-first.mjs';
 import firstUrl from './generated/treadwater-first.wasm?url';
 import wholeUrl from './generated/treadwater.wasm?url';
 import type { Answer, Description, Input } from './contract';
+import { catalogueText, language, say } from './words';
 
 export interface Engine {
   description: Description;
   answer(sheet: string, input: Input): Answer;
+  speak(): void; // the page's language has changed
 }
 
 export function loadFirst(): Promise<Engine> {
@@ -22,17 +25,23 @@ export async function loadWhole(): Promise<Engine> {
 // Throws an Error whose message is a sentence for the person.
 async function load(url: string, create: typeof createFirst): Promise<Engine> {
   if (typeof WebAssembly === 'undefined') {
-    throw new Error('This browser has no WebAssembly, or it is switched off, so nothing can be calculated here. Open the page in a newer browser.');
+    throw new Error(say('This browser has no WebAssembly, or it is switched off, so nothing can be calculated here. Open the page in a newer browser.'));
   }
   const wasmBinary = await fetchBytes(url);
   try {
     const core = await create({ wasmBinary });
-    return {
-      description: JSON.parse(core.describe()),
-      answer: (sheet, input) => JSON.parse(core.answer(sheet, JSON.stringify(input))),
+    const engine = {
+      description: {} as Description,
+      answer: (sheet: string, input: Input) => JSON.parse(core.answer(sheet, JSON.stringify({ ...input, language: language() }))),
+      speak() {
+        if (catalogueText()) core.learn(language(), catalogueText());
+        engine.description = JSON.parse(core.describeIn(language()));
+      },
     };
+    engine.speak();
+    return engine;
   } catch (reason) {
-    throw new Error('This browser refused to start the calculation, so there is no answer here. Open the page in a newer browser, or from another place.', { cause: reason });
+    throw new Error(say('This browser refused to start the calculation, so there is no answer here. Open the page in a newer browser, or from another place.'), { cause: reason });
   }
 }
 
@@ -43,6 +52,6 @@ async function fetchBytes(url: string): Promise<Uint8Array> {
     if (response.ok) return new Uint8Array(await response.arrayBuffer());
     throw new Error(`status ${response.status}`);
   } catch (reason) {
-    throw new Error('The calculation did not load, so there is no answer here. Check the connection and load the page again.', { cause: reason });
+    throw new Error(say('The calculation did not load, so there is no answer here. Check the connection and load the page again.'), { cause: reason });
   }
 }

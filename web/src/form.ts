@@ -3,7 +3,8 @@ import { html, nothing } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
 import type { App } from './app';
 import type { Choice, Field } from './contract';
-import { carriesUnit, leaves, rowName, rows, text, unitOf, withUnit } from './state';
+import { carriesUnit, leaves, plain, rowName, rows, text, unitOf, withUnit } from './state';
+import { say } from './words';
 
 export function form(app: App) {
   const { fields } = app.form.sheet;
@@ -18,9 +19,9 @@ export function form(app: App) {
       ${units.map((field) => radios(app, field, field.id, 'switch'))}
       ${others.map((field) => draw(app, field, field.id))}
       <div class="actions">
-        <button class="primary">Check</button>
-        <button type="button" @click=${() => app.empty()}>Empty the form</button>
-        ${app.emptied ? html`<button type="button" @click=${() => app.bringBack()}>Bring it back</button>` : nothing}
+        <button class="primary">${say('Check')}</button>
+        <button type="button" @click=${() => app.empty()}>${say('Empty the form')}</button>
+        ${app.emptied ? html`<button type="button" @click=${() => app.bringBack()}>${say('Bring it back')}</button>` : nothing}
       </div>
     </form>`;
 }
@@ -44,7 +45,7 @@ function summary(app: App) {
   return html`
     <div class="summary" id="problems" tabindex="-1" aria-labelledby="problems-heading">
       <div role="alert">
-        <h3 id="problems-heading">Before there is an answer</h3>
+        <h3 id="problems-heading">${say('Before there is an answer')}</h3>
         <ul>
           ${app.summary.map(({ field, text: said }) => html`
             <li>${document.getElementById(idOf(field)) ? html`<a href="#${idOf(field)}" data-goto=${idOf(field)}>${said}</a>` : said}</li>`)}
@@ -63,12 +64,12 @@ function draw(app: App, field: Field, path: string): unknown {
   switch (field.kind) {
     case 'list': return list(app, field, path);
     case 'choice': return (field.choices?.length ?? 0) > 3 ? select(app, field, path) : radios(app, field, path);
-    case 'yes-no': return radios(app, { ...field, choices: YES_NO }, path, 'switch');
+    case 'yes-no': return radios(app, { ...field, choices: yesNo() }, path, 'switch');
     default: return entry(app, field, path);
   }
 }
 
-const YES_NO: Choice[] = [{ value: 'yes', label: 'Yes' }, { value: 'no', label: 'No' }];
+const yesNo = (): Choice[] => [{ value: 'yes', label: say('Yes') }, { value: 'no', label: say('No') }];
 
 function entry(app: App, field: Field, path: string) {
   const typed = text(app.form.values, path);
@@ -89,7 +90,7 @@ function entry(app: App, field: Field, path: string) {
           .value=${live(typed)}>
         ${unit && field.units ? picker(field, path, unit) : nothing}
       </div>
-      ${unit && carriesUnit(typed) ? html`<p class="aside">The unit you typed counts.</p>` : nothing}
+      ${unit && carriesUnit(typed) ? html`<p class="aside">${say('The unit you typed counts.')}</p>` : nothing}
     </div>`;
 }
 
@@ -105,7 +106,7 @@ function unitShown(app: App, field: Field, path: string, typed: string): string 
 
 function picker(field: Field, path: string, shown: string) {
   return html`
-    <select data-path="${path}.unit" aria-label="Unit of ${field.label}. The number stays as typed.">
+    <select data-path="${path}.unit" aria-label=${say('Unit of #. The number stays as typed.', field.label)}>
       ${field.units?.map((unit) => html`<option value=${unit} .selected=${live(unit === shown)}>${spell(unit)}</option>`)}
     </select>`;
 }
@@ -124,8 +125,9 @@ function select(app: App, field: Field, path: string) {
       ${help(field, path)}
       ${fault(path, error)}
       <select id=${idOf(path)} data-path=${path} aria-invalid=${error ? 'true' : nothing} aria-describedby=${describedBy(field, path, error)}>
-        ${field.default ? nothing : html`<option value="" .selected=${live(!chosen)}>${field.required ? 'Choose' : 'Not said'}</option>`}
+        ${field.default ? nothing : html`<option value="" .selected=${live(!chosen)}>${field.required ? say('Choose') : say('Not said')}</option>`}
         ${field.choices?.map(({ value, label }) => html`<option value=${value} .selected=${live(value === chosen)}>${label}</option>`)}
+        ${chosen && !field.choices?.some(({ value }) => value === chosen) ? html`<option value=${chosen} selected>${chosen}</option>` : nothing}
       </select>
     </div>`;
 }
@@ -157,10 +159,26 @@ function list(app: App, field: Field, path: string) {
       <legend>${field.label}</legend>
       ${help(field, path)}
       ${fault(path, app.problem(path))}
-      ${Array.from({ length: count }, (_, row) => listRow(app, field, path, row, count))}
-      ${field.row_names ? nothing : html`
-        <button type="button" @click=${() => { app.addRow(path, field); focusRow(path, count, 'input, select'); }}>Add one more</button>`}
+      ${count > MANY ? manyRows(app, path, count)
+        : Array.from({ length: count }, (_, row) => listRow(app, field, path, row, count))}
+      ${field.row_names || count > MANY ? nothing : html`
+        <button type="button" @click=${() => { app.addRow(path, field); focusRow(path, count, 'input, select'); }}>${say('Add one more')}</button>`}
+      ${app.panel?.list === path ? app.panel.draw() : html`
+        <button type="button" id="open-${path}" @click=${() => app.openTable(path, field, false)}>${say('Paste or open a table')}<span class="unseen"> ${field.label}</span></button>
+        <button type="button" @click=${() => app.openTable(path, field, true)}>${say('Edit as text')}<span class="unseen"> ${field.label}</span></button>`}
+      <p class="taken" role="status">${app.taken.get(path) ?? nothing}</p>
     </fieldset>`;
+}
+
+const MANY = 30; // rows, and no more are drawn one by one
+
+// So many rows are edited as text; what is wrong with one is said here.
+function manyRows(app: App, path: string, count: number) {
+  const wrong = app.answer?.problems.filter((problem) => problem.field.startsWith(`${path}.`)) ?? [];
+  return html`
+    <p><strong>${count} rows.</strong> So many are not drawn one by one: edit them as text.</p>
+    ${wrong.slice(0, 10).map(({ field, text: said }) => html`<p class="error">${`Row ${Number(field.split('.')[1]) + 1}`}: ${said}</p>`)}
+    ${wrong.length > 10 ? html`<p class="error">${`And ${wrong.length - 10} more.`}</p>` : nothing}`;
 }
 
 // Folded, a row says in a line what is in it.
@@ -170,7 +188,7 @@ function listRow(app: App, field: Field, path: string, row: number, count: numbe
   const parts = field.fields ?? [];
   return html`
     <div class="row" id=${idOf(here)}>
-      ${row ? html`<button type="button" class="copy-row" @click=${() => app.copyRow(path, field, row)}>Copy from the row above<span class="unseen"> to ${name}</span></button>` : nothing}
+      ${row ? html`<button type="button" class="copy-row" @click=${() => app.copyRow(path, field, row)}>${say('Copy from the row above')}<span class="unseen"> ${name}</span></button>` : nothing}
       <details ?open=${app.unfolded.has(here)} @toggle=${(event: Event) => onFold(app, here, event)}>
         <summary><span>${name} <span class="digest">${digest(app, parts, `${here}.`)}</span></span></summary>
         <fieldset>
@@ -180,8 +198,8 @@ function listRow(app: App, field: Field, path: string, row: number, count: numbe
         ${field.row_names ? nothing : html`
           <div class="row-actions">
             ${[-1, 1].map((step) => row + step < 0 || row + step >= count ? nothing : html`
-              <button type="button" data-step=${step} @click=${() => move(app, path, row, step)}>Move ${step < 0 ? 'up' : 'down'}<span class="unseen"> ${name}</span></button>`)}
-            <button type="button" @click=${() => remove(app, field, path, row)}>Remove<span class="unseen"> ${name}</span></button>
+              <button type="button" data-step=${step} @click=${() => move(app, path, row, step)}>${step < 0 ? say('Move up') : say('Move down')}<span class="unseen"> ${name}</span></button>`)}
+            <button type="button" @click=${() => remove(app, field, path, row)}>${say('Remove')}<span class="unseen"> ${name}</span></button>
           </div>`}
       </details>
     </div>`;
@@ -191,14 +209,14 @@ function digest(app: App, parts: Field[], prefix: string): string {
   const { values } = app.form;
   const said: string[] = [];
   for (const [path, field, name] of leaves(parts, values, prefix)) {
-    if (app.problem(path)) return 'To put right';
-    const typed = text(values, path).trim();
+    if (app.problem(path)) return say('To put right');
+    const typed = plain(text(values, path));
     if (!typed || typed === field.default) continue;
     if (field.kind === 'quantity') said.push((carriesUnit(typed) ? typed : withUnit(typed, unitOf(values, path, field))).replaceAll(' ', '\u00a0'));
     else if (field.kind === 'choice') said.push(field.choices?.find(({ value }) => value === typed)?.label ?? typed);
     else said.push(field.kind === 'text' ? typed : `${name} ${typed}`);
   }
-  return said.join(', ') || 'Empty';
+  return said.join(', ') || say('Empty');
 }
 
 function onFold(app: App, row: string, { currentTarget }: Event): void {
@@ -230,7 +248,7 @@ function remove(app: App, field: Field, path: string, row: number): void {
 
 // What a label says beside its name: the unit, and whether the field may stay empty.
 function aside(field: Field, unit = '') {
-  const said = [unit, field.required || field.default ? '' : 'optional'].filter(Boolean);
+  const said = [unit, field.required || field.default ? '' : say('optional')].filter(Boolean);
   return said.length ? html` <span class="unit">(${said.join(', ')})</span>` : nothing;
 }
 
@@ -241,11 +259,11 @@ function help(field: Field, path: string, unit = '') {
 
 // The example is worth showing where the hint has none, and in the unit that is picked.
 function helpText({ kind, hint = '', example = '' }: Field, unit = ''): string {
-  return kind !== 'choice' && example && !hint.includes(example) && example.endsWith(unit) ? `${hint} For example ${example}.`.trim() : hint;
+  return kind !== 'choice' && example && !hint.includes(example) && example.endsWith(unit) ? `${hint} ${say('For example #.', example)}`.trim() : hint;
 }
 
 function fault(path: string, error: string) {
-  return error ? html`<p class="error" id="${idOf(path)}-error"><span class="unseen">Error: </span>${error}</p>` : nothing;
+  return error ? html`<p class="error" id="${idOf(path)}-error"><span class="unseen">${say('Error:')} </span>${error}</p>` : nothing;
 }
 
 function describedBy(field: Field, path: string, error: string, unit = '') {

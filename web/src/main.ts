@@ -1,31 +1,47 @@
 import { html, render } from 'lit/html.js';
 import { App } from './app';
 import { loadFirst, loadWhole } from './engine';
+import { framed } from './frame';
 import { followPlaceLinks } from './go';
 import { keepOffline } from './offline';
 import { keeping } from './page';
 import { openForPrint } from './print';
+import { offerTools } from './tools';
+import { preferred, speak } from './words';
 
 const root = document.getElementById('page')!;
 const foot = document.getElementById('keeping')!;
 
 followPlaceLinks();
 openForPrint();
+if (framed) import('./framed').then(({ settle }) => settle(), () => { /* it stays as high as it is */ });
 
-try {
+const started = start();
+offerTools(started);
+started.then(whole, (reason: Error) => {
+  root.replaceChildren();
+  render(html`<p class="notice" role="alert">${reason.message}</p>`, root);
+});
+
+async function start(): Promise<App> {
+  await speak(preferred(location.hash));
   const app = new App(await loadFirst(), root);
   await breath(); // a slow phone does this work in several short steps
   root.replaceChildren();
   app.open();
   await breath();
-  loadWhole().then((engine) => app.widen(engine), () => app.stayNarrow());
-} catch (reason) {
-  root.replaceChildren();
-  render(html`<p class="notice" role="alert">${(reason as Error).message}</p>`, root);
+  return app;
+}
+
+// After the first answer: all the sheets, and putting aside what is typed.
+async function whole(app: App): Promise<void> {
+  await loadWhole().then((engine) => app.widen(engine), () => app.stayNarrow());
+  import('./paper').then(({ onPaper }) => onPaper(app), () => { /* paper has the form as the screen has it */ });
+  if (!framed) await import('./keep/draft').then(({ watch }) => watch(app), () => { /* what is typed is in the address */ });
 }
 
 function breath(): Promise<void> {
   return new Promise((next) => setTimeout(next));
 }
 
-keepOffline((now) => render(keeping(now), foot));
+if (!framed) keepOffline((now) => render(keeping(now), foot));

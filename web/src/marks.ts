@@ -1,8 +1,9 @@
 // A level is a word and a shape, never a colour alone.
 import { html, svg } from 'lit/html.js';
 import type { Level } from './contract';
+import { say } from './words';
 
-const WORDS: Record<Level, string> = { fit: 'Fit', care: 'Take care', unfit: 'Not fit', note: 'Note' };
+const words = (): Record<Level, string> => ({ fit: say('Fit'), care: say('Take care'), unfit: say('Not fit'), note: say('Note') });
 
 const STROKES: Record<Level, string> = {
   fit: 'M3 13 L9.5 19 L21 5',
@@ -12,7 +13,7 @@ const STROKES: Record<Level, string> = {
 };
 
 export function word(level: Level): string {
-  return WORDS[level] ?? '';
+  return words()[level] ?? '';
 }
 
 export function mark(level: Level) {

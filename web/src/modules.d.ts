@@ -5,15 +5,22 @@ interface ImportMeta {
 
 // The files that the build of the core lays into src/generated.
 declare module '*/treadwater-first.mjs' {
-  const create: (options: { wasmBinary: Uint8Array }) => Promise<{
+  export interface First {
     describe(): string;
+    describeIn(language: string): string;
+    learn(language: string, catalogue: string): boolean;
     answer(sheet: string, input: string): string;
-  }>;
+  }
+  const create: (options: { wasmBinary: Uint8Array }) => Promise<First>;
   export default create;
 }
 
 declare module '*/treadwater.mjs' {
-  export { default } from '*/treadwater-first.mjs';
+  import type { First } from '*/treadwater-first.mjs';
+  const create: (options: { wasmBinary: Uint8Array }) => Promise<First & {
+    answerTelling(sheet: string, input: string, told: (share: number) => void): string;
+  }>;
+  export default create;
 }
 
 declare module '*?url' {
@@ -22,3 +29,8 @@ declare module '*?url' {
 }
 
 declare module '*.css';
+
+declare module '*/languages/*.json' {
+  const catalogue: Record<string, string>;
+  export default catalogue;
+}

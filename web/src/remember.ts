@@ -4,36 +4,56 @@ import type { Input } from './contract';
 
 const KEPT = ['units', 'place'];
 
+// What a choice of one's own is kept under; look.js, which runs before the page is drawn, reads some.
+export function recallOne(id: string): string {
+  try {
+    return localStorage.getItem(`treadwater.${id}`) ?? '';
+  } catch {
+    return ''; // no storage here
+  }
+}
+
+// Says whether it will be remembered. An empty value is forgotten.
+export function rememberOne(id: string, value: string): boolean {
+  try {
+    if (value) localStorage.setItem(`treadwater.${id}`, value);
+    else localStorage.removeItem(`treadwater.${id}`);
+    return true;
+  } catch {
+    return false; // no storage here
+  }
+}
+
 export function recall(): Input {
   const kept: Input = {};
-  try {
-    for (const id of KEPT) {
-      const value = localStorage.getItem(`treadwater.${id}`);
-      if (value) kept[id] = value;
-    }
-  } catch { /* no storage here */ }
+  for (const id of KEPT) {
+    const value = recallOne(id);
+    if (value) kept[id] = value;
+  }
   return kept;
+}
+
+export function remember(id: string, value: string): void {
+  if (KEPT.includes(id)) rememberOne(id, value);
 }
 
 // Pixels a millimetre of this screen, as somebody found by holding a card to it.
 export function recallScale(): number | undefined {
-  try {
-    const scale = Number(localStorage.getItem('treadwater.scale'));
-    return scale >= 1 && scale <= 16 ? scale : undefined;
-  } catch {
-    return undefined;
-  }
+  const scale = Number(recallOne('scale'));
+  return scale >= 1 && scale <= 16 ? scale : undefined;
 }
 
 export function rememberScale(scale: number): void {
-  try {
-    localStorage.setItem('treadwater.scale', String(scale));
-  } catch { /* no storage here */ }
+  rememberOne('scale', String(scale));
 }
 
-export function remember(id: string, value: string): void {
-  if (!KEPT.includes(id)) return;
-  try {
-    localStorage.setItem(`treadwater.${id}`, value);
-  } catch { /* no storage here */ }
+// When something was last typed into a sheet that may be gone on with. What it was is in the
+// database; this much is known at once, so that the offer stands on the first drawing.
+export function recallDraft(sheet: string): string {
+  const when = recallOne(`draft.${sheet}`);
+  return Number.isNaN(Date.parse(when)) ? '' : when;
+}
+
+export function rememberDraft(sheet: string, when: string): void {
+  rememberOne(`draft.${sheet}`, when);
 }

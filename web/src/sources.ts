@@ -1,6 +1,7 @@
 // Where each figure comes from: a number beside the figure, and the list the numbers point to.
 import { html, nothing } from 'lit/html.js';
 import type { Answer } from './contract';
+import { say } from './words';
 
 // Numbered in the order in which a reader meets them.
 function numbered({ cautions, limits, figures, sources }: Answer): string[] {
@@ -11,7 +12,7 @@ function numbered({ cautions, limits, figures, sources }: Answer): string[] {
 export function refs(said: Answer, sources: string[]) {
   const known = numbered(said);
   return sources.filter((id) => known.includes(id)).map((id) => html`
-    <a class="ref" href="#source-${id}" data-goto="source-${id}" aria-label="Source ${known.indexOf(id) + 1}">[${known.indexOf(id) + 1}]</a>`);
+    <a class="ref" href="#source-${id}" data-goto="source-${id}" aria-label=${say('Source #', known.indexOf(id) + 1)}>[${known.indexOf(id) + 1}]</a>`);
 }
 
 export function sourceList(said: Answer) {
@@ -19,13 +20,13 @@ export function sourceList(said: Answer) {
   if (!all.length) return nothing;
   return html`
     <details>
-      <summary>The sources, and how each is known</summary>
+      <summary>${say('The sources, and how each is known')}</summary>
       <ol class="sources">
         ${all.map(([id, { title, clause, year, standing }]) => html`
           <li id="source-${id}" tabindex="-1">
-            ${title}${clause ? `, ${clause}` : nothing}${year ? ` (${year})` : nothing}. <em>${standing.charAt(0).toUpperCase() + standing.slice(1)}.</em>
+            <span lang="en">${title}${clause ? `, ${clause}` : nothing}${year ? ` (${year})` : nothing}.</span> <em>${standing.charAt(0).toUpperCase() + standing.slice(1)}.</em>
           </li>`)}
       </ol>
-      <p class="hint">Published: read in print. Secondary: quoted by another work. Memory: not yet checked against print, so provisional. Common practice: what the trade does.</p>
+      <p class="hint">${say('Published: read in print. Secondary: quoted by another work. Memory: not yet checked against print, so provisional. Common practice: what the trade does.')}</p>
     </details>`;
 }

@@ -12,10 +12,18 @@ export interface Form {
   example: boolean; // still holds figures of the worked example
 }
 
-const MOST_ROWS = 100;
+const LONGEST_LIST = 8000; // characters of a link
+const LONGEST = 2000; // characters: more than the core takes in any field
 
 export function text(values: Values, path: string): string {
   return values.get(path) ?? '';
+}
+
+// What was typed, as it may stand among other words: without marks that would turn those round (or
+// half characters, which are no text), and set apart where it runs from right to left.
+export function plain(typed: string): string {
+  const kept = typed.slice(0, LONGEST).replace(/[\p{Cs}\u202a-\u202e\u2066-\u2069]/gu, '').trim();
+  return /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/.test(kept) ? `\u2068${kept}\u2069` : kept;
 }
 
 // Every field that takes a value, with its path and what it is called; lists row by row.
@@ -36,7 +44,11 @@ export function* leaves(fields: Field[], values: Values, prefix = '', row = ''):
 export function rows(values: Values, list: string, field: Field): number {
   if (field.row_names) return field.row_names.length;
   const count = Number(values.get(`${list}.rows`) ?? 1);
-  return Number.isInteger(count) ? Math.min(Math.max(count, 0), MOST_ROWS) : 1;
+  return Number.isInteger(count) ? Math.min(Math.max(count, 0), mostRows(field)) : 1;
+}
+
+export function mostRows({ row_names, most }: Field): number {
+  return row_names?.length ?? most ?? 100;
 }
 
 export function rowName({ label, row_names }: Field, row: number): string {
@@ -68,6 +80,32 @@ export function copyRow(values: Values, list: string, from: number, to: number):
   for (const row of [from, to]) putRow(values, list, row, copied);
 }
 
+// A whole table in place of the list. A bare number keeps the unit it was read in.
+export function putTable(values: Values, list: string, field: Field, table: Map<string, Cell>[]): void {
+  for (const key of [...values.keys()]) if (key.startsWith(`${list}.`)) values.delete(key);
+  if (!field.row_names) values.set(`${list}.rows`, String(table.length));
+  for (let row = 0; row < rows(values, list, field); row++) {
+    fillDefaults(values, field.fields ?? [], `${list}.${row}.`);
+    for (const part of field.fields ?? []) {
+      const cell = table[row]?.get(part.id);
+      if (!cell) continue;
+      const path = `${list}.${row}.${part.id}`;
+      const [typed, own] = split(cell.text, part.units ?? []);
+      const bare = part.kind === 'quantity' && !carriesUnit(typed);
+      const unit = own ?? cell.unit ?? preferredUnit(values, part);
+      const known = !!part.units?.includes(unit);
+      values.set(path, bare && !known ? `${typed} ${unit}` : typed);
+      if (bare && known) values.set(`${path}.unit`, unit);
+    }
+  }
+}
+
+// A cell as it was read, with the unit that its column names.
+export interface Cell {
+  text: string;
+  unit?: string;
+}
+
 // What a row holds, under the fields' own ids.
 type Row = [string, string][];
 
@@ -86,9 +124,18 @@ function putRow(values: Values, list: string, row: number, held: Row): void {
 
 // The unit that a picker shows: the one picked, else the one the unit system prefers.
 export function unitOf(values: Values, path: string, field: Field): string {
-  const picked = values.get(`${path}.unit`);
-  if (picked !== undefined) return picked;
+  return values.get(`${path}.unit`) ?? preferredUnit(values, field);
+}
+
+export function preferredUnit(values: Values, field: Field): string {
   return field.preferred?.[text(values, 'units')] ?? field.units?.[0] ?? '';
+}
+
+// What was typed, and for a bare number its unit.
+export function withItsUnit(values: Values, path: string, field: Field): string {
+  const typed = plain(text(values, path));
+  const bare = typed && field.kind === 'quantity' && !carriesUnit(typed);
+  return bare ? withUnit(typed, unitOf(values, path, field)) : typed;
 }
 
 // Does the typed text bring its own unit? An exponent's e is not one.
@@ -185,10 +232,8 @@ export function toInput(fields: Field[], values: Values, prefix = ''): Input {
       input[field.id] = list;
       continue;
     }
-    const typed = text(values, path).trim();
-    if (!typed) continue;
-    const bare = field.kind === 'quantity' && !carriesUnit(typed);
-    input[field.id] = bare ? withUnit(typed, unitOf(values, path, field)) : typed;
+    const typed = withItsUnit(values, path, field);
+    if (typed) input[field.id] = typed;
   }
   return input;
 }
@@ -199,57 +244,161 @@ export function today(now = new Date()): string {
   return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
+// A day in words, as "25 Nov 2026", or with its time, as "25 Nov, 14:30".
+export function day(when: string, time = false): string {
+  const language = document.documentElement.lang;
+  const form: Intl.DateTimeFormatOptions = time ? { hour: '2-digit', minute: '2-digit' } : { year: 'numeric' };
+  return new Date(when).toLocaleString(language === 'en' ? 'en-GB' : language, { day: 'numeric', month: 'short', ...form });
+}
+
 // ---- to a link and back
 
-export function toFragment(form: Form): string {
+// Each field under its own path, whole, as it is kept.
+export function toFields(form: Form): Record<string, string> {
+  const fields = form.sheet.fields.flatMap((field) => [...spelled(form.values, field)]);
+  return Object.fromEntries([...fields, ...marks(form)]);
+}
+
+// Short enough for a message: a number with its unit, a list column by column, and no list that is
+// more than a link can carry. Every default and unit is in it, so that a later version with other
+// defaults reads the same figures.
+export function toLink(form: Form, language = ''): string {
+  const long = longLists(form);
   const query = new URLSearchParams();
-  const lists = [...form.values].filter(([key]) => key.endsWith('.rows'));
-  for (const [key, value] of lists) query.set(key, value);
-  for (const [path, field] of leaves(form.sheet.fields, form.values)) {
-    const typed = text(form.values, path);
-    if (!typed) continue;
-    query.set(path, typed);
-    if (field.kind === 'quantity') query.set(`${path}.unit`, unitOf(form.values, path, field));
+  for (const field of form.sheet.fields) {
+    if (long.includes(field)) query.append('page.without', field.id);
+    else for (const [key, value] of inShort(form.values, field)) query.append(key, value);
   }
-  if (form.way) query.set('page.way', form.way);
-  if (form.example) query.set('page.example', '1');
-  return `#${form.sheet.id}?${query.toString().replaceAll('%2F', '/')}`;
+  for (const [key, value] of marks(form)) query.append(key, value);
+  if (language) query.append('page.language', language);
+  return `#${form.sheet.id}?${query.toString().replaceAll('%2F', '/').replaceAll('%7E', '~')}`;
+}
+
+function marks({ way, example }: Form): [string, string][] {
+  return [...(way ? [['page.way', way]] : []), ...(example ? [['page.example', '1']] : [])] as [string, string][];
+}
+
+function* spelled(values: Values, field: Field): Generator<[string, string]> {
+  const count = values.get(`${field.id}.rows`);
+  if (field.kind === 'list' && count !== undefined) yield [`${field.id}.rows`, count];
+  for (const [path, leaf] of leaves([field], values)) {
+    const typed = text(values, path);
+    if (!typed) continue;
+    yield [path, typed];
+    if (leaf.kind === 'quantity') yield [`${path}.unit`, unitOf(values, path, leaf)];
+  }
+}
+
+const FIGURES = /^[\d.,]+$/;
+
+function* inShort(values: Values, field: Field): Generator<[string, string]> {
+  if (field.kind !== 'list') {
+    yield* inColumn(values, field, field.id, [field.id], ([cell = '']) => cell);
+    return;
+  }
+  const count = values.get(`${field.id}.rows`);
+  if (count !== undefined) yield [`${field.id}.rows`, count];
+  for (const column of field.fields ?? []) {
+    const paths = Array.from({ length: rows(values, field.id, field) }, (_, row) => `${field.id}.${row}.${column.id}`);
+    yield* inColumn(values, column, `${field.id}.${column.id}`, paths, joined);
+  }
+}
+
+// A number and its unit in one, "430 kg", where all there is can be told apart again.
+function* inColumn(values: Values, field: Field, key: string, paths: string[], put: (cells: string[]) => string): Generator<[string, string]> {
+  const typed = paths.map((path) => text(values, path));
+  if (!typed.some(Boolean)) return;
+  const units = paths.map((path, i) => (typed[i] && field.kind === 'quantity' ? unitOf(values, path, field) : ''));
+  const plain = typed.every((cell, i) => !cell || (FIGURES.test(cell) && units[i]));
+  yield [key, put(plain ? typed.map((cell, i) => `${cell} ${units[i]}`.trim()) : typed)];
+  if (!plain && field.kind === 'quantity') yield [`${key}.unit`, put(units)];
+}
+
+// Cells of a column between tildes.
+function joined(cells: string[]): string {
+  return cells.map((cell) => cell.replace(/[\\~]/g, '\\$&')).join('~');
+}
+
+function cellsOf(value: string): string[] {
+  const cells = [''];
+  for (const [sign, escaped] of value.matchAll(/\\([\\~])|[^]/gu)) {
+    if (sign === '~') cells.push('');
+    else cells.push(cells.pop() + (escaped ?? sign));
+  }
+  return cells;
+}
+
+// A short link as a long one says it. Where a unit stands by itself, what it belongs to is as it was
+// typed, so that "430 kg" beside "lb" stays what it is.
+function* spelledOut(said: [string, string][], fields: Field[]): Generator<[string, string]> {
+  const keys = new Set(said.map(([key]) => key));
+  for (const [key, value] of said) {
+    const [id = '', own = '', ...end] = key.split('.');
+    const field = fields.find((one) => one.id === id);
+    const column = field?.fields?.find((one) => one.id === own);
+    const cells = field && column ? cellsOf(value).slice(0, mostRows(field) + 1) : [value];
+    for (const [row, cell] of cells.entries()) {
+      if (column && !cell) continue;
+      const path = column ? [id, row, own, ...end].join('.') : key;
+      const [, figure, unit = ''] = /^([\d.,]+) (.+)$/.exec(cell) ?? [];
+      if (figure && (column ?? field)?.units?.includes(unit) && !keys.has(`${key}.unit`)) yield* [[path, figure], [`${path}.unit`, unit]] as [string, string][];
+      else yield [path, cell];
+    }
+  }
+}
+
+// Lists that are more than a link can carry.
+export function longLists({ sheet, values }: Form): Field[] {
+  return sheet.fields.filter((field) => {
+    if (field.kind !== 'list') return false;
+    let length = 0;
+    for (const [key, value] of spelled(values, field)) {
+      length += key.length + value.length + 2;
+      if (length > LONGEST_LIST) return true;
+    }
+    return false;
+  });
 }
 
 export interface Opened {
   form: Form;
   ignored: string[]; // what the link said that this version cannot use
+  without: string[]; // lists that were too long for it
 }
 
 // A fragment is a stranger's text: only keys that the sheet itself names are taken from it.
 export function fromFragment(fragment: string, description: Description): Opened | undefined {
   const [, id = '', query = ''] = /^#?([^?]*)\??(.*)$/s.exec(fragment) ?? [];
   const sheet = description.sheets.find((one) => one.id === id);
-  if (!sheet || !query) return undefined;
+  const said = [...new URLSearchParams(query)].filter(([key]) => key !== 'page.language'); // that is read when the page starts
+  if (!sheet || !said.length) return undefined;
   const form: Form = { sheet, values: start(sheet, {}), way: '', example: false };
   const ignored: string[] = [];
-  for (const [key, value] of new URLSearchParams(query)) {
+  const without: string[] = [];
+  for (const [key, value] of spelledOut(said, sheet.fields)) {
     if (key === 'page.way' && wayOf(description, sheet, value)) form.way = value;
+    else if (key === 'page.without') without.push(sheet.fields.find((field) => field.id === value)?.label ?? value);
     else if (key === 'page.example') form.example = value === '1' && !!sheet.example;
-    else if (accepts(sheet.fields, key, value)) form.values.set(key, value);
+    else if (accepts(sheet.fields, key, value)) form.values.set(key, value.slice(0, LONGEST));
     else ignored.push(key);
   }
-  return { form, ignored };
+  return { form, ignored, without };
 }
 
 export function wayOf(description: Description, sheet: Sheet, id: string): Way | undefined {
   return description.ways.find((way) => way.id === id && way.sheet === sheet.id);
 }
 
-function accepts(fields: Field[], key: string, value: string): boolean {
+// What a row says in place of a choice is kept: taken out, it would become the first choice unseen.
+function accepts(fields: Field[], key: string, value: string, inRow = false): boolean {
   const [id = '', ...rest] = key.split('.');
   const field = fields.find((one) => one.id === id);
   if (!field) return false;
   const end = rest.join('.');
   if (field.kind === 'list') {
-    if (end === 'rows') return !field.row_names && /^\d{1,3}$/.test(value);
-    return /^\d{1,3}$/.test(rest[0] ?? '') && Number(rest[0]) < (field.row_names?.length ?? MOST_ROWS) && accepts(field.fields ?? [], rest.slice(1).join('.'), value);
+    if (end === 'rows') return !field.row_names && /^\d{1,4}$/.test(value);
+    return /^\d{1,4}$/.test(rest[0] ?? '') && Number(rest[0]) < mostRows(field) && accepts(field.fields ?? [], rest.slice(1).join('.'), value, true);
   }
   if (end === 'unit') return !!field.units?.includes(value);
-  return !end && offered(field, value);
+  return !end && (inRow || offered(field, value));
 }

@@ -1,5 +1,6 @@
 // What the chart and the map share: axes, and marks that say "you are here".
 import { html, svg } from 'lit/html.js';
+import { decimals } from '../words';
 
 export interface Axis {
   label: string;
@@ -45,7 +46,7 @@ export function here(mark: number, x = 0, y = 0) {
 
 // Few enough figures to be read, and a minus sign as it is printed.
 export function plain(value: number, digits = 3): string {
-  return String(Number(value.toPrecision(digits))).replace('-', '\u2212');
+  return decimals(String(Number(value.toPrecision(digits)))).replace('-', '\u2212');
 }
 
 // The round numbers from one to the other, about as many as asked for.

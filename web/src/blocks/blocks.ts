@@ -3,6 +3,7 @@ import { nothing } from 'lit/html.js';
 import type { Block } from '../contract';
 import { chart } from './chart';
 import { drawing } from './drawing';
+import { later } from './later';
 import { map } from './map';
 import { marking } from './marking';
 import { spoken } from './spoken';
@@ -11,7 +12,10 @@ import { timeline } from './timeline';
 
 const KINDS: Record<string, (block: never) => unknown> = { chart, drawing, map, marking, spoken, table, timeline };
 
+const PICTURES = [chart, drawing, map] as unknown[];
+
 export function block(one: Block): unknown {
   const draw = Object.hasOwn(KINDS, one.kind) ? KINDS[one.kind] : undefined;
-  return draw ? draw(one as never) : nothing;
+  if (!draw) return nothing;
+  return PICTURES.includes(draw) ? later(() => draw(one as never)) : draw(one as never);
 }

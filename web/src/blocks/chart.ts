@@ -6,6 +6,7 @@ import type { Block } from '../contract';
 import { marksKey, named, placed, plain, shapeOf } from './axes';
 import type { Axis, Mark } from './axes';
 import { grid } from './table';
+import { say } from '../words';
 
 export interface Series {
   role: 'subject' | 'reference';
@@ -59,13 +60,13 @@ export function chart(one: Chart) {
                 ${line.low ? svg`<rect width="40" height="16"></rect>` : nothing}
                 <path d="M0 8H40" stroke-width=${look.widthOf(line)} stroke-dasharray=${look.dashOf(i).join(' ')}></path>
               </svg>
-              ${line.label}${line.low ? ', with its band' : nothing}
+              ${line.label}${line.low ? say(', with its band') : nothing}
             </li>`)}
           ${marksKey(marks)}
         </ul>
       </figure>` : nothing}
     <details>
-      <summary>The same as a table</summary>
+      <summary>${say('The same as a table')}</summary>
       ${grid(title, columns, rows)}
     </details>`;
 }

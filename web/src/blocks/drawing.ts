@@ -4,6 +4,7 @@
 import { html, nothing, svg } from 'lit/html.js';
 import type { Block } from '../contract';
 import { recallScale, rememberScale } from '../remember';
+import { say } from '../words';
 
 interface Shape {
   shape: string;
@@ -47,8 +48,8 @@ export function drawing({ id, title, text, width, height, shapes }: Drawing) {
         </ul>
         ${known?.label ? html`
           <details class="true-size" @toggle=${(event: Event) => toTrueSize(event, across)}>
-            <summary>In true size</summary>
-            <label>Hold a real one to the screen and slide until the drawn one is as large: ${known.label}
+            <summary>${say('In true size')}</summary>
+            <label>${say('Hold a real one to the screen and slide until the drawn one is as large: #', known.label)}
               <input type="range" min="1" max="16" step="0.02" .value=${String(recallScale() ?? USUAL)}
                 @input=${(event: Event) => toTrueSize(event, across)}>
             </label>
@@ -60,7 +61,8 @@ export function drawing({ id, title, text, width, height, shapes }: Drawing) {
 // While it is open the picture is as wide as the slide says; what does not fit can be scrolled to.
 function toTrueSize(event: Event, across: number): void {
   const details = (event.target as Element).closest('details')!;
-  const picture = details.closest('figure')!.querySelector<HTMLElement>('.picture')!;
+  const picture = details.closest('figure')?.querySelector<HTMLElement>('.picture');
+  if (!picture) return; // drawn anew since
   const slide = details.querySelector('input')!;
   if (event.type === 'input') rememberScale(Number(slide.value));
   picture.classList.toggle('true', details.open);

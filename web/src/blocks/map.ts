@@ -5,6 +5,7 @@ import type { Block } from '../contract';
 import { here, marksKey, named, placed, plain, roundNumbers } from './axes';
 import type { Axis, Mark } from './axes';
 import { grid } from './table';
+import { say } from '../words';
 
 type Row = (number | null)[];
 
@@ -54,15 +55,15 @@ export function map(one: Map) {
         </ul>
       </figure>` : nothing}
     <details>
-      <summary>The same as a table</summary>
-      <p>${named(value)}. Across: ${named(x)}.</p>
+      <summary>${say('The same as a table')}</summary>
+      <p>${say('#. Across: #.', named(value), named(x))}</p>
       ${listed(one)}
     </details>`;
 }
 
 function rangeText(from: number | undefined, to: number | undefined): string {
-  if (from === undefined) return to === undefined ? 'all' : `under ${plain(to)}`;
-  return to === undefined ? `${plain(from)} and more` : `${plain(from)} to ${plain(to)}`;
+  if (from === undefined) return to === undefined ? say('all') : say('under #', plain(to));
+  return to === undefined ? say('# and more', plain(from)) : say('# to #', plain(from), plain(to));
 }
 
 // ---- the picture
@@ -112,18 +113,19 @@ function bandFrom(values: Row[], at: (column: number, row: number) => Point, fro
   for (let row = 0; row + 1 < values.length; row++) {
     const columns = values[row]!.length;
     let run = -1; // whole cells side by side are one rectangle
+    const held = (c: number, r: number) => values[r]![c] ?? NaN;
     for (let column = 0; column < columns; column++) {
-      const corners = [[column, row], [column + 1, row], [column + 1, row + 1], [column, row + 1]] as const;
-      const held = corners.map(([c, r]) => values[r]?.[c] ?? NaN);
-      const whole = held.every((value) => value >= from);
+      const [a, b, c, d] = [held(column, row), held(column + 1, row), held(column + 1, row + 1), held(column, row + 1)];
+      const whole = a >= from && b >= from && c >= from && d >= from;
       if (whole && run < 0) run = column;
       if (!whole && run >= 0) {
         const [[left, bottom], [right, top]] = [at(run, row), at(column, row + 1)];
         area += `M${spell([left, bottom])}H${right.toFixed(1)}V${top.toFixed(1)}H${left.toFixed(1)}Z`;
         run = -1;
       }
-      if (whole || held.some(Number.isNaN) || !held.some((value) => value >= from)) continue;
-      const { outline, line } = partOf(corners.map(([c, r]) => at(c, r)), held, from);
+      if (whole || Number.isNaN(a + b + c + d) || !(a >= from || b >= from || c >= from || d >= from)) continue;
+      const corners = [at(column, row), at(column + 1, row), at(column + 1, row + 1), at(column, row + 1)];
+      const { outline, line } = partOf(corners, [a, b, c, d], from);
       area += `M${outline.map(spell).join('L')}Z`;
       edge += line.map(([start, stop]) => `M${spell(start)}L${spell(stop)}`).join('');
     }

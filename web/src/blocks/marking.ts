@@ -4,6 +4,7 @@
 import { html, svg } from 'lit/html.js';
 import { keyed } from 'lit/directives/keyed.js';
 import type { Block } from '../contract';
+import { say } from '../words';
 
 interface Stretch {
   text: string;
@@ -43,7 +44,7 @@ export function marking({ title, stretches }: Marking) {
     <div class="marking">
       ${rows.length > MOST_ROWS ? list : html`
         ${keyed(JSON.stringify(stretches), picture(stretches, parts, rows))}
-        <details><summary>The same as a list</summary>${list}</details>`}
+        <details><summary>${say('The same as a list')}</summary>${list}</details>`}
     </div>`;
 }
 
@@ -129,7 +130,7 @@ function picture(stretches: Stretch[], parts: Stretch[], rows: Sign[][]) {
         })}
       </svg>
       <figcaption>
-        <p class="now">Choose a part to see what it means.</p>
+        <p class="now">${say('Choose a part to see what it means.')}</p>
         ${parts.map(({ text, meaning }) => html`<p><strong>${text}</strong> ${meaning}</p>`)}
       </figcaption>
     </figure>`;

@@ -4,7 +4,7 @@ import uPlot from 'uplot';
 import type { Chart, Look } from './chart';
 
 // On paper the canvas is as large as this, and shrunk by the style sheet, so that its lines are sharp.
-const PAPER = { width: 1000, height: 440, scale: 2.2 };
+const PAPER = { width: 1000, height: 330, scale: 2.2 };
 
 interface Ink {
   ink: string;
@@ -22,12 +22,19 @@ class LinePlot extends HTMLElement {
   #chart: Chart | undefined;
   #plot: uPlot | undefined;
   #printing = false;
+  #soon = 0;
   #left: AbortController | undefined;
   readonly #size = new ResizeObserver(() => this.#draw());
 
   set chart(chart: Chart) {
     this.#chart = chart;
-    if (this.isConnected) this.#draw();
+    if (this.isConnected) this.#drawSoon();
+  }
+
+  // The words come first: a slow phone shows them, and then draws the picture.
+  #drawSoon(): void {
+    cancelAnimationFrame(this.#soon);
+    this.#soon = requestAnimationFrame(() => setTimeout(() => this.#draw()));
   }
 
   connectedCallback(): void {
@@ -42,6 +49,9 @@ class LinePlot extends HTMLElement {
     for (const query of ['(prefers-color-scheme: dark)', '(forced-colors: active)']) {
       matchMedia(query).addEventListener('change', () => this.#draw(), { signal });
     }
+    const dressed = new MutationObserver(() => this.#draw());
+    dressed.observe(document.documentElement, { attributeFilter: ['data-look', 'data-text', 'data-worn'] });
+    signal.addEventListener('abort', () => dressed.disconnect());
     for (const event of ['beforeprint', 'afterprint']) {
       addEventListener(event, () => {
         this.#printing = event === 'beforeprint';

@@ -2,6 +2,7 @@
 import { html } from 'lit/html.js';
 import type { Block } from '../contract';
 import { copyButton } from '../copy';
+import { say } from '../words';
 
 interface Spoken extends Block {
   text: string;
@@ -11,5 +12,5 @@ export function spoken({ title, text }: Spoken) {
   return html`
     <h3>${title}</h3>
     <blockquote class="spoken"><p>${text}</p></blockquote>
-    ${copyButton('Copy the sentence', () => text)}`;
+    ${copyButton(say('Copy the sentence'), () => text)}`;
 }

@@ -1,0 +1,127 @@
+// The page in each language: chosen by the browser, by a link, or in the settings; whole, within a
+// phone's width, and with no server.
+import assert from 'node:assert/strict';
+import { createRequire } from 'node:module';
+import { readFileSync } from 'node:fs';
+import { after, test } from 'node:test';
+
+import { field, fillIn, house, KERB, ready, typed, visit } from './support.mjs';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const LANGUAGES = { fr: { check: 'Vérifier', own: 'Utiliser mes propres chiffres' }, de: { check: 'Prüfen', own: 'Meine eigenen Zahlen verwenden' }, fi: { check: 'Tarkista', own: 'Käytä omia lukujani' } };
+const LOCALES = { fr: 'fr-CH', de: 'de-AT', fi: 'fi-FI' };
+
+const { site, browser } = await house(after);
+
+const sideways = (page) => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+const lang = (page) => page.evaluate(() => document.documentElement.lang);
+const words = (page) => page.evaluate(() => document.body.innerText);
+const settled = (page) => page.waitForFunction(() => document.querySelectorAll('nav.sheets li').length > 8);
+const kept = (page) => page.waitForFunction(() => document.getElementById('keeping').textContent.trim() !== '');
+
+// English that would be no proper name: a leftover.
+const LEFT = /(?<![“"„«”\p{L}])(?:the|and|with|this|that|tyre|tread|pressure)(?![\p{L}])/iu;
+
+for (const [language, { check, own }] of Object.entries(LANGUAGES)) {
+  test(`${language}: a browser of that language is answered in it from the first word`, async () => {
+    const { context, page, seen } = await visit(browser, site.url, { locale: LOCALES[language] });
+    assert.equal(await lang(page), language);
+    await page.getByRole('button', { name: own }).click();
+    await fillIn(page, { ...KERB, pressure: '2,2', tread: '3,5' });
+    await page.getByRole('button', { name: check, exact: true }).click();
+    await page.waitForSelector('.hold-speed');
+    for (const summary of await page.locator('summary').all()) await summary.click();
+    const sources = (await page.locator('.sources li [lang=en]').allInnerTexts()).join('\n').split('\n');
+    const own_words = (await words(page)).split('\n').filter((line) => !sources.some((source) => line.includes(source)));
+    assert.deepEqual(own_words.filter((line) => LEFT.test(line)), []);
+    assert.deepEqual(seen.complaints, []);
+    await context.close();
+  });
+
+  for (const width of [320, 360]) {
+    test(`${language}: every sheet's example stays within ${width} px`, async () => {
+      const { context, page } = await visit(browser, site.url, { locale: LOCALES[language], viewport: { width, height: 740 } });
+      await settled(page);
+      const ids = await page.$$eval('nav.sheets li a', (links) => links.map((link) => link.getAttribute('href')).filter((href) => href !== '#form'));
+      for (const id of ['', ...ids]) {
+        if (id) await page.evaluate((hash) => { location.hash = hash; }, id);
+        await page.waitForSelector('.verdict');
+        assert.equal(await sideways(page), 0, id || 'the first sheet');
+      }
+      await context.close();
+    });
+  }
+
+  test(`${language}: axe finds nothing, and the languages of parts are marked`, async () => {
+    const { context, page } = await visit(browser, site.url, { bypassCSP: true, locale: LOCALES[language] });
+    await settled(page);
+    for (const summary of await page.locator('summary').all()) await summary.click();
+    await page.addScriptTag({ content: axe });
+    const { violations } = await page.evaluate(() => globalThis.axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }));
+    assert.deepEqual(violations.map(({ id, nodes }) => [id, nodes[0].html]), []);
+    assert.ok(await page.locator('.sources li [lang=en]').count() > 0, 'titles of sources');
+    await context.close();
+  });
+}
+
+test('another language in the settings keeps what was typed, and is remembered', async () => {
+  const { context, page } = await visit(browser, site.url);
+  await settled(page);
+  await page.getByRole('button', { name: 'Use my own figures' }).click();
+  await fillIn(page, KERB);
+  await page.getByRole('button', { name: 'Check', exact: true }).click();
+  await page.waitForSelector('.hold-speed');
+  const before = { form: await typed(page), hold: await page.locator('.hold-speed').innerText() };
+  await page.locator('[data-tool=settings]').click();
+  await page.locator('#set-language').selectOption('de');
+  await page.waitForFunction(() => document.documentElement.lang === 'de');
+  assert.deepEqual({ form: await typed(page), hold: await page.locator('.hold-speed').innerText() }, before);
+  assert.match(await words(page), /Einstellungen/);
+  assert.match(await page.locator('.masthead p').first().innerText(), /Reifen/);
+  await page.reload();
+  await ready(page);
+  assert.equal(await lang(page), 'de');
+  assert.deepEqual(await typed(page), before.form);
+  await page.locator('[data-tool=settings]').click();
+  await page.locator('#set-language').selectOption('en');
+  await page.waitForFunction(() => document.documentElement.lang === 'en');
+  assert.match(await page.locator('.masthead p').first().innerText(), /^Is this tyre fit/);
+  await context.close();
+});
+
+test('a link may ask for a language, whatever the browser speaks', async () => {
+  const { context, page } = await visit(browser, `${site.url}#tyre-check?size=205%2F55+R16+91V&page.language=fi`);
+  assert.equal(await lang(page), 'fi');
+  assert.equal(await page.locator('.notice').count(), 0);
+  await field(page, 'load').fill('430');
+  await page.waitForFunction(() => location.hash.includes('430'));
+  assert.match(await page.evaluate(() => location.hash), /page\.language=fi/);
+  await page.goto(`${site.url}#tyre-check?size=205%2F55+R16+91V&page.language=tlh`);
+  await page.reload();
+  await ready(page);
+  assert.equal(await lang(page), 'en', 'one that is not here');
+  await context.close();
+});
+
+test('a long answer, worked out beside the page, is in the language too', async () => {
+  const { context, page } = await visit(browser, `${site.url}#stage-tyres?page.language=fr`, {});
+  await settled(page);
+  await page.evaluate(() => { location.hash = '#stage-tyres'; });
+  await page.waitForFunction(() => /À monter maintenant/.test(document.querySelector('.verdict')?.textContent ?? ''), undefined, { timeout: 60000 });
+  await context.close();
+});
+
+test('with the server stopped, the languages are all here', async (t) => {
+  const { site: gone, browser: own } = await house(t.after.bind(t));
+  const { page } = await visit(own, gone.url);
+  await kept(page);
+  await gone.stop();
+  await page.reload();
+  await ready(page);
+  await page.locator('[data-tool=settings]').click();
+  for (const language of ['fi', 'fr']) {
+    await page.locator('#set-language').selectOption(language);
+    await page.waitForFunction((wanted) => document.documentElement.lang === wanted, language);
+  }
+  assert.match(await page.locator('.safety').first().innerText(), /^Une estimation/);
+});

@@ -1,0 +1,144 @@
+// Tables as people have them, read without a browser: what parts the columns, their names, what is left out and
+// said; and text that is no table at all.
+import assert from 'node:assert/strict';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { test } from 'node:test';
+import { pathToFileURL } from 'node:url';
+
+import { loadModule } from '../support/core.mjs';
+import { root } from '../support/paths.mjs';
+
+// The page's own modules, from TypeScript.
+const { rolldown } = await import(pathToFileURL(createRequire(join(root, 'web/package.json')).resolve('rolldown')));
+
+async function modules() {
+  const source = join(root, 'web/src/list');
+  const bundle = await rolldown({
+    input: 'all',
+    plugins: [{
+      name: 'all',
+      resolveId: (id) => (id === 'all' ? '\0all' : null),
+      load: (id) => (id === '\0all' ? `export * from ${JSON.stringify(join(source, 'csv.ts'))}; export * from ${JSON.stringify(join(source, 'columns.ts'))};` : null),
+    }],
+  });
+  const { output } = await bundle.generate({ format: 'esm' });
+  return import(`data:text/javascript;base64,${Buffer.from(output[0].code).toString('base64')}`);
+}
+
+const { read, write, forSpreadsheet, rowsOf, named, fold } = await modules();
+// As the page says it in English.
+const say = (english, ...values) => english.replace(/#/g, () => String(values.shift()));
+const sheets = JSON.parse((await loadModule()).describe()).sheets;
+const list = (sheet, id) => sheets.find((one) => one.id === sheet).fields.find((one) => one.id === id);
+const FIELD = list('field-list', 'rows');
+
+function take(text, of = FIELD, most = of.row_names?.length ?? of.most) {
+  const found = rowsOf(read(text, (cells) => named(cells, of), say), of, most, say);
+  return { ...found, rows: found.rows.map((row) => Object.fromEntries([...row].map(([id, { text: said, unit }]) => [id, unit ? `${said} [${unit}]` : said]))) };
+}
+
+const said = ({ remarks }) => remarks.join(' ');
+const ONE = { name: '7', size: '205/55 R16 91V', load: '390', pressure: '2,3', tread: '6,5 mm' };
+
+test('any of tab, semicolon, bar and comma parts the columns, decimal commas or not', () => {
+  for (const sign of ['\t', ';', '|'])
+    assert.deepEqual(take(Object.values(ONE).join(sign)).rows, [ONE], JSON.stringify(sign));
+  assert.deepEqual(take('7,205/55 R16 91V,390,"2,3","6,5 mm"').rows, [ONE]);
+  assert.deepEqual(take('3,5;2,2\n4,5;2,3', list('standing-water', 'tyres')).rows, [{ tyre_kind: '3,5', tread: '2,2' }, { tyre_kind: '4,5', tread: '2,3' }]);
+});
+
+test('names of columns in any order, case, accent and tongue; a unit beside them', () => {
+  const { rows, columns, remarks } = take('PROFILTIEFE;Reifengroesse;Reifengrösse;Luftdruck [psi];Radlast (kg);start-number\n6,5;x;205/55 R16 91V;33;390;7');
+  assert.deepEqual(rows, [{ tread: '6,5', size: '205/55 R16 91V', pressure: '33 [psi]', load: '390 [kg]', name: '7' }]);
+  assert.deepEqual(columns, ['Tread depth', 'Sidewall text', 'Tyre pressure (psi)', 'Load on this wheel (kg)', 'Start number or name']);
+  assert.deepEqual(remarks, ['No such column here, and left out: “Reifengroesse”.']);
+  assert.deepEqual(take('Pneu,Charge kg,Pression bar\n205/55 R16 91V,390,2.3').rows, [{ size: '205/55 R16 91V', load: '390 [kg]', pressure: '2.3 [bar]' }]);
+  assert.deepEqual(take('rengas\tkuorma\turasyvyys\n205/55 R16 91V\t390\t6').rows, [{ size: '205/55 R16 91V', load: '390', tread: '6' }]);
+});
+
+test('every name that the core gives for a column finds it, and no two fields of a list share one', () => {
+  for (const { fields } of sheets)
+    for (const one of fields.filter(({ kind }) => kind === 'list')) {
+      const names = new Map();
+      for (const part of one.fields)
+        for (const name of [part.id, part.label, ...(part.also ?? [])]) {
+          assert.ok([part.id, undefined].includes(names.get(fold(name))), `${one.id}: ${name} is ${part.id} and ${names.get(fold(name))}`);
+          names.set(fold(name), part.id);
+          const [row] = take(`${name};${one.fields.find(({ id }) => id !== part.id).id}\nx;y`, { ...one, row_names: undefined }, 9).rows;
+          assert.equal(row[part.id], 'x', `${one.id}: ${name}`);
+        }
+    }
+});
+
+test('a choice by its value or its words; what is none is kept for the core to refuse', () => {
+  const { rows } = take('size;kind of tyre\na;ROAD TYRE\nb;cut slick\nc;Full wet\nd;Semi');
+  assert.deepEqual(rows.map(({ tyre_kind }) => tyre_kind), ['road', 'cut-slick', 'wet', 'Semi']);
+});
+
+test('a day with points is a date; others stay as they are', () => {
+  const { rows } = take('Reifen;Datum;Profil\nfront left;3.4.2026;5\nrear-left;04/03/2026;5', list('wear-log', 'readings'));
+  assert.deepEqual(rows, [{ tyre: 'front-left', date: '2026-04-03', depth: '5' }, { tyre: 'rear-left', date: '04/03/2026', depth: '5' }]);
+});
+
+test('the second column of one name, unknown columns and rows beyond the most are named and left out', () => {
+  const found = take('Name;Colour;Tyre;Size;\n7;red;a;b;c\n8;blue;d;e;f\n9;;g;;', FIELD, 2);
+  assert.deepEqual(found.rows, [{ name: '7', size: 'b' }, { name: '8', size: 'e' }]);
+  assert.match(said(found), /left out: “Colour”, “Tyre”\./);
+  assert.match(said(found), /takes 2 rows: 1 more line was left out/);
+});
+
+test('a line of more cells than columns is kept by its name alone, and said', () => {
+  const found = take('Name,Tyre,Load,Pressure,Tread\n7,205/55 R16 91V,390,2,3,6,5\n8,205/55 R16 91V,390,2.3,6.5');
+  assert.deepEqual(found.rows, [{ name: '7' }, { name: '8', size: '205/55 R16 91V', load: '390', pressure: '2.3', tread: '6.5' }]);
+  assert.match(said(found), /More cells than columns in line 2/);
+});
+
+test('rows of fixed names go to their places', () => {
+  const corners = list('car-check', 'corners');
+  const found = take('Corner;Pressure;Tread\nrear left;2.1;4\nFRONT LEFT;2.2;5\nRoof;1;1', corners);
+  assert.deepEqual({ ...found.rows }, { 0: { pressure: '2.2', tread: '5' }, 2: { pressure: '2.1', tread: '4' } });
+  assert.match(said(found), /No such row here, and left out: “Roof”/);
+  assert.deepEqual({ ...take('Rear right;205/55 R16 91V;2.2\nSpare;205/55 R16 91V;2.3', corners).rows }, { 3: { size: '205/55 R16 91V', pressure: '2.2' }, 4: { size: '205/55 R16 91V', pressure: '2.3' } });
+});
+
+test('quotation marks: whole ones are taken off, a broken one loses no line', () => {
+  assert.deepEqual(take('7;"205/55 R16 91V; M+S";"a ""b"""').rows, [{ name: '7', size: '205/55 R16 91V; M+S', load: 'a "b"' }]);
+  const found = take('7;"205/55 R16 91V;390\n8;30x3 1/2";400\n9;165 SR 13;300');
+  assert.deepEqual(found.rows.map(({ name }) => name), ['7', '8', '9']);
+  assert.match(said(found), /quotation mark/);
+});
+
+test('empty lines, a byte order mark and the line ends of any system', () => {
+  assert.deepEqual(take('\uFEFFName;Tyre\r\n\r\n7;a\r\n;;\r\n8;b\r\n').rows, [{ name: '7', size: 'a' }, { name: '8', size: 'b' }]);
+  assert.equal(take('').count, 0);
+  assert.equal(take('Name;Tyre').count, 0);
+});
+
+test('what is written as text is read back the same', () => {
+  const rows = [['7', '205/55 R16 91V; "M+S"', '390 kg', '2,3 bar', '6,5 mm', 'road', '-1'], ['=1+1', '', 'a\tb', '|', ',', 'cut-slick', '']];
+  const back = take(write(FIELD.fields.map(({ label }) => label), rows)).rows;
+  assert.deepEqual(back.map((row) => FIELD.fields.map(({ id }) => row[id] ?? '')), [rows[0], ['=1+1', '', 'a b', '|', ',', 'cut-slick', '']]);
+  assert.match(forSpreadsheet(['Name'], [['=HYPERLINK("x")'], ['-3'], ['a,b']]), /'=HYPERLINK.*\r?\n.*'-3.*\r?\n"a,b"/);
+});
+
+test('no text at all makes it stumble: 3 000 random ones, and a line of a million characters', () => {
+  let state = 20261125;
+  const random = (below) => { state = (Math.imul(state, 1664525) + 1013904223) >>> 0; return state % below; };
+  const bits = ['"', '""', '\n', '\r\n', ';', ',', '\t', '|', ' ', 'Reifen', 'Last (kg)', 'tread', '2,3', '12 %', '\0', '\uFEFF', '\uD800', '🛞', '__proto__', 'constructor', '=1', '((', ')]', 'é', 'e\u0301', '205/55 R16 91V'];
+  const lists = sheets.flatMap(({ fields }) => fields.filter(({ kind }) => kind === 'list'));
+  for (let i = 0; i < 3000; i++) {
+    const text = Array.from({ length: random(60) }, () => (random(4) ? bits[random(bits.length)] : String.fromCharCode(random(i % 2 ? 256 : 65536)))).join('');
+    const of = lists[i % lists.length];
+    const found = take(text, of);
+    assert.ok(found.rows.length <= of.most);
+    assert.equal(Object.values(found.rows).length, found.count);
+    for (const row of Object.values(found.rows))
+      for (const id of Object.keys(row)) assert.ok(of.fields.some((part) => part.id === id));
+    const lines = text.split(/[\r\n]+/).filter((line) => /[^\s";,|\uFEFF]/.test(line)).length;
+    assert.ok(found.count || found.remarks.length || lines <= 1 || /"/.test(text), JSON.stringify(text));
+  }
+  const start = performance.now();
+  for (const long of ['x'.repeat(1e6), '"'.repeat(1e6), ';'.repeat(1e6), '1;'.repeat(5e5), '(['.repeat(5e5), `Name;Tyre\n${'a,'.repeat(5e5)}`]) take(long);
+  assert.ok(performance.now() - start < 20000, `${performance.now() - start} ms`);
+});

@@ -1,0 +1,72 @@
+// What the core says when it is asked, with every phrase of a catalogue put into signs that no English
+// word has: the English letters that are left were not looked up, or are in no catalogue.
+import { readFileSync } from 'node:fs';
+
+import { chosen } from '../parity/inputs.mjs';
+import { loadModule } from '../support/core.mjs';
+import { onlyUnits } from './phrases.mjs';
+
+// The members of an answer or of a description that a person reads.
+const READ = new Set(['label', 'hint', 'title', 'purpose', 'text', 'why', 'note', 'meaning', 'safety', 'columns', 'rows', 'row_names', 'standing', 'unit']);
+
+export function* read(value, key = '', skip = new Set()) {
+  if (typeof value === 'string') {
+    if (READ.has(key)) yield value;
+  } else if (Array.isArray(value)) {
+    for (const one of value) yield* read(one, key, skip);
+  } else if (value && typeof value === 'object') {
+    // A source's title stays in its language, a stretch of a sidewall is what was typed, and a
+    // figure's own unit is for programs: its text has the person's.
+    const own = new Set(['meaning' in value ? 'text' : '', 'standing' in value ? 'title' : '', 'value' in value ? 'unit' : '']);
+    for (const [name, member] of Object.entries(value)) if (!own.has(name) && name !== 'input' && !skip.has(name)) yield* read(member, name, skip);
+  }
+}
+
+// "Set # cold." becomes "Ѕеt"-like signs: each letter one that only this pretended language has.
+export function pretend(english) {
+  if (english === '.') return '·';
+  return english.replace(/[A-Za-z]/g, (letter) => String.fromCodePoint(0x1d5a0 + (letter < 'a' ? letter.charCodeAt(0) - 65 : letter.charCodeAt(0) - 71)))
+    .replace(/(\d)\.(\d)/g, '$1·$2');
+}
+
+export async function pretending(phrases) {
+  const module = await loadModule();
+  module.learn('xx', JSON.stringify(Object.fromEntries([...phrases].map((english) => [english, pretend(english)]))));
+  return module;
+}
+
+// What is left of English in a text, once what was typed, sizes, marks and units are taken out.
+function leftIn(text, typed) {
+  const runs = text.replace(/“[^”]*”|"[^"]*"/g, ' ').match(/[A-Za-z][\w'’-]*(?: [A-Za-z][\w'’-]*)*/g) ?? [];
+  return runs.filter((run) => /[a-z]{2}/.test(run) && !onlyUnits(run) && !run.split(' ').every((word) => typed.has(word)));
+}
+
+function* typedIn(input) {
+  for (const value of Object.values(input ?? {})) {
+    if (typeof value === 'string') yield* value.match(/[A-Za-z][A-Za-z'’-]*/g) ?? [];
+    else if (Array.isArray(value)) for (const row of value) if (row && typeof row === 'object') yield* typedIn(row);
+  }
+}
+
+function idsOf({ id, choices = [], fields = [] }) {
+  return [id, ...choices.map(({ value }) => value), ...fields.flatMap(idsOf)];
+}
+
+// English words left, each with a text in which it stands.
+export async function left(phrases) {
+  const module = await pretending(phrases);
+  const description = JSON.parse(module.describe());
+  const found = new Map();
+  const look = (value, typed) => {
+    for (const text of read(value)) for (const word of leftIn(text, typed)) if (!found.has(word)) found.set(word, text);
+  };
+  const pretended = JSON.parse(module.describeIn('xx'));
+  look(pretended, new Set());
+  // The ids of fields and choices stand in problems that only a program meets.
+  const ids = description.sheets.flatMap(({ id, fields }) => [id, ...fields.flatMap(idsOf)]);
+  for (const { sheet, input } of chosen(description)) {
+    const typed = new Set([...typedIn(input), ...ids]);
+    look(JSON.parse(module.answer(sheet, JSON.stringify({ ...input, language: 'xx' }))), typed);
+  }
+  return found;
+}

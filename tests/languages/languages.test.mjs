@@ -1,0 +1,136 @@
+// Every sentence in every language: none is missing, none is left over, each keeps its gaps and its
+// figures, and an answer means the same whatever language it is given in.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+
+import { chosen } from '../parity/inputs.mjs';
+import { loadModule } from '../support/core.mjs';
+import { read } from '../support/paths.mjs';
+import { left, read as texts } from './asked.mjs';
+import { corePhrases, literals, pagePhrases } from './phrases.mjs';
+
+const LANGUAGES = ['fr', 'de', 'fi'];
+const catalogues = Object.fromEntries(LANGUAGES.map((language) => [language, JSON.parse(read(`web/languages/${language}.json`))]));
+
+const module = await loadModule();
+const description = JSON.parse(module.describe());
+const core = corePhrases(description.sources);
+const page = pagePhrases();
+const phrases = new Map([...core, ...page]);
+for (const language of LANGUAGES) module.learn(language, read(`web/languages/${language}.json`));
+
+const gapsOf = (text) => [...text.matchAll(/#([1-9]?)/g)].map(([, place]) => place);
+
+for (const language of LANGUAGES) {
+  const catalogue = catalogues[language];
+
+  test(`${language}: no sentence lacks a text`, () => {
+    const missing = [...phrases].filter(([english]) => !catalogue[english]).map(([english, file]) => `${file}: ${JSON.stringify(english)}`);
+    assert.deepEqual(missing, [], 'node tests/languages/fill.mjs prints what is missing');
+  });
+
+  test(`${language}: no text is of a sentence that is gone`, () => {
+    const known = literals();
+    assert.deepEqual(Object.keys(catalogue).filter((english) => english !== '.' && !phrases.has(english) && !known.has(english)), []);
+  });
+
+  test(`${language}: the gaps of every sentence match`, () => {
+    for (const [english, text] of Object.entries(catalogue)) {
+      const wanted = gapsOf(english).length;
+      const gaps = gapsOf(text);
+      const places = gaps.some(Boolean) ? [...gaps].sort() : gaps.map((_, i) => String(i + 1));
+      assert.deepEqual(places, Array.from({ length: wanted }, (_, i) => String(i + 1)), `${english} | ${text}`);
+      assert.equal(/^ /.test(text), /^ /.test(english), `a space at the head of: ${english} | ${text}`);
+      assert.equal(/ $/.test(text), / $/.test(english), `a space at the end of: ${english} | ${text}`);
+    }
+  });
+
+  test(`${language}: the figures in every sentence are those of the English one`, () => {
+    const other = Object.entries(catalogue).filter(([english, text]) =>
+      english !== '.' && !MONTHS.test(english) && String(figuresIn(text)) !== String(figuresIn(english)));
+    assert.deepEqual(other, []);
+  });
+
+  test(`${language}: a text is not itself a sentence with another text`, () => {
+    const twice = Object.entries(catalogue).filter(([, text]) => catalogue[text] && catalogue[text] !== text);
+    assert.deepEqual(twice, []);
+  });
+}
+
+// A season's days may be written with the number of their month.
+const MONTHS = /November|April|March|December|Easter/;
+
+// The numbers in a text, whatever sign parts their decimals.
+function figuresIn(text) {
+  return (text.replace(/#[1-9]?/g, ' ').match(/\d+(?:[.,]\d+)*/g) ?? []).map((number) => number.replace(',', '.')).sort();
+}
+
+test('the languages know the same sentences', () => {
+  for (const language of LANGUAGES) assert.deepEqual(Object.keys(catalogues[language]).sort(), Object.keys(catalogues.fr).sort());
+});
+
+test('nothing that the core says escapes the catalogues', async () => {
+  const found = await left(Object.keys(catalogues.fr));
+  assert.deepEqual([...found].map(([word, text]) => `${word} | ${text}`), []);
+});
+
+// An answer without its words.
+function bones(value, key = '') {
+  if (typeof value === 'string') return WORDED.has(key) ? '' : value;
+  if (Array.isArray(value)) return value.map((one) => bones(one, key));
+  if (value && typeof value === 'object') return Object.fromEntries(Object.entries(value).map(([name, member]) => [name, bones(member, name)]));
+  return value;
+}
+const WORDED = new Set(['label', 'hint', 'title', 'purpose', 'text', 'why', 'note', 'meaning', 'safety', 'columns', 'rows', 'row_names', 'standing', 'unit', 'picked_by']);
+
+// Of English: a name of the trade, and the ids that only a program reads.
+const ENGLISH_TOO = /extra load|“[^”]*”|"[^"]*"/gi;
+const NAMES_IDS = /^There is no field |is not one of the choices\. They are /;
+
+const STRANGE = /(?:^|[^\p{L}\p{N}])(?:the|and|with|this|that|from|not|of|is|are|tyre|load|speed)(?![\p{L}\p{N}])/u;
+
+const asked = chosen(description).filter(({ sheet }, i) => sheet !== 'stage-tyres' || i % 4 === 0);
+
+for (const language of LANGUAGES) {
+  test(`${language}: ${asked.length} answers have the figures of the English ones, and none of their words`, () => {
+    const wrong = [];
+    for (const { sheet, input } of asked) {
+      const english = JSON.parse(module.answer(sheet, JSON.stringify(input)));
+      const said = JSON.parse(module.answer(sheet, JSON.stringify({ ...input, language })));
+      const where = `${sheet} ${JSON.stringify(input)}`;
+      assert.deepEqual(bones(said), bones(english), where);
+      const from = [...texts(english)];
+      const typed = JSON.stringify(input);
+      for (const [i, text] of [...texts(said)].entries()) {
+        if (!MONTHS.test(from[i]) && String(figuresIn(text)) !== String(figuresIn(from[i]))) wrong.push(`${from[i]} | ${text}`);
+        if (STRANGE.test(text.replace(ENGLISH_TOO, '')) && !typed.includes(text) && !NAMES_IDS.test(from[i])) wrong.push(text);
+      }
+    }
+    assert.deepEqual([...new Set(wrong)].slice(0, 20), []);
+  });
+
+  test(`${language}: the sheets describe themselves in it`, () => {
+    const said = JSON.parse(module.describeIn(language));
+    assert.deepEqual(bones(said.sheets).map(({ id }) => id), description.sheets.map(({ id }) => id));
+    for (const text of texts(said)) assert.ok(!STRANGE.test(text), text);
+    for (const { id, example } of said.sheets) {
+      const answer = JSON.parse(module.answer(id, JSON.stringify({ ...example.input, today: '2026-11-25', language })));
+      assert.deepEqual(answer.problems, [], id);
+    }
+  });
+}
+
+test('a language is spoken for one answer, and an unknown one is English', () => {
+  const ask = (language) => module.answer('tyre-check', JSON.stringify({ size: '205/55 R16 91V', load: '430 kg', pressure: '2,3 bar', tread: '3,5 mm', today: '2026-11-25', ...language }));
+  const english = ask({});
+  assert.notEqual(ask({ language: 'de' }), english);
+  assert.equal(ask({}), english);
+  assert.equal(ask({ language: 'tlh' }), english);
+  assert.match(ask({ language: 'de' }), /2,30 bar/);
+  assert.match(english, /2\.30 bar/);
+});
+
+test('what is no catalogue is not learnt', () => {
+  for (const text of ['', '[]', '"fr"', '{', 'null']) assert.equal(module.learn('yy', text), false, text);
+  assert.equal(module.describeIn('yy'), module.describe());
+});

@@ -1,0 +1,58 @@
+// A form that is kept: the text of each field under its path, as a link may hold it too, so that the
+// same gate checks it when it is opened.
+import type { Description } from '../contract';
+import { fromFragment, toFields } from '../state';
+import type { Form } from '../state';
+
+export interface Draft {
+  id: string;
+  sheet: string;
+  fields: Record<string, string>;
+  changed: string; // as 2026-11-25T14:30:00.000Z
+}
+
+export interface Kept extends Draft {
+  name: string;
+  made: string;
+}
+
+// What the first version kept, in its store and in its files: the link in one text.
+export interface KeptAsLink {
+  id: string;
+  name: string;
+  link: string;
+  made: string;
+  changed: string;
+}
+
+export function upgraded({ link, ...rest }: KeptAsLink): Kept {
+  return { ...rest, ...parts(link) };
+}
+
+function parts(link: string): Pick<Kept, 'sheet' | 'fields'> {
+  const [, sheet = '', query = ''] = /^#?([^?]*)\??(.*)$/s.exec(link) ?? [];
+  return { sheet, fields: Object.fromEntries(new URLSearchParams(query)) };
+}
+
+export function contentOf(form: Form): Pick<Kept, 'sheet' | 'fields'> {
+  return { sheet: form.sheet.id, fields: toFields(form) };
+}
+
+// To see whether two hold the same.
+export function textOf({ sheet, fields }: Pick<Kept, 'sheet' | 'fields'>): string {
+  return JSON.stringify([sheet, fields]);
+}
+
+export function linkOf({ sheet, fields }: Pick<Kept, 'sheet' | 'fields'>): string {
+  return `#${sheet}?${new URLSearchParams(Object.entries(fields))}`;
+}
+
+// What the sheet has no place for; undefined where there is no such sheet here.
+export function strangers(record: Pick<Kept, 'sheet' | 'fields'>, description: Description): string[] | undefined {
+  const opened = fromFragment(linkOf(record), description);
+  return opened?.form.sheet.elsewhere ? undefined : opened?.ignored;
+}
+
+export function newId(): string {
+  return `${Date.now().toString(36)}-${Math.random().toString(36).slice(2)}`;
+}

@@ -1,0 +1,153 @@
+// From the lines of a table to the rows of a list: which column is which field, by the names that the
+// core gives, and what had to be left out. Nothing is guessed: a cell goes to its field as it stands,
+// and the core says what it cannot read.
+import type { Field } from '../contract';
+import type { Kit } from '../kit';
+import type { Lines } from './csv';
+
+export interface Cell {
+  text: string;
+  unit?: string; // the column's own, for a bare number
+}
+
+export interface Read {
+  rows: Map<string, Cell>[]; // under the fields' ids; for a list of fixed rows, in their places
+  count: number; // lines that were taken
+  columns: string[]; // labels of the fields that were found, in the table's order
+  remarks: string[];
+}
+
+// Without case, accents, spaces and signs.
+export function fold(text: string): string {
+  return text.normalize('NFD').toLowerCase().replaceAll('ß', 'ss').replace(/[^\p{L}\p{N}%]/gu, '');
+}
+
+interface Head {
+  field: Field;
+  unit?: string;
+}
+
+const LONGEST_NAME = 80;
+const MOST_COLUMNS = 100; // are looked at
+
+// "Pressure", "pressure (psi)", "Pression psi".
+function headOf(said: string, fields: Field[], names: (field: Field) => string[]): Head | undefined {
+  if (said.length > LONGEST_NAME) return undefined;
+  const [, name = said, bracket] = /^(.*?)\s*[([]([^()[\]]*)[)\]]\s*$/s.exec(said) ?? [];
+  if (!fold(said)) return undefined;
+  for (const field of fields) {
+    for (const known of names(field).map(fold)) {
+      if (fold(said) === known) return { field };
+      if (fold(name) === known && bracket !== undefined) return { field, unit: bracket.trim() };
+      const unit = field.units?.find((one) => fold(said) === known + fold(one));
+      if (unit) return { field, unit };
+    }
+  }
+  return undefined;
+}
+
+const own = ({ id, label }: Field) => [id, label];
+const others = ({ also }: Field) => also ?? [];
+
+export function headsOf(cells: string[], list: Field): (Head | undefined)[] {
+  const left = new Set(list.fields ?? []);
+  const heads: (Head | undefined)[] = cells.map(() => undefined);
+  for (const names of [own, others]) {
+    cells.slice(0, MOST_COLUMNS).forEach((said, i) => {
+      const head = heads[i] ? undefined : headOf(said, [...left], names);
+      if (!head) return;
+      heads[i] = head;
+      left.delete(head.field);
+    });
+  }
+  return heads;
+}
+
+// A first line that names columns: two of them, or one and no figure in sight.
+export function named(cells: string[], list: Field): number {
+  const found = headsOf(cells, list).filter(Boolean).length + (rowColumn(cells, list) < 0 ? 0 : 1);
+  return found > 1 || (found && !cells.some((cell) => /\d/.test(cell))) ? found : 0;
+}
+
+// In a list of fixed rows, the column that says which row a line is.
+function rowColumn(cells: string[], { label, also, row_names }: Field): number {
+  const names = row_names ? [label, ...(also ?? [])].map(fold) : [];
+  return cells.slice(0, names.length ? MOST_COLUMNS : 0).findIndex((cell) => names.includes(fold(cell)));
+}
+
+export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: number, say: Kit['say']): Read {
+  const fields = list.fields ?? [];
+  const remarks = [...before];
+  const first = lines[0] ?? [];
+  const hasHead = named(first, list) > 0;
+  const body = hasHead ? lines.slice(1) : lines;
+  let which = hasHead ? rowColumn(first, list) : -1;
+  const places = (list.row_names ?? []).map(fold);
+  if (which < 0 && places.length && body.length && body.every(([cell = '']) => places.includes(fold(cell)))) which = 0;
+  const heads = hasHead ? headsOf(first, list) : headless(fields, which);
+  const width = hasHead ? first.length : heads.length;
+
+  const unknown = hasHead ? first.filter((said, i) => said && !heads[i] && i !== which) : [];
+  if (unknown.length) remarks.push(say('No such column here, and left out: #.', quoted(unknown, say)));
+
+  const rows: Map<string, Cell>[] = [];
+  const odd: number[] = [];
+  const strange: string[] = [];
+  let over = 0;
+  let count = 0;
+  body.forEach((cells, i) => {
+    const place = which < 0 ? rows.length : places.indexOf(fold(cells[which] ?? ''));
+    if (place < 0) return void strange.push(cells[which] || say('line #', i + 1));
+    if (place >= most) return void over++;
+    const row = new Map<string, Cell>();
+    if (cells.slice(width).some(Boolean)) {
+      // Which cell is which can no longer be told: the row is kept by its name alone, to be seen.
+      odd.push(i + 1 + (hasHead ? 1 : 0));
+      const name = fields.find(({ kind }) => kind === 'text');
+      if (name) row.set(name.id, { text: cells.find(Boolean) ?? '' });
+    } else {
+      heads.forEach((head, column) => {
+        const text = cells[column];
+        if (head && text) row.set(head.field.id, cellOf(head, text));
+      });
+    }
+    rows[place] = row;
+    count++;
+  });
+  if (odd.length) {
+    remarks.push(odd.length === 1
+      ? say('More cells than columns in line #: is a decimal comma taken for the end of a cell? Only the name was taken from it.', odd[0]!)
+      : say('More cells than columns in lines #: is a decimal comma taken for the end of a cell? Only the name was taken from them.', some(odd.map(String), say)));
+  }
+  if (strange.length) remarks.push(say('No such row here, and left out: #.', quoted(strange, say)));
+  if (over) remarks.push(over === 1 ? say('The list takes # rows: 1 more line was left out.', most) : say('The list takes # rows: # more lines were left out.', most, over));
+  return { rows, count, columns: heads.flatMap((head) => (head ? [head.unit ? `${head.field.label} (${head.unit})` : head.field.label] : [])), remarks };
+}
+
+// Without a first line of names the columns stand in the order of the form.
+function headless(fields: Field[], which: number): (Head | undefined)[] {
+  const heads: (Head | undefined)[] = fields.map((field) => ({ field }));
+  if (which === 0) heads.unshift(undefined);
+  return heads;
+}
+
+function cellOf({ field, unit }: Head, text: string): Cell {
+  const choice = field.choices?.find(({ value, label }) => [value, label].some((one) => fold(one) === fold(text)));
+  if (choice) return { text: choice.value };
+  const yesNo = field.kind === 'yes-no' ? ['yes', 'no'].find((one) => one === fold(text)) : undefined;
+  if (yesNo) return { text: yesNo };
+  const [, day = '', month = '', year = ''] = (field.kind === 'date' && /^(\d{1,2})\.(\d{1,2})\.(\d{4})$/.exec(text)) || [];
+  if (year) return { text: `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}` };
+  return unit ? { text, unit } : { text };
+}
+
+// A stranger's words, short and few enough to be read.
+function quoted(words: string[], say: Kit['say']): string {
+  return some(words.map((word) => `“${[...word].slice(0, 30).join('')}”`), say);
+}
+
+function some(words: string[], say: Kit['say']): string {
+  const few = words.slice(0, 6);
+  if (words.length > few.length) few.push(say('# more', words.length - few.length));
+  return few.join(', ');
+}

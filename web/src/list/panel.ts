@@ -1,0 +1,148 @@
+// A whole table pasted into a list, opened from a file, or the list itself edited as text.
+import type { App } from '../app';
+import type { Field } from '../contract';
+import type { Kit } from '../kit';
+import { named, rowsOf } from './columns';
+import type { Read } from './columns';
+import { read, write } from './csv';
+
+const LARGEST = 8e6; // characters
+const LONG = 20000;
+const SHOWN = 3;
+
+// What stands in the text area, and what it reads as.
+export class Panel {
+  text = '';
+  said = ''; // about a file
+  private found: Read | undefined;
+  private later = 0;
+
+  constructor(private readonly kit: Kit, private readonly app: App, readonly list: string, private readonly field: Field, edit: boolean) {
+    if (edit) this.text = this.asText();
+    this.look();
+  }
+
+  private get most(): number {
+    return this.kit.state.mostRows(this.field);
+  }
+
+  private look(): void {
+    this.found = undefined;
+    if (!this.text.trim() || this.text.length > LARGEST) return;
+    this.found = rowsOf(read(this.text, (cells) => named(cells, this.field), this.kit.say), this.field, this.most, this.kit.say);
+  }
+
+  private typed(text: string): void {
+    this.text = text;
+    this.said = '';
+    clearTimeout(this.later);
+    this.later = window.setTimeout(() => { this.look(); this.app.draw(); }, text.length > LONG ? 300 : 0);
+  }
+
+  // Chromium takes 40 seconds to paste 5000 lines into a text area, and none to be given them.
+  private pasted(event: ClipboardEvent): void {
+    const pasted = event.clipboardData?.getData('text/plain') ?? '';
+    if (pasted.length < LONG) return;
+    event.preventDefault();
+    const { value, selectionStart, selectionEnd } = event.target as HTMLTextAreaElement;
+    this.typed(value.slice(0, selectionStart) + pasted + value.slice(selectionEnd));
+    this.app.draw();
+  }
+
+  private async open({ target }: Event): Promise<void> {
+    const input = target as HTMLInputElement;
+    const file = input.files?.[0];
+    if (!file) return;
+    try {
+      if (file.size > LARGEST) throw new Error();
+      const bytes = await file.arrayBuffer();
+      const utf8 = new TextDecoder().decode(bytes);
+      this.text = utf8.includes('\uFFFD') ? new TextDecoder('windows-1252').decode(bytes) : utf8;
+      this.said = `${file.name}:`;
+    } catch {
+      this.text = '';
+      this.said = this.kit.say('This file could not be read here. A table saved as CSV, of at most 8 MB, would do.');
+    }
+    input.value = '';
+    this.look();
+    this.app.draw();
+  }
+
+  // The list as it stands, a line for each row.
+  private asText(): string {
+    const { state } = this.kit;
+    const { values } = this.app.form;
+    const parts = this.field.fields ?? [];
+    const lines: string[][] = [];
+    for (let row = 0; row < state.rows(values, this.list, this.field); row++) {
+      const cells = parts.map((part) => state.withItsUnit(values, `${this.list}.${row}.${part.id}`, part));
+      lines.push(this.field.row_names ? [state.rowName(this.field, row), ...cells] : cells);
+    }
+    const heads = parts.map(({ label }) => label);
+    return write(this.field.row_names ? [this.field.label, ...heads] : heads, lines);
+  }
+
+  private take(): void {
+    clearTimeout(this.later);
+    this.look();
+    if (!this.found?.count) return;
+    const { rows, count, remarks } = this.found;
+    this.app.takeTable(this.list, this.field, rows, [count === 1 ? this.kit.say('1 row taken into the form; “Bring it back” at its end undoes that.') : this.kit.say('# rows taken into the form; “Bring it back” at its end undoes that.', count), ...remarks].join(' '));
+  }
+
+  draw() {
+    const { html, live, say } = this.kit;
+    const { list, app } = this;
+    const id = `table-${list}`;
+    return html`
+      <div class="table-in">
+        <label for=${id}>${say('The table as text')}</label>
+        <p class="hint" id="${id}-hint">${this.hint()}</p>
+        <textarea id=${id} rows="8" wrap="off" spellcheck="false" autocapitalize="off" autocomplete="off" aria-describedby="${id}-hint"
+          .value=${live(this.text)} @paste=${(event: ClipboardEvent) => this.pasted(event)} @input=${(event: Event) => this.typed((event.target as HTMLTextAreaElement).value)}></textarea>
+        <label for="${id}-file">${say('Or open a file')}</label>
+        <input type="file" id="${id}-file" accept=".csv,.tsv,.tab,.txt,text/csv,text/plain,text/tab-separated-values" @change=${(event: Event) => this.open(event)}>
+        <div role="status">${this.report()}</div>
+        ${this.preview()}
+        <div class="actions">
+          ${this.found?.count ? html`<button type="button" @click=${() => this.take()}>${this.found.count === 1 ? say('Use 1 row in place of the list') : say('Use # rows in place of the list', this.found.count)}</button>` : ''}
+          <button type="button" @click=${() => app.closeTable()}>${say('Close without a change')}</button>
+        </div>
+      </div>`;
+  }
+
+  private hint(): string {
+    const { state, say } = this.kit;
+    const parts = this.field.fields ?? [];
+    const units = parts.filter(({ kind }) => kind === 'quantity')
+      .map((part) => say('# in #', part.label, state.preferredUnit(this.app.form.values, part)));
+    return [
+      say('Copy it from a spreadsheet, or type it: a line for each row, the columns parted by commas, semicolons or tabs. The first line may name them, in any order:'),
+      say('#. Without it they stand in this order.', parts.map(({ label }) => label).join(', ')),
+      units.length ? say('A bare number is read as #, if its column names no other unit.', units.join(', ')) : '',
+    ].join(' ');
+  }
+
+  private report() {
+    const { html, say } = this.kit;
+    if (this.text.length > LARGEST) return html`<p>${say('That is more text than can be read here.')}</p>`;
+    if (!this.found) return this.said;
+    const { count, columns, remarks } = this.found;
+    return html`
+      <p>${this.said} ${!count ? say('No line of it could be taken.') : count === 1 ? say('1 row. Columns: #.', columns.join(', ')) : say('# rows. Columns: #.', count, columns.join(', '))}</p>
+      ${remarks.map((remark) => html`<p>${remark}</p>`)}`;
+  }
+
+  private preview() {
+    const { html, nothing, grid, say } = this.kit;
+    if (!this.found?.count) return nothing;
+    const parts = (this.field.fields ?? []).filter(({ id }) => this.found!.rows.some((row) => row?.has(id)));
+    const some = Object.entries(this.found.rows).slice(0, SHOWN);
+    return html`
+      <p class="aside">${this.found.count > SHOWN ? say('The first # of them:', SHOWN) : say('As it was read:')}</p>
+      ${grid(say('As it was read'), [this.field.label, ...parts.map(({ label }) => label)], some.map(([at, row]) => [
+        this.kit.state.rowName(this.field, Number(at)),
+        ...parts.map(({ id }) => { const cell = row.get(id); return cell?.unit && !this.kit.state.carriesUnit(cell.text) ? `${cell.text} ${cell.unit}` : cell?.text ?? ''; }),
+      ]))}`;
+  }
+}
