@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 
-import { loadModule } from '../support/core.mjs';
+import { loadMeasured } from '../support/core.mjs';
 import { read } from '../support/paths.mjs';
 
 const budget = JSON.parse(read('tests/budget/budget.json'));
@@ -18,15 +18,7 @@ export function field(count) {
 }
 
 test('5 000 different tyres in standing water: within a second and 64 MB of the module\'s memory', async () => {
-  let memory;
-  const { instantiate } = WebAssembly;
-  WebAssembly.instantiate = async (...given) => {
-    const made = await instantiate(...given);
-    memory = Object.values(made.instance.exports).find((one) => one instanceof WebAssembly.Memory);
-    return made;
-  };
-  const module = await loadModule();
-  WebAssembly.instantiate = instantiate;
+  const { module, bytes } = await loadMeasured();
   const input = JSON.stringify({ water: '5 mm', today: '2026-11-25', rows: field(5000) });
   let least = Infinity;
   let text = '';
@@ -36,7 +28,7 @@ test('5 000 different tyres in standing water: within a second and 64 MB of the 
     least = Math.min(least, performance.now() - start);
   }
   const answer = JSON.parse(text);
-  const megabytes = memory.buffer.byteLength / 1e6;
+  const megabytes = bytes() / 1e6;
   console.log(`5 000 tyres in wasm: ${least.toFixed(0)} ms, ${(input.length / 1e6).toFixed(2)} MB in, ${(text.length / 1e6).toFixed(2)} MB out, memory ${megabytes.toFixed(0)} MB`);
   assert.deepEqual(answer.problems, []);
   assert.equal(answer.blocks.find(({ id }) => id === 'field').rows.length, 5000);

@@ -8,24 +8,11 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 
-import { loadModule } from '../support/core.mjs';
+import { loadMeasured, loadModule } from '../support/core.mjs';
 import { root } from '../support/paths.mjs';
 import { best, errors, plainBand, plainMap } from './plain.mjs';
 
-// A module of its own, and its memory.
-async function fresh() {
-  let memory;
-  const { instantiate } = WebAssembly;
-  WebAssembly.instantiate = async (...given) => {
-    const made = await instantiate(...given);
-    memory = Object.values(made.instance.exports).find((one) => one instanceof WebAssembly.Memory);
-    return made;
-  };
-  const module = await loadModule();
-  WebAssembly.instantiate = instantiate;
-  return { module, megabytes: () => memory.buffer.byteLength / 2 ** 20 };
-}
-
+const megabytes = ({ bytes }) => bytes() / 2 ** 20;
 const today = '2026-11-25';
 const sizes = ['205/55 R16 91V', '195/65R15 91T M+S', '225/45 R17 94W XL 3PMSF', '185/60 R14 82H'];
 const field = Array.from({ length: 5000 }, (_, i) => ({
@@ -52,18 +39,18 @@ const ms = (time) => (time === undefined ? '–' : time.toFixed(time < 1 ? 3 : t
 const times = (one, other) => (one === undefined || other === undefined ? '–' : `${(one / other).toFixed(2)} x`);
 
 test('what everything costs', async () => {
-  const { module } = await fresh();
+  const { module } = await loadMeasured();
   const { sheets } = JSON.parse(module.describe());
   const asked = sheets.map(({ id, example }) => [id, { ...example.input, today }]);
   const natives = native(asked);
   columns('answer, ms', 'wasm', 'native', 'wasm/native', 'memory, MB');
   for (const [i, [id, input]] of asked.entries()) {
-    const one = await fresh();
+    const one = await loadMeasured();
     const text = JSON.stringify(input);
     const rounds = id === 'stage-tyres' ? 15 : 150;
     const wasm = best(rounds, () => one.module.answer(id, text));
-    columns(id, ms(wasm), ms(natives?.[i]), times(wasm, natives?.[i]), one.megabytes().toFixed(1));
-    assert.ok(one.megabytes() <= 64, id);
+    columns(id, ms(wasm), ms(natives?.[i]), times(wasm, natives?.[i]), megabytes(one).toFixed(1));
+    assert.ok(megabytes(one) <= 64, id);
   }
   if (!natives) console.log('(native: sh tests/speed.sh)');
 
@@ -71,11 +58,11 @@ test('what everything costs', async () => {
   columns('the largest, ms', 'wasm', 'native', 'wasm/native', 'memory, MB');
   const large = native(largest.filter(([, , input]) => input).map(([, sheet, input]) => [sheet, { ...input, today }]));
   for (const [i, [name, sheet, input, text = JSON.stringify({ ...input, today })]] of largest.entries()) {
-    const one = await fresh();
+    const one = await loadMeasured();
     const wasm = best(3, () => one.module.answer(sheet, text));
     const beside = input ? large?.[i] : undefined;
-    columns(name, ms(wasm), ms(beside), times(wasm, beside), one.megabytes().toFixed(1));
-    assert.ok(one.megabytes() <= 64, name);
+    columns(name, ms(wasm), ms(beside), times(wasm, beside), megabytes(one).toFixed(1));
+    assert.ok(megabytes(one) <= 64, name);
   }
 
   console.log();

@@ -11,6 +11,20 @@ export async function loadModule(name = 'treadwater') {
   return create({ wasmBinary: readFileSync(join(moduleFolder, `${name}.wasm`)) });
 }
 
+// One of its own, and how many bytes its memory has grown to.
+export async function loadMeasured() {
+  let memory;
+  const { instantiate } = WebAssembly;
+  WebAssembly.instantiate = async (...given) => {
+    const made = await instantiate(...given);
+    memory = Object.values(made.instance.exports).find((one) => one instanceof WebAssembly.Memory);
+    return made;
+  };
+  const module = await loadModule();
+  WebAssembly.instantiate = instantiate;
+  return { module, bytes: () => memory.buffer.byteLength };
+}
+
 export async function loadCore() {
   const module = await loadModule();
   return {

@@ -26,12 +26,8 @@ export interface KeptAsLink {
 }
 
 export function upgraded({ link, ...rest }: KeptAsLink): Kept {
-  return { ...rest, ...parts(link) };
-}
-
-function parts(link: string): Pick<Kept, 'sheet' | 'fields'> {
   const [, sheet = '', query = ''] = /^#?([^?]*)\??(.*)$/s.exec(link) ?? [];
-  return { sheet, fields: Object.fromEntries(new URLSearchParams(query)) };
+  return { ...rest, sheet, fields: Object.fromEntries(new URLSearchParams(query)) };
 }
 
 export function contentOf(form: Form): Pick<Kept, 'sheet' | 'fields'> {
