@@ -28,4 +28,17 @@ const Source& thin_film_advice() { return thin_film_words; }
 const Source& wet_braking_advice() { return wet_braking_words; }
 const Source& tread_advice() { return tread_words; }
 
+std::optional<Caution> caution_of_low_tread(Length tread, UnitSystem units) {
+  constexpr Length low = millimetres(3.0);
+  if (!(tread <= low)) return std::nullopt;
+  return Caution{
+      "tread_low",
+      Level::care,
+      filled("the tread is at or under #", {write_depth(low, units)}),
+      filled("At or under # wet grip falls away fast: plan to replace it, and leave more "
+             "room in the wet now.",
+             {write_depth(low, units)}),
+      {&tread_words}};
+}
+
 }  // namespace treadwater::answer

@@ -26,7 +26,6 @@ constexpr Temperature mild = celsius(15.0);
 constexpr Duration long_enough = minutes(20.0);
 // Less is left than it takes to find a place and stop: ours.
 constexpr Duration too_short = minutes(5.0);
-constexpr Length three_millimetres = millimetres(3.0);
 constexpr Source roadside{"roadside-stop", "Where to stop and how to change a wheel",
                           "car handbooks and road codes, in our words", "",
                           Standing::common_practice};
@@ -183,13 +182,8 @@ class Puncture : Teller {
     if (*tread_ < law.least)
       stop("tread_law", "the tread is under the legal minimum",
            "The tread is under 1.6 mm: the tyre is worn out.", {&law.source});
-    else if (*tread_ <= three_millimetres)
-      caution("tread_low", Level::care,
-              filled("the tread is at or under #", {write_depth(three_millimetres, units_)}),
-              filled("At or under # wet grip falls away fast: plan to replace it, and leave more "
-                     "room in the wet now.",
-                     {write_depth(three_millimetres, units_)}),
-              {&tread_advice()});
+    else if (auto low = caution_of_low_tread(*tread_, units_))
+      add_caution(answer_, std::move(*low));
   }
 
   // ---- how long ----

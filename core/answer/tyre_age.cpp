@@ -54,21 +54,21 @@ tl::expected<TyreAge, ReadProblem> read_date_code(std::string_view text, Date to
   return age;
 }
 
-std::optional<Caution> caution_of_age(double years) {
+std::optional<Caution> caution_of_age(double years, std::string_view made) {
   const Sources sources{&date_code, &age_advice};
   if (years > 10.0)
     return Caution{
         "over_ten_years", Level::unfit, "it is over ten years old",
         filled("#Makers' advice is not to use a tyre past ten years whatever its tread, the spare "
                "included.",
-               {""}),
+               {std::string(made)}),
         sources};
   if (years > 6.0)
     return Caution{
         "over_six_years", Level::care, "it is over six years old",
         filled("#From six years on have it looked at every year, inside too; some car makers "
                "replace it now.",
-               {""}),
+               {std::string(made)}),
         sources};
   return std::nullopt;
 }

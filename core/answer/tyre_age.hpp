@@ -27,8 +27,9 @@ struct TyreAge {
 
 tl::expected<TyreAge, ReadProblem> read_date_code(std::string_view text, Date today);
 
-// What an age asks for: care over six years, not fit over ten.
-std::optional<Caution> caution_of_age(double years);
+// What an age asks for: care over six years, not fit over ten. `made` is a sentence that is said
+// first, with a blank at its end.
+std::optional<Caution> caution_of_age(double years, std::string_view made = "");
 
 const Source& date_code_source();
 const Source& age_advice_source();

@@ -40,7 +40,6 @@ constexpr Source base_pressure{"base-speed", "Base pressures hold to 160 km/h",
                                "Crolla (ed.), Automotive Engineering, p. 291", "2009",
                                Standing::secondary};
 
-constexpr Length three_millimetres = millimetres(3.0);
 // New car tyres have some 8 mm, winter ones to 10, off-road ones 12 and more. Common practice.
 constexpr Length deepest_usual = millimetres(12.0);
 constexpr GaugePressure hot_excess = kilopascals(40.0);
@@ -660,13 +659,9 @@ class TyreCheck : Teller {
       caution("tread_deep", Level::care, "hardly any tyre has so much tread",
               filled("Tread #: more than # is rare on a car. Read the gauge again.",
                      {write_depth(*tread_, units_), write_depth(deepest_usual, units_)}));
-    if (!under_the_law && *tread_ <= three_millimetres)
-      caution("tread_low", Level::care,
-              filled("the tread is at or under #", {write_depth(three_millimetres, units_)}),
-              filled("At or under # wet grip falls away fast: plan to replace it, and leave more "
-                     "room in the wet now.",
-                     {write_depth(three_millimetres, units_)}),
-              {&tread_advice()});
+    if (under_the_law) return;
+    if (auto caution = caution_of_low_tread(*tread_, units_))
+      add_caution(answer_, std::move(*caution));
   }
 
   void judge_winter_tread() {
@@ -708,18 +703,8 @@ class TyreCheck : Teller {
       made =
           filled("Three digits: made before 2000, in # at the latest (the decade is not coded). ",
                  {std::to_string(age_->year)});
-    if (age_->least_years > 10.0)
-      caution("over_ten_years", Level::unfit, "it is over ten years old",
-              filled("#Makers' advice is not to use a tyre past ten years whatever its tread, the "
-                     "spare included.",
-                     {made}),
-              {&date_code_source(), &age_advice_source()});
-    else if (age_->least_years > 6.0)
-      caution("over_six_years", Level::care, "it is over six years old",
-              filled("#From six years on have it looked at every year, inside too; some car makers "
-                     "replace it now.",
-                     {made}),
-              {&date_code_source(), &age_advice_source()});
+    if (auto caution = caution_of_age(age_->least_years, made))
+      add_caution(answer_, std::move(*caution));
   }
 
   // ---- contact patch ----
