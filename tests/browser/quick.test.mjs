@@ -17,7 +17,7 @@ const { site, browser } = await house(after);
 const { sheets } = (await loadCore()).describe();
 const slowdown = 6;
 const budget = 100; // ms
-const tries = 6;
+const tries = 12;
 
 // In the page: types a text letter by letter, and times each letter's way to the screen.
 async function typeAndTime([id, text, pause]) {
