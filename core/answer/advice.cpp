@@ -41,4 +41,27 @@ std::optional<Caution> caution_of_low_tread(Length tread, UnitSystem units) {
       {&tread_words}};
 }
 
+std::optional<Caution> caution_of_load_worked_out(const patch::GreatestLoad& load,
+                                                  UnitSystem units) {
+  if (!load.worked_out) return std::nullopt;
+  return Caution{
+      "load_index_assumed",
+      Level::care,
+      "its load index had to be worked out",
+      filled("No load index was given. A P-metric tyre of this size works out at #, #, by "
+             "the equation of its standard: check it against the sidewall.",
+             {std::to_string(load.index), write(load.mass, units)}),
+      {&patch::p_metric_capacity_source()}};
+}
+
+std::optional<Caution> caution_of_road_use(const sidewall::Reading& tyre, Level level) {
+  if (!sidewall::has_mark(tyre, "competition") && !sidewall::has_mark(tyre, "nhs"))
+    return std::nullopt;
+  return Caution{"marked_not_for_road",
+                 level,
+                 "it is marked as not for the public road",
+                 "Marked as not for the public road: on a stage the event's rules decide.",
+                 {}};
+}
+
 }  // namespace treadwater::answer

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "core/answer/sheet.hpp"
+#include "core/patch/rating.hpp"
 #include "core/quantity/write.hpp"
 #include "core/standard/source.hpp"
 
@@ -15,5 +16,11 @@ const Source& deep_water_advice();   // 10 cm, or moving water
 const Source& thin_film_advice();    // grip lost long before a tyre floats
 const Source& wet_braking_advice();  // stopping distances at least double
 const Source& hot_reading_advice();  // a hot tyre reads 20 to 40 kPa high
+
+// Of a load that was worked out from the size.
+std::optional<Caution> caution_of_load_worked_out(const patch::GreatestLoad& load,
+                                                  UnitSystem units);
+// Of marks such as NHS.
+std::optional<Caution> caution_of_road_use(const sidewall::Reading& tyre, Level level);
 
 }  // namespace treadwater::answer

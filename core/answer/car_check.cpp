@@ -275,11 +275,7 @@ class CarCheck : Teller {
                          : "The # axle has two sizes on it: # and #. They must be the same.",
                      {axle, l.tyre->canonical, r.tyre->canonical}),
               {&car::same_axle_source(), &car::mixing_source()});
-    const auto snowflake = [](const Corner& c) {
-      return std::any_of(c.tyre->marks.begin(), c.tyre->marks.end(),
-                         [](const sidewall::Mark& mark) { return mark.id == "three_peak"; });
-    };
-    if (snowflake(l) != snowflake(r))
+    if (sidewall::has_mark(*l.tyre, "three_peak") != sidewall::has_mark(*r.tyre, "three_peak"))
       caution("mixed_winter", Level::care,
               filled("the # axle has a winter tyre on one side only", {axle}),
               filled("The # axle has the snowflake on one side only: on snow and ice, and in the "
@@ -347,10 +343,8 @@ class CarCheck : Teller {
       if (!has(row)) continue;
       const auto symbol = patch::speed_symbol(*corner(row).tyre);
       if (!symbol) continue;
-      bool snowflake = false;
-      for (const auto& mark : corner(row).tyre->marks)
-        snowflake = snowflake || mark.id == "three_peak";
-      const auto fit = car::symbol_fit(*symbol, *top, snowflake);
+      const auto fit =
+          car::symbol_fit(*symbol, *top, sidewall::has_mark(*corner(row).tyre, "three_peak"));
       if (fit == car::SymbolFit::too_low) add_item(slow, worded(names[row]));
       if (fit == car::SymbolFit::winter_exception) add_item(winter, worded(names[row]));
     }

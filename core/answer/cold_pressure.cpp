@@ -59,7 +59,7 @@ class ColdPressure : Teller {
     if (target_) judge_target();
     carry_to_stage();
     if (size_) judge_highest();
-    judge_age();
+    if (size_) caution_of_marked_age(*size_);
     say_warnings();
     list_patches();
     if (answer_.ok()) finish();
@@ -104,12 +104,7 @@ class ColdPressure : Teller {
       return;
     }
     const std::string index = std::to_string(greatest->index);
-    if (greatest->worked_out)
-      caution("load_index_assumed", Level::care, "its load index had to be worked out",
-              filled("No load index was given. A P-metric tyre of this size works out at #, #, by "
-                     "the equation of its standard: check it against the sidewall.",
-                     {index, write(greatest->mass, units_)}),
-              {&patch::p_metric_capacity_source()});
+    caution(caution_of_load_worked_out(*greatest, units_));
     figure("load_rating", filled("Load rating (index #)", {index}), in_kilograms(greatest->mass),
            "kg", write(greatest->mass, units_),
            {greatest->worked_out ? &patch::p_metric_capacity_source()
@@ -445,14 +440,6 @@ class ColdPressure : Teller {
         filled("There it will show #. Set # here, or set # there once it has cooled.",
                {write(shown, units_), write_at_least(more, units_), write_at_least(*set_, units_)}),
         {&air::gas_law_source()});
-  }
-
-  // Where the sidewall text names its week.
-  void judge_age() {
-    if (!size_ || size_->date_code.empty()) return;
-    const auto read = read_date_code(size_->date_code, today_);
-    const auto age = read ? caution_of_age(read->least_years) : std::nullopt;
-    if (age) add_caution(answer_, *age);
   }
 
   // ---- warnings and what time does ----

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/air/get_home.hpp"
+#include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
 #include "core/answer/tyre_age.hpp"
 #include "core/car/fitment.hpp"
@@ -266,16 +267,8 @@ class Fitment : Teller {
     if (tyre.motorcycle != before_.reading->motorcycle)
       caution("other_vehicle", Level::unfit, "it is for another kind of vehicle",
               "One of the two is a motorcycle's tyre, and the other is not.", {&who_decides});
-    for (const sidewall::Mark& mark : tyre.marks)
-      if (mark.id == "competition" || mark.id == "nhs") {
-        caution("marked_not_for_road", Level::unfit, "it is marked as not for the public road",
-                "Marked as not for the public road: on a stage the event's rules decide.");
-        break;
-      }
-    if (tyre.date_code.empty()) return;
-    const auto read = read_date_code(tyre.date_code, today_);
-    const auto age = read ? caution_of_age(read->least_years) : std::nullopt;
-    if (age) add_caution(answer_, *age);
+    caution(caution_of_road_use(tyre, Level::unfit));
+    caution_of_marked_age(tyre);
   }
 
   // ---- strong and fast enough ----
@@ -292,21 +285,14 @@ class Fitment : Teller {
               "Add the load index and speed symbol of the new tyre, such as 91V.");
       return;
     }
-    if (after_.greatest->worked_out)
-      caution(
-          "load_index_assumed", Level::care, "its load index had to be worked out",
-          filled("No load index was given. A P-metric tyre of this size works out at #, #, by "
-                 "the equation of its standard: check it against the sidewall.",
-                 {std::to_string(after_.greatest->index), write(after_.greatest->mass, units_)}),
-          {&patch::p_metric_capacity_source()});
+    caution(caution_of_load_worked_out(*after_.greatest, units_));
     figure("new_rating", "Load rating of the new tyre", in_kilograms(after_.greatest->mass), "kg",
            write(after_.greatest->mass, units_), {&standard::load_index_source()});
     if (asked > kilograms(0.0))
       figure("asked_rating", "Asked of it", in_kilograms(asked), "kg", write(asked, units_),
              {&standard::load_index_source()},
              asked_ ? "By the load index given." : "By the tyre now fitted.");
-    bool snowflake = false;
-    for (const auto& mark : after_.reading->marks) snowflake = snowflake || mark.id == "three_peak";
+    const bool snowflake = sidewall::has_mark(*after_.reading, "three_peak");
     const Speed top = top_speed_.value_or(kilometres_per_hour(0.0));
     const car::Adequacy enough =
         car::adequacy(after_.greatest->mass, *after_.symbol, snowflake, asked, top);

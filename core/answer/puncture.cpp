@@ -87,22 +87,24 @@ class Puncture : Teller {
 
   // ---- what it holds now ----
 
-  // It is not to be driven on, whatever else is known.
-  void stop(const char* id, std::string_view reason, std::string_view why, SomeSources sources) {
-    stopped_ = true;
+  // It is not to be driven on as it is.
+  void refuse(const char* id, std::string_view reason, std::string_view why, SomeSources sources) {
     caution(id, Level::unfit, reason, why, sources);
     fixed_limit(id, "The soft tyre as it is", kilometres_per_hour(0.0), why, sources);
   }
 
+  // Nor by any help that drives on it.
+  void stop(const char* id, std::string_view reason, std::string_view why, SomeSources sources) {
+    stopped_ = true;
+    refuse(id, reason, why, sources);
+  }
+
   void judge_pressure() {
     if (last_ && *last_ <= stop_below_ && !runs_flat_) {
-      const std::string why =
-          filled("At # it must not be driven on: the sidewall is destroyed within a short way.",
-                 {write(*last_, units_)});
-      caution("too_soft", Level::unfit, "it is too soft to drive on", why,
-              {&air::do_not_drive_source()});
-      fixed_limit("too_soft", "The soft tyre as it is", kilometres_per_hour(0.0), why,
-                  {&air::do_not_drive_source()});
+      refuse("too_soft", "it is too soft to drive on",
+             filled("At # it must not be driven on: the sidewall is destroyed within a short way.",
+                    {write(*last_, units_)}),
+             {&air::do_not_drive_source()});
     } else if (last_ && *last_ < set_ - standard::pressure_gauge_error) {
       caution("softer_than_set", Level::care, "it is softer than it should be",
               filled("It has #, and should have #. Inflate it before you drive on.",
@@ -172,8 +174,7 @@ class Puncture : Teller {
               "Sealant is inside. Tell the fitter; the maker may refuse a repair.",
               {&air::repair_source()});
     judge_tread();
-    const auto age = age_ ? caution_of_age(*age_) : std::nullopt;
-    if (age) add_caution(answer_, *age);
+    if (age_) caution(caution_of_age(*age_));
   }
 
   void judge_tread() {
@@ -182,8 +183,8 @@ class Puncture : Teller {
     if (*tread_ < law.least)
       stop("tread_law", "the tread is under the legal minimum",
            "The tread is under 1.6 mm: the tyre is worn out.", {&law.source});
-    else if (auto low = caution_of_low_tread(*tread_, units_))
-      add_caution(answer_, std::move(*low));
+    else
+      caution(caution_of_low_tread(*tread_, units_));
   }
 
   // ---- how long ----

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/answer/tyre_age.hpp"
 #include "core/quantity/language.hpp"
 
 namespace treadwater::answer {
@@ -119,6 +120,16 @@ void Teller::problem(std::string_view path, std::string_view code, std::string_v
 void Teller::caution(const char* id, Level level, std::string_view reason, std::string_view text,
                      SomeSources sources) {
   add_caution(answer_, {id, level, std::string(reason), std::string(text), sources.kept()});
+}
+
+void Teller::caution(std::optional<Caution> said) {
+  if (said) add_caution(answer_, std::move(*said));
+}
+
+void Teller::caution_of_marked_age(const sidewall::Reading& tyre) {
+  if (tyre.date_code.empty()) return;
+  if (const auto read = read_date_code(tyre.date_code, today_))
+    caution(caution_of_age(read->least_years));
 }
 
 void Teller::figure(const char* id, std::string_view label, double value, const char* unit,

@@ -59,6 +59,9 @@ class Teller {
   std::string band_text(Speed central, Speed low, Speed high) const;
   std::string spoken_speed(Speed v) const;  // "50 kilometres an hour"
 
+  void caution(std::optional<Caution> said);
+  // By the week that the sidewall text names.
+  void caution_of_marked_age(const sidewall::Reading& tyre);
   // What makes it unfit at any speed becomes a limit, where none of the limits says so already.
   // Does it stand still?
   bool stop_where_no_speed_helps();

@@ -168,20 +168,12 @@ class TyreCheck : Teller {
       if (mark.id == "not_understood")
         caution("not_understood", Level::note, "",
                 filled("Not understood and left out: #.", {in_quotes(mark.value)}));
-    say_not_for_the_road();
+    if (kind_ && !kind_->competition) caution(caution_of_road_use(*size_, Level::care));
     if (size_->run_flat)
       caution("run_flat", Level::note, "",
               "Run-flat construction: its stiff sidewall hides a loss of pressure, so trust the "
               "gauge and the warning lamp, not the look of the tyre. The patch below is worked out "
               "for a plain one.");
-  }
-
-  void say_not_for_the_road() {
-    if (!kind_ || kind_->competition) return;
-    for (const sidewall::Mark& mark : size_->marks)
-      if (mark.id == "competition" || mark.id == "nhs")
-        caution("marked_not_for_road", Level::care, "it is marked as not for the public road",
-                "Marked as not for the public road: on a stage the event's rules decide.");
   }
 
   // The text as typed, laid out with what each part of it means.
@@ -300,11 +292,7 @@ class TyreCheck : Teller {
       figure("load_rating", filled("Load rating worked out from the size (index #)", {index}),
              in_kilograms(found->mass), "kg", write(found->mass, units_),
              {&patch::p_metric_capacity_source()});
-      caution("load_index_assumed", Level::care, "its load index had to be worked out",
-              filled("No load index was given. A P-metric tyre of this size works out at #, #, by "
-                     "the equation of its standard: check it against the sidewall.",
-                     {index, write(found->mass, units_)}),
-              {&patch::p_metric_capacity_source()});
+      caution(caution_of_load_worked_out(*found, units_));
       return found->mass;
     }
     if (size_->service) return std::nullopt;
@@ -660,8 +648,7 @@ class TyreCheck : Teller {
               filled("Tread #: more than # is rare on a car. Read the gauge again.",
                      {write_depth(*tread_, units_), write_depth(deepest_usual, units_)}));
     if (under_the_law) return;
-    if (auto caution = caution_of_low_tread(*tread_, units_))
-      add_caution(answer_, std::move(*caution));
+    caution(caution_of_low_tread(*tread_, units_));
   }
 
   void judge_winter_tread() {
@@ -703,8 +690,7 @@ class TyreCheck : Teller {
       made =
           filled("Three digits: made before 2000, in # at the latest (the decade is not coded). ",
                  {std::to_string(age_->year)});
-    if (auto caution = caution_of_age(age_->least_years, made))
-      add_caution(answer_, std::move(*caution));
+    caution(caution_of_age(age_->least_years, made));
   }
 
   // ---- contact patch ----

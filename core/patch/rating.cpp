@@ -47,8 +47,8 @@ std::optional<IndexFits> index_fits(const sidewall::Reading& tyre) {
   const bool of_a_car = tyre.family == Family::metric_car || tyre.family == Family::p_metric;
   const auto rated = tyre.service && of_a_car ? standard::load_of_index(tyre.service->load_index)
                                               : std::optional<Mass>();
-  const auto usual = load_by_size(tyre);
-  if (!rated || !usual) return std::nullopt;
+  const auto usual = rated ? load_by_size(tyre) : std::nullopt;
+  if (!usual) return std::nullopt;
   const double share = *rated / *usual;
   return share > no_tyre_from      ? IndexFits::no_tyre
          : share > extra_load_from ? IndexFits::extra_load

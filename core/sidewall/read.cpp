@@ -1,4 +1,6 @@
 // read(): find the size, then everything round it, then choose the family.
+#include <algorithm>
+
 #include "core/sidewall/tyre.hpp"
 
 namespace treadwater::sidewall {
@@ -555,6 +557,11 @@ std::string canonical_if_it_reads(std::string_view text) {
   Reader reader(seen);
   if (reader.run() != Reader::Outcome::read) return {};
   return reader.spelled();
+}
+
+bool has_mark(const Reading& tyre, std::string_view id) {
+  return std::any_of(tyre.marks.begin(), tyre.marks.end(),
+                     [id](const Mark& mark) { return mark.id == id; });
 }
 
 }  // namespace treadwater::sidewall

@@ -114,6 +114,8 @@ struct Trouble {
 
 tl::expected<Reading, Trouble> read(std::string_view text);
 
+bool has_mark(const Reading& tyre, std::string_view id);
+
 std::string_view family_name(Family family);              // "metric car tyre"
 std::string_view construction_name(Construction family);  // "radial"
 
