@@ -33,19 +33,24 @@ void Json::put(std::string_view key, const Json& value) {
   part_from_the_last();
   add_text(key);
   written_ += ':';
-  written_ += value.text();
+  value.add_to(written_);
 }
 
 void Json::push_back(const Json& value) {
   part_from_the_last();
-  written_ += value.text();
+  value.add_to(written_);
 }
 
 std::string Json::text() const {
-  std::string whole = written_;
-  if (whole.empty()) whole = '{';
-  if (close_ != none) whole += close_;
+  std::string whole;
+  add_to(whole);
   return whole;
+}
+
+void Json::add_to(std::string& whole) const {
+  whole += written_;
+  if (written_.empty()) whole += '{';
+  if (close_ != none) whole += close_;
 }
 
 void Json::part_from_the_last() {
@@ -57,8 +62,14 @@ void Json::part_from_the_last() {
 
 void Json::add_text(std::string_view text) {
   constexpr std::string_view hex = "0123456789abcdef";
+  const auto plain = [](char c) { return c >= 0x20 && c < 0x7F && c != '"' && c != '\\'; };
   written_ += '"';
   while (!text.empty()) {
+    std::size_t many = 0;
+    while (many < text.size() && plain(text[many])) ++many;
+    written_.append(text.data(), many);
+    text.remove_prefix(many);
+    if (text.empty()) break;
     const std::size_t length = utf8_length(text);
     const char c = text[0];
     if (length == 0) {

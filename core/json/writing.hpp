@@ -29,6 +29,7 @@ class Json {
 
   void part_from_the_last();
   void add_text(std::string_view text);
+  void add_to(std::string& whole) const;
 
   std::string written_;  // all but the closing bracket; empty for an object without members
   char close_ = '}';

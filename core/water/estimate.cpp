@@ -140,12 +140,17 @@ struct WaterPart {
   double flooded[steps];
 
   WaterPart(Length depth, Length texture) {
+    const double designers_tyre = film_tyre_factor(psi(24.0), thirty_seconds(3.0));
+    const double usual_tyre = film_tyre_factor(usual_pressure, new_tread);
+    const auto kmh = [](double mph) { return in_kilometres_per_hour(miles_per_hour(mph)); };
     for (int i = 0; i < steps; ++i) {
       const Length film = held_film(reading_at(depth, ruler_error, i));
-      designers[i] = in_kilometres_per_hour(
-          film_onset({psi(24.0), thirty_seconds(3.0), film, std::min(texture, cautious_texture)}));
+      const double road = film_water_factor(film, texture);
+      const double cautious_road =
+          texture > cautious_texture ? film_water_factor(film, cautious_texture) : road;
+      designers[i] = kmh(designers_tyre * cautious_road);
       beyond[i] = root(deepest_measured / film);
-      new_tyre[i] = in_kilometres_per_hour(new_tyre_film_law(texture, film));
+      new_tyre[i] = kmh(usual_tyre * road);
       flooded[i] = flooding(film);
     }
   }
@@ -269,43 +274,82 @@ class Cases {
   double spread_[steps];
 };
 
-// Deals the values into buckets of equal width, then straightens out the few in each by insertion:
-// several times as fast in WebAssembly as std::sort.
-std::vector<double> sorted(const std::vector<double>& values) {
-  constexpr int buckets = 8192;
-  double least = values.front();
-  double most = least;
-  for (const double value : values) {
-    least = std::min(least, value);
-    most = std::max(most, value);
+// Values dealt into buckets of equal width, so that what is asked of their order needs only a few of
+// them sorted: several times as fast in WebAssembly as std::sort and std::nth_element.
+class Dealt {
+ public:
+  explicit Dealt(const std::vector<double>& values) : values_(values), begin_(buckets + 1) {
+    least_ = values.front();
+    double most = least_;
+    for (const double value : values) {
+      least_ = std::min(least_, value);
+      most = std::max(most, value);
+    }
+    per_width_ = (buckets - 1) / std::max(1e-9, most - least_);
+    for (const double value : values) ++begin_[bucket_of(value) + 1];
+    for (std::size_t i = 1; i < begin_.size(); ++i) begin_[i] += begin_[i - 1];
   }
-  const double per_width = (buckets - 1) / std::max(1e-9, most - least);
-  const auto bucket_of = [&](double value) {
-    return static_cast<std::size_t>((value - least) * per_width);
-  };
-  std::vector<int> begin(buckets + 1);
-  for (const double value : values) ++begin[bucket_of(value) + 1];
-  for (std::size_t i = 1; i < begin.size(); ++i) begin[i] += begin[i - 1];
-  std::vector<double> result(values.size());
-  for (const double value : values)
-    result[static_cast<std::size_t>(begin[bucket_of(value)]++)] = value;
-  for (std::size_t i = 1; i < result.size(); ++i) {
-    const double value = result[i];
-    std::size_t at = i;
-    for (; at > 0 && result[at - 1] > value; --at) result[at] = result[at - 1];
-    result[at] = value;
+
+  // The values that so many are below.
+  std::array<double, 2> at_ranks(std::size_t low, std::size_t high) const {
+    const std::size_t low_bucket = bucket_at(low);
+    const std::size_t high_bucket = bucket_at(high);
+    std::vector<double> lows, highs;
+    for (const double value : values_) {
+      const std::size_t bucket = bucket_of(value);
+      if (bucket == low_bucket) lows.push_back(value);
+      if (bucket == high_bucket) highs.push_back(value);
+    }
+    sort_few(lows);
+    sort_few(highs);
+    return {lows[low - begin_[low_bucket]], highs[high - begin_[high_bucket]]};
   }
-  return result;
+
+  std::vector<double> sorted() && {
+    std::vector<double> result(values_.size());
+    for (const double value : values_) result[begin_[bucket_of(value)]++] = value;
+    sort_few(result);
+    return result;
+  }
+
+ private:
+  static constexpr int buckets = 4096;
+
+  std::size_t bucket_of(double value) const {
+    return static_cast<std::size_t>((value - least_) * per_width_);
+  }
+
+  std::size_t bucket_at(std::size_t rank) const {
+    const auto after = std::upper_bound(begin_.begin(), begin_.end(), rank);
+    return static_cast<std::size_t>(after - begin_.begin()) - 1;
+  }
+
+  // By insertion, which is quick where nothing is far from its place.
+  static void sort_few(std::vector<double>& values) {
+    for (std::size_t i = 1; i < values.size(); ++i) {
+      const double value = values[i];
+      std::size_t at = i;
+      for (; at > 0 && values[at - 1] > value; --at) values[at] = values[at - 1];
+      values[at] = value;
+    }
+  }
+
+  const std::vector<double>& values_;
+  double least_;
+  double per_width_;
+  std::vector<std::size_t> begin_;  // how many values lie before each bucket
+};
+
+std::vector<double> drawn(const WetTyre& tyre) {
+  const WaterPart water(tyre.film, tyre.texture);
+  Cases cases(water);
+  cases.set(tyre);
+  return cases.draw();
 }
 
 }  // namespace
 
-OnsetDraws::OnsetDraws(const WetTyre& tyre) {
-  const WaterPart water(tyre.film, tyre.texture);
-  Cases cases(water);
-  cases.set(tyre);
-  sorted_kmh_ = sorted(cases.draw());
-}
+OnsetDraws::OnsetDraws(const WetTyre& tyre) : sorted_kmh_(Dealt(drawn(tyre)).sorted()) {}
 
 Speed OnsetDraws::at_share(double share) const {
   return kilometres_per_hour(sorted_kmh_[rank_of(std::clamp(share, 0.0, 1.0))]);
@@ -318,9 +362,10 @@ double OnsetDraws::chance_of_floating(Speed speed) const {
 
 std::optional<SpeedBand> aquaplaning_onset(const WetTyre& tyre) {
   if (tyre.film <= metres(0.0)) return std::nullopt;
-  const OnsetDraws draws(tyre);
-  return SpeedBand{draws.at_share(low_share), onset_map(tyre, {tyre.tread}, {tyre.film}).front(),
-                   draws.at_share(high_share)};
+  const std::vector<double> draws = drawn(tyre);
+  const auto [low, high] = Dealt(draws).at_ranks(rank_of(low_share), rank_of(high_share));
+  return SpeedBand{kilometres_per_hour(low), onset_map(tyre, {tyre.tread}, {tyre.film}).front(),
+                   kilometres_per_hour(high)};
 }
 
 struct OnsetsInWater::Parts {

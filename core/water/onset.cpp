@@ -129,6 +129,11 @@ Speed truck_onset(GaugePressure pressure, double footprint_aspect_ratio) {
                         std::sqrt(1.4 / footprint_aspect_ratio));
 }
 
+double film_tyre_factor(GaugePressure pressure, Length tread, double spin_down_percent) {
+  return power(spin_down_percent, 0.04) * power(in_psi(pressure), 0.3) *
+         power(in_thirty_seconds(tread) + 1.0, 0.06);
+}
+
 double film_water_factor(Length film, Length texture) {
   const double wd = power(held_inches(film), 0.06);
   const double a1 = 10.409 / wd + 3.507;
@@ -137,8 +142,7 @@ double film_water_factor(Length film, Length texture) {
 }
 
 Speed film_onset(const FilmConditions& c) {
-  return miles_per_hour(power(c.spin_down_percent, 0.04) * power(in_psi(c.pressure), 0.3) *
-                        power(in_thirty_seconds(c.tread) + 1.0, 0.06) *
+  return miles_per_hour(film_tyre_factor(c.pressure, c.tread, c.spin_down_percent) *
                         film_water_factor(c.film, c.texture));
 }
 

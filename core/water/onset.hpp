@@ -55,8 +55,9 @@ struct FilmConditions {
 Speed film_onset(const FilmConditions& conditions);
 const Source& film_source();
 
-// The A of the film formula: the greater of A1 (water alone) and A2 (water and texture). The
-// formula's only part with the film in it, so many films can be asked for one tyre.
+// Its two factors: what the tyre gives, and the A, the greater of A1 (water alone) and A2 (water and
+// texture). So many films can be asked for one tyre.
+double film_tyre_factor(GaugePressure pressure, Length tread, double spin_down_percent = 10.0);
 double film_water_factor(Length film, Length texture);
 
 // The thinnest film the film formula is evaluated at.

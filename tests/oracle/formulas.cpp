@@ -576,6 +576,7 @@ constexpr Formula formulas[] = {
     SAME(water, footprint_onset),
     SAME(water, truck_onset),
     SAME(water, film_onset),
+    SAME(water, film_tyre_factor),
     SAME(water, film_water_factor),
     SAME(water, design_onset),
     SAME(water, smooth_tyre_onset),

@@ -36,8 +36,8 @@ const factorA = (wd, t) => {
   const a2 = D('28.952').div(power).minus('7.817').times(pow(inches(t), '0.14'));
   return D(t).isZero() ? a1 : max(a1, a2);
 };
-const filmOnset = (p, td, wd, t, sd) =>
-  pow(sd, '0.04').times(pow(D(p).div(psi), '0.3')).times(pow(inches(td).times(32).plus(1), '0.06')).times(factorA(wd, t)).times(mph);
+const factorTyre = (p, td, sd) => pow(sd, '0.04').times(pow(D(p).div(psi), '0.3')).times(pow(inches(td).times(32).plus(1), '0.06'));
+const filmOnset = (p, td, wd, t, sd) => factorTyre(p, td, sd).times(factorA(wd, t)).times(mph);
 const pressureOnset = (p) => D('10.35').times(sqrt(D(p).div(psi))).times(mph);
 const spinUp = (p) => D('7.7').times(sqrt(D(p).div(psi))).times(knot);
 const footprint = (p, far) => D('7.95').times(sqrt(D(p).div(psi).div(D(far)))).times(mph);
@@ -137,6 +137,7 @@ export const checks = [
   { formula: 'footprint_onset', over: grid([137.9, 220, 689.5], [0.3, 0.59, 1, 1.4]), expected: footprint },
   { formula: 'truck_onset', over: grid([137.9, 220, 689.5], [0.59, 0.8, 1.4]), expected: truck },
   { formula: 'film_onset', over: some(120, [120, 165.5, 220, 280], [0, 0.0016, 0.003, 0.008], [1e-9, 0.0004, 0.0005, 0.001, 0.00254, 0.008, 0.03], [0, 0.0001, 0.0007, 0.000965, 0.0015, 0.004], [1, 10, 50]), expected: filmOnset },
+  { formula: 'film_tyre_factor', over: grid([120, 165.5, 220, 280], [0, 0.0016, 0.003, 0.008], [1, 10, 50]), expected: factorTyre },
   { formula: 'film_water_factor', over: grid([0, 0.0005, 0.001, 0.00254, 0.008], [0, 0.0004, 0.0007, 0.0015, 0.003]), expected: factorA },
   { formula: 'design_onset', over: grid([0, 0.0005, 0.00127, 0.00241, 0.00242, 0.00508], [0, 0.0007, 0.000965, 0.002]), expected: design },
   { formula: 'smooth_tyre_onset', over: grid([2400, 4000, 4800], [165, 186.2, 250], [0.0001, 0.0005, 0.002, 0.00762]), expected: smooth },

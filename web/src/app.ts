@@ -21,6 +21,7 @@ const notLoaded = () => say('This part of the page did not load. Check the conne
 const RECOMPUTE = 120; // ms after a keystroke
 const SETTLED = 900; // ms without one: say what is wrong, and announce the answer
 const LONGEST = 60_000; // characters of a form that are kept in the address
+const SAVED = 50; // ms after the answer to a keystroke: the address follows, once the words are on the screen
 const LATE = 200; // ms without an answer: say that it is being worked out
 
 export class App {
@@ -44,6 +45,7 @@ export class App {
   private checked = false;
   private recompute = 0;
   private settle = 0;
+  private saving = 0;
   private late = 0;
   private asked = ''; // the last question whose answer is long
   private answered = () => {}; // what follows on that answer
@@ -128,6 +130,7 @@ export class App {
 
   // The whole core has come: the same form goes on, with every sheet beside it.
   widen(engine: Engine): void {
+    if (engine !== this.engine) setTimeout(() => this.warm());
     this.engine = engine;
     this.description = engine.description;
     const sheet = this.description.sheets.find(({ id }) => id === this.form.sheet.id);
@@ -151,6 +154,13 @@ export class App {
     }
     this.draw();
     return spoken;
+  }
+
+  // A core takes longest for what it is asked first. A slow phone has that behind it before the next
+  // keystroke.
+  private warm(): void {
+    const { sheet } = this.form;
+    if (!sheet.long && !sheet.elsewhere) this.answerTo(sheet);
   }
 
   stayNarrow(): void {
@@ -189,6 +199,7 @@ export class App {
     this.checked = false;
     this.summary = [];
     this.answer = undefined;
+    clearTimeout(this.saving);
     this.drop();
     this.ask();
     this.spoken = '';
@@ -206,7 +217,10 @@ export class App {
     }
     clearTimeout(this.recompute);
     clearTimeout(this.settle);
-    this.recompute = window.setTimeout(() => this.refresh(), RECOMPUTE);
+    this.recompute = window.setTimeout(() => {
+      this.workOut();
+      this.saving = window.setTimeout(() => this.save(), SAVED);
+    }, RECOMPUTE);
     this.settle = window.setTimeout(() => this.settled(path), SETTLED);
   }
 
@@ -386,16 +400,21 @@ export class App {
   // ---- asking the core
 
   private ask(then = () => {}): void {
+    const { sheet } = this.form;
+    if (sheet.long) this.askBeside(sheet, this.input(), then);
+    else this.take(this.answerTo(sheet));
+  }
+
+  private input(): Input {
     const { sheet, values } = this.form;
-    const input = { ...state.toInput(sheet.fields, values), today: state.today() };
-    if (sheet.long) {
-      this.askBeside(sheet, input, then);
-      return;
-    }
+    return { ...state.toInput(sheet.fields, values), today: state.today() };
+  }
+
+  private answerTo({ id }: Sheet): Answer | undefined {
     try {
-      this.take(this.engine.answer(sheet.id, input));
+      return this.engine.answer(id, this.input());
     } catch {
-      this.take(undefined);
+      return undefined;
     }
   }
 
@@ -455,8 +474,12 @@ export class App {
 
   private refresh(then = () => {}): void {
     clearTimeout(this.recompute);
-    this.ask(then);
     this.save();
+    this.workOut(then);
+  }
+
+  private workOut(then = () => {}): void {
+    this.ask(then);
     this.draw();
     if (!this.working) then();
   }
@@ -487,6 +510,7 @@ export class App {
   // The untouched example needs no more than its sheet's name; anything else is kept in the address as
   // it is typed.
   private save(): void {
+    clearTimeout(this.saving);
     const untouched = this.form.example && !this.form.way && same(this.form.values, this.untouched(this.form.sheet, '', true));
     const link = untouched ? '' : state.toLink(this.form, linked());
     const { id } = this.form.sheet;
