@@ -1,5 +1,8 @@
 #include "core/quantity/text.hpp"
 
+#include <cstring>
+#include <utility>
+
 #include "core/quantity/language.hpp"
 
 namespace treadwater {
@@ -22,35 +25,62 @@ std::size_t utf8_length(std::string_view text) {
   return length;
 }
 
+namespace {
+
+// A text put together from parts. It has its whole room from the start: std::string asks for every
+// part whether there is room for it, which costs a sidewall's reading a fifth of its time.
+class Parts {
+ public:
+  explicit Parts(std::size_t room) : text_(room, '\0') {}
+
+  void add(std::string_view part) {
+    if (part.empty()) return;
+    if (part.size() > text_.size() - used_) text_.resize(used_ + part.size());
+    std::memcpy(text_.data() + used_, part.data(), part.size());
+    used_ += part.size();
+  }
+
+  std::string text() && {
+    text_.resize(used_);
+    return std::move(text_);
+  }
+
+ private:
+  std::string text_;
+  std::size_t used_ = 0;
+};
+
+std::size_t size_of(std::initializer_list<std::string_view> parts) {
+  std::size_t size = 0;
+  for (std::string_view part : parts) size += part.size();
+  return size;
+}
+
+}  // namespace
+
 std::string filled(std::string_view sentence, std::initializer_list<std::string_view> values) {
   std::string_view rest = worded(sentence);
   const bool numbered = rest.data() != sentence.data();
-  std::string out;
-  std::size_t size = rest.size();
-  for (std::string_view value : values) size += value.size();
-  out.reserve(size);
+  Parts parts(rest.size() + size_of(values));
   std::size_t next = 0;
   for (;;) {
     const std::size_t gap = rest.find('#');
-    out += rest.substr(0, gap);
-    if (gap == std::string_view::npos) return out;
+    parts.add(rest.substr(0, gap));
+    if (gap == std::string_view::npos) return std::move(parts).text();
     rest.remove_prefix(gap + 1);
     std::size_t which = next++;
     if (numbered && !rest.empty() && rest[0] >= '1' && rest[0] <= '9') {
       which = static_cast<std::size_t>(rest[0] - '1');
       rest.remove_prefix(1);
     }
-    if (which < values.size()) out += worded(values.begin()[which]);
+    if (which < values.size()) parts.add(worded(values.begin()[which]));
   }
 }
 
 std::string joined(std::initializer_list<std::string_view> parts) {
-  std::size_t size = 0;
-  for (std::string_view part : parts) size += part.size();
-  std::string whole;
-  whole.reserve(size);
-  for (std::string_view part : parts) whole += part;
-  return whole;
+  Parts whole(size_of(parts));
+  for (std::string_view part : parts) whole.add(part);
+  return std::move(whole).text();
 }
 
 void add_item(std::string& list, std::string_view item, std::string_view separator) {
