@@ -1,5 +1,6 @@
 #include "core/quantity/text.hpp"
 
+#include <algorithm>
 #include <cstring>
 #include <utility>
 
@@ -96,7 +97,9 @@ std::string at_head(std::string_view phrase) {
 }
 
 std::string in_quotes(std::string_view text) {
-  std::string out = "“";
+  const std::string_view quotes = worded("“#”");
+  const std::size_t gap = std::min(quotes.find('#'), quotes.size());
+  std::string out(quotes.substr(0, gap));
   std::size_t characters = 0;
   while (!text.empty()) {
     if (characters == 40) {
@@ -111,7 +114,8 @@ std::string in_quotes(std::string_view text) {
     text.remove_prefix(length == 0 ? 1 : length);
     ++characters;
   }
-  return out + "”";
+  out += quotes.substr(std::min(gap + 1, quotes.size()));
+  return out;
 }
 
 std::string plain_spaces(std::string_view text) {

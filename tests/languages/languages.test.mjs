@@ -107,7 +107,7 @@ function bones(value, key = '') {
 const WORDED = new Set(['label', 'hint', 'title', 'purpose', 'text', 'why', 'note', 'meaning', 'safety', 'columns', 'rows', 'row_names', 'standing', 'unit', 'picked_by']);
 
 // Of English: a name of the trade, and the ids that only a program reads.
-const ENGLISH_TOO = /extra load|“[^”]*”|"[^"]*"/gi;
+const ENGLISH_TOO = /extra load|“[^”]*”|„[^“]*“|”[^”]*”|«[^»]*»|"[^"]*"/gi;
 const NAMES_IDS = /^There is no field |is not one of the choices\. They are /;
 
 const STRANGE = /(?:^|[^\p{L}\p{N}])(?:the|and|with|this|that|from|not|of|is|are|tyre|load|speed)(?![\p{L}\p{N}'])/u;
@@ -142,6 +142,12 @@ for (const language of LANGUAGES) {
     }
   });
 }
+
+// Even where they are a sentence of the tool's own.
+test('what somebody typed stands between the quotes of the language, as it was typed', () => {
+  const said = (language) => JSON.parse(module.answer('tyre-check', JSON.stringify({ water: 'yes', language }))).problems.find(({ field }) => field === 'water').text;
+  for (const [language, quoted] of Object.entries({ en: '“yes”', fr: '«\u00A0yes\u00A0»', de: '„yes“', fi: '”yes”' })) assert.ok(said(language).includes(quoted), said(language));
+});
 
 test('a language is spoken for one answer, and an unknown one is English', () => {
   const ask = (language) => module.answer('tyre-check', JSON.stringify({ size: '205/55 R16 91V', load: '430 kg', pressure: '2,3 bar', tread: '3,5 mm', today: '2026-11-25', ...language }));

@@ -544,7 +544,7 @@ function same(one: Values, other: Values): boolean {
 
 // A few of somebody else's words, short enough to be read.
 function quoted(words: string[]): string {
-  const short = words.slice(0, 4).map((word) => `“${[...word].slice(0, 30).join('')}”`);
+  const short = words.slice(0, 4).map((word) => say('“#”', [...word].slice(0, 30).join('')));
   if (words.length > short.length) short.push(say('# more', words.length - short.length));
   return short.join(', ');
 }

@@ -110,5 +110,5 @@ function isTime(value: unknown): value is string {
 }
 
 function quoted(words: string): string {
-  return `“${[...words].slice(0, 30).join('')}”`;
+  return say('“#”', [...words].slice(0, 30).join(''));
 }

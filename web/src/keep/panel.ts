@@ -218,7 +218,7 @@ class Panel {
             : html`<p class="hint">${say('Kept, but it cannot be opened here. A newer version of the page may have its sheet.')}</p>`}
           <button type="button" id="rename-${id}" @click=${() => { this.renaming = id; this.draw(); this.focus('new-name'); }}>${say('Rename')}${about}</button>
           <button type="button" @click=${() => this.act(() => this.saved(record))}>${say('Save as a file')}${about}</button>
-          <button type="button" @click=${() => this.drop('kept', record, `“${name}”`)}>${say('Delete')}${about}</button>
+          <button type="button" @click=${() => this.drop('kept', record, say('“#”', name))}>${say('Delete')}${about}</button>
         </div>
       </li>`;
   }

@@ -143,7 +143,7 @@ function cellOf({ field, unit }: Head, text: string): Cell {
 
 // A stranger's words, short and few enough to be read.
 function quoted(words: string[], say: Kit['say']): string {
-  return some(words.map((word) => `“${[...word].slice(0, 30).join('')}”`), say);
+  return some(words.map((word) => say('“#”', [...word].slice(0, 30).join(''))), say);
 }
 
 function some(words: string[], say: Kit['say']): string {
