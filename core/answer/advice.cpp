@@ -1,5 +1,8 @@
 #include "core/answer/advice.hpp"
 
+#include "core/standard/load_index.hpp"
+#include "core/standard/speed_load.hpp"
+
 namespace treadwater::answer {
 namespace {
 
@@ -52,6 +55,21 @@ std::optional<Caution> caution_of_load_worked_out(const patch::GreatestLoad& loa
              "the equation of its standard: check it against the sidewall.",
              {std::to_string(load.index), write(load.mass, units)}),
       {&patch::p_metric_capacity_source()}};
+}
+
+Caution caution_of_overload_at_speed(Speed speed, Mass load, Mass carried,
+                                     standard::Vehicle vehicle, UnitSystem units) {
+  return {"overload_at_speed", Level::unfit, "it is overloaded at the speed you intend",
+          filled("At # this tyre carries # at most, and its load is #. No pressure makes up for "
+                 "that: drive slower, or unload.",
+                 {write(speed, units), write_at_most(carried, units), write_at_least(load, units)}),
+          sources_of_load_at_speed(vehicle)};
+}
+
+Sources sources_of_load_at_speed(standard::Vehicle vehicle) {
+  Sources sources{&standard::load_index_source(), &standard::speed_load_source()};
+  if (vehicle == standard::Vehicle::motorcycle) sources.push_back(&standard::motorcycle_source());
+  return sources;
 }
 
 std::optional<Caution> caution_of_road_use(const sidewall::Reading& tyre, Level level) {

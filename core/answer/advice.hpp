@@ -20,6 +20,10 @@ const Source& hot_reading_advice();  // a hot tyre reads 20 to 40 kPa high
 // Of a load that was worked out from the size.
 std::optional<Caution> caution_of_load_worked_out(const patch::GreatestLoad& load,
                                                   UnitSystem units);
+// Where the load is within the tyre's rating, and above what is left of it at that speed.
+Caution caution_of_overload_at_speed(Speed speed, Mass load, Mass carried,
+                                     standard::Vehicle vehicle, UnitSystem units);
+Sources sources_of_load_at_speed(standard::Vehicle vehicle);
 // Of marks such as NHS.
 std::optional<Caution> caution_of_road_use(const sidewall::Reading& tyre, Level level);
 

@@ -109,7 +109,8 @@ class ColdPressure : Teller {
            "kg", write(greatest->mass, units_),
            {greatest->worked_out ? &patch::p_metric_capacity_source()
                                  : &standard::load_index_source()});
-    const patch::RatedTyre tyre{greatest->mass, *symbol, laws->law, laws->second};
+    const patch::RatedTyre tyre{greatest->mass, *symbol, laws->law, laws->second,
+                                patch::vehicle_of(*size_)};
     patch::Duty duty;
     duty.load = *load_;
     duty.speed =
@@ -123,7 +124,7 @@ class ColdPressure : Teller {
     duty.car_top_speed = duty.speed;
     duty.towing_rear = towing_;
     const auto demand = patch::pressure_demand(tyre, duty);
-    if (!demand) return refuse(demand.error(), greatest->mass, *symbol);
+    if (!demand) return refuse(demand.error(), tyre, duty);
     need_ = demand->total();
     describe_need(*demand, tyre);
     draw_capacity(tyre);
@@ -156,12 +157,15 @@ class ColdPressure : Teller {
             {&standard::speed_symbol_source()});
   }
 
-  void refuse(NoPressure reason, Mass greatest, standard::SpeedSymbol symbol) {
+  void refuse(NoPressure reason, const patch::RatedTyre& tyre, const patch::Duty& duty) {
     switch (reason) {
       case NoPressure::overloaded:
-        return refuse_load(greatest);
+        if (*load_ > tyre.greatest) return refuse_load(tyre.greatest);
+        return caution(caution_of_overload_at_speed(
+            duty.speed, *load_, patch::greatest_load_at(tyre, duty).value_or(Mass()), tyre.vehicle,
+            units_));
       case NoPressure::above_symbol:
-        return refuse_speed(symbol);
+        return refuse_speed(tyre.symbol);
       case NoPressure::too_much_camber:
         return caution("too_much_camber", Level::unfit, "there is too much camber",
                        "No pressure is given for this much camber at this speed: the tables end at "
@@ -662,6 +666,8 @@ Answer cold_pressure(const Input& input) { return ColdPressure(input).run(); }
 Sources cold_pressure_sources() {
   Sources all = {&standard::load_index_source(),
                  &standard::speed_symbol_source(),
+                 &standard::speed_load_source(),
+                 &standard::motorcycle_source(),
                  &standard::speed_pressure_source(),
                  &standard::camber_source(),
                  &standard::camber_pressure_source(),

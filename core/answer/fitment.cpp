@@ -14,6 +14,7 @@
 #include "core/patch/pressure_demand.hpp"
 #include "core/patch/rating.hpp"
 #include "core/standard/instrument.hpp"
+#include "core/standard/load_adjustment.hpp"
 #include "core/standard/load_index.hpp"
 #include "core/standard/speed_load.hpp"
 #include "core/standard/speedometer.hpp"
@@ -293,9 +294,10 @@ class Fitment : Teller {
              {&standard::load_index_source()},
              asked_ ? "By the load index given." : "By the tyre now fitted.");
     const bool snowflake = sidewall::has_mark(*after_.reading, "three_peak");
+    const standard::Vehicle vehicle = patch::vehicle_of(*after_.reading);
     const Speed top = top_speed_.value_or(kilometres_per_hour(0.0));
     const car::Adequacy enough =
-        car::adequacy(after_.greatest->mass, *after_.symbol, snowflake, asked, top);
+        car::adequacy(after_.greatest->mass, vehicle, *after_.symbol, snowflake, asked, top);
     if (!(asked > kilograms(0.0)))
       caution("asked_unknown", Level::care, "what load is asked of it is not known",
               "The tyre now fitted gives no load index, and none was given as asked for: the load "
@@ -304,17 +306,19 @@ class Fitment : Teller {
     // Above 210 km/h it carries less; a symbol under the car's speed is refused for itself.
     const Mass carried =
         after_.greatest->mass *
-        (standard::load_percent(*after_.symbol, std::min(top, row.speed)).value_or(0.0) / 100.0);
+        (standard::percent_at_speed(vehicle, *after_.symbol, std::min(top, row.speed))
+             .value_or(0.0) /
+         100.0);
     if (load_ && !(*load_ <= carried))
       caution("overload", Level::unfit, "it would be overloaded",
               filled("# on a tyre rated for #.",
                      {write_at_least(*load_, units_), write_at_most(carried, units_)}),
-              {&standard::load_index_source(), &standard::speed_load_source()});
+              sources_of_load_at_speed(vehicle));
     if (!enough.load)
       caution("load_too_low", Level::unfit, "its load rating is too low",
               filled("It carries # at that speed, and # are asked of it.",
                      {write_at_most(carried, units_), write_at_least(asked, units_)}),
-              {&standard::load_index_source(), &standard::speed_load_source()});
+              sources_of_load_at_speed(vehicle));
     else if (asked_ && before_.greatest && after_.greatest->mass < before_.greatest->mass)
       caution("under_the_tyre_now", Level::care, "its load rating is under that of the tyre now",
               filled("It is rated for #, and the tyre now for #. The load index asked for allows "
@@ -377,8 +381,9 @@ class Fitment : Teller {
     duty.load = *load_;
     duty.speed = duty.car_top_speed = std::min(top_speed_.value_or(kilometres_per_hour(0.0)),
                                                standard::speed_row(*after_.symbol).speed);
-    const auto demand = patch::pressure_demand(
-        {after_.greatest->mass, *after_.symbol, laws->law, laws->second}, duty);
+    const auto demand = patch::pressure_demand({after_.greatest->mass, *after_.symbol, laws->law,
+                                                laws->second, patch::vehicle_of(*after_.reading)},
+                                               duty);
     if (!demand) return;  // overloaded, and said
     const GaugePressure least = demand->total() + standard::pressure_gauge_error;
     if (*pressure_ < least)
@@ -537,6 +542,7 @@ Sources fitment_sources() {
           &car::winter_exception_source(),
           &car::mixing_source(),
           &standard::speed_load_source(),
+          &standard::motorcycle_source(),
           &patch::p_metric_capacity_source(),
           air::get_home(air::Way::temporary_spare, 0.0).source,
           &date_code_source(),

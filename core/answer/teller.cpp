@@ -163,7 +163,7 @@ std::string Teller::spoken_speed(Speed v) const {
 bool Teller::stop_where_no_speed_helps() {
   // What driving slower cures, or is driven to the nearest pump to be put right.
   constexpr std::string_view cured[] = {"speed_above_symbol", "pressure_low_for_speed",
-                                        "symbol_below_car", "uneven_pressure"};
+                                        "overload_at_speed", "symbol_below_car", "uneven_pressure"};
   const auto stopped = [this] {
     return !answer_.limits.empty() && !(answer_.limits.front().low > kilometres_per_hour(0.0));
   };

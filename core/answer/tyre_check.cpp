@@ -316,15 +316,26 @@ class TyreCheck : Teller {
     const bool overloaded = *load_ > *greatest;
     if (overloaded && (cold_ || !basis)) refuse_overload(*greatest);
     if (overloaded || !basis) return false;
-    const GaugePressure needed = pressure_at(*basis, judged_speed());
-    Sources sources = law_of(*basis);
-    if (needed > pressure_at(*basis, kilometres_per_hour(0.0)))
+    const Mass carried = carried_at(*basis, judged_speed());
+    std::optional<GaugePressure> needed;
+    if (*load_ > carried)
+      caution(caution_of_overload_at_speed(judged_speed(), *load_, carried,
+                                           patch::vehicle_of(*size_), units_));
+    else
+      needed = pressure_needed(*basis);
+    if (cold_) limit_by_load(*basis, needed);
+    return cold_.has_value();
+  }
+
+  GaugePressure pressure_needed(const LoadBasis& basis) {
+    const GaugePressure needed = pressure_at(basis, judged_speed());
+    Sources sources = law_of(basis);
+    if (needed > pressure_at(basis, kilometres_per_hour(0.0)))
       sources.push_back(&standard::speed_pressure_source());
     figure("pressure_needed", "Least cold pressure for this load", in_kilopascals(needed), "kPa",
            write(needed, units_), sources,
            "The vehicle's placard comes first; it is often higher, for handling and speed.");
-    if (cold_) limit_by_load(*basis, needed);
-    return cold_.has_value();
+    return needed;
   }
 
   // Where no law tells, no load is carried under the least pressure of all the laws.
@@ -348,9 +359,13 @@ class TyreCheck : Teller {
   }
 
   double percent_at(SpeedSymbol symbol, Speed speed) const {
-    const double percent = standard::load_percent(symbol, speed).value_or(0.0);
-    if (!size_->motorcycle) return percent;
-    return std::min(percent, standard::motorcycle_percent(symbol, speed).value_or(0.0));
+    return standard::percent_at_speed(patch::vehicle_of(*size_), symbol, speed).value_or(0.0);
+  }
+
+  // What it may carry at a speed, at any pressure.
+  Mass carried_at(const LoadBasis& basis, Speed speed) const {
+    const auto top = top_speed();
+    return top ? basis.greatest * (percent_at(top->symbol, speed) / 100.0) : basis.greatest;
   }
 
   // The speed that pressures are judged at: the intended one, as far as the symbol goes.
@@ -402,9 +417,7 @@ class TyreCheck : Teller {
     const Speed cap = top ? top->speed : without_symbol;
     const auto supported = [&](int kmh) {
       const Speed v = kilometres_per_hour(kmh);
-      const double percent = top ? percent_at(top->symbol, v) : 100.0;
-      return *load_ <= basis.greatest * (percent / 100.0) &&
-             pressure + rounding >= pressure_at(basis, v);
+      return *load_ <= carried_at(basis, v) && pressure + rounding >= pressure_at(basis, v);
     };
     int good = -1;
     int bad = static_cast<int>(in_kilometres_per_hour(cap)) + 1;
@@ -415,7 +428,8 @@ class TyreCheck : Teller {
     return kilometres_per_hour(std::max(0, good));
   }
 
-  void limit_by_load(const LoadBasis& basis, GaugePressure needed) {
+  // `needed` at the intended speed; nothing where no pressure does.
+  void limit_by_load(const LoadBasis& basis, std::optional<GaugePressure> needed) {
     Limit limit;
     limit.id = "load_at_pressure";
     limit.label = "Load at this pressure";
@@ -425,7 +439,8 @@ class TyreCheck : Teller {
     limit.sources = law_of(basis);
     const auto top = top_speed();
     if (top && in_kilometres_per_hour(top->speed) > 210.0)
-      limit.sources.push_back(&standard::speed_load_source());
+      for (const Source* source : sources_of_load_at_speed(patch::vehicle_of(*size_)))
+        add_once(limit.sources, *source);
     if (limit.high > kilometres_per_hour(160.0))
       limit.sources.push_back(&standard::speed_pressure_source());
     else
@@ -442,8 +457,8 @@ class TyreCheck : Teller {
     add_limit(answer_, std::move(limit));
   }
 
-  void caution_about_pressure(const LoadBasis& basis, GaugePressure base, GaugePressure needed,
-                              const Limit& limit) {
+  void caution_about_pressure(const LoadBasis& basis, GaugePressure base,
+                              std::optional<GaugePressure> needed, const Limit& limit) {
     const Sources law = law_of(basis);
     if (*cold_ < base) {
       caution("pressure_low", Level::unfit, "the pressure is too low for the load",
@@ -458,11 +473,11 @@ class TyreCheck : Teller {
                  "load. Inflate to at least #, or to the placard if that is more.",
                  {write(pressure_gauge_error, units_), write(base + pressure_gauge_error, units_)}),
           law);
-    } else if (*cold_ < needed) {
+    } else if (needed && *cold_ < *needed) {
       caution("pressure_low_for_speed", Level::unfit,
               "the pressure is too low for the speed you intend",
               filled("For # this load needs # cold; the tyre has #.",
-                     {speed_text(*intended_), write(needed, units_), write(*cold_, units_)}),
+                     {speed_text(*intended_), write(*needed, units_), write(*cold_, units_)}),
               {&standard::speed_pressure_source()});
     }
     const GaugePressure reference = basis.law.reference;

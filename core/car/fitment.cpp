@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "core/standard/speed_load.hpp"
-
 namespace treadwater::car {
 
 Length section_width(const Wheel& wheel) {
@@ -37,10 +35,10 @@ std::optional<GaugePressure> pressure_for_equal_load(const patch::LoadLaw& law_b
   return patch::pressure_needed(law_after, greatest_after, load);
 }
 
-Adequacy adequacy(Mass greatest, standard::SpeedSymbol symbol, bool snowflake, Mass asked,
-                  Speed car_top_speed) {
+Adequacy adequacy(Mass greatest, standard::Vehicle vehicle, standard::SpeedSymbol symbol,
+                  bool snowflake, Mass asked, Speed car_top_speed) {
   const Speed judged = std::min(car_top_speed, standard::speed_row(symbol).speed);
-  const double percent = standard::load_percent(symbol, judged).value_or(0.0);
+  const double percent = standard::percent_at_speed(vehicle, symbol, judged).value_or(0.0);
   return {asked <= greatest * (percent / 100.0), symbol_fit(symbol, car_top_speed, snowflake)};
 }
 

@@ -11,6 +11,7 @@
 #include "core/car/rules.hpp"
 #include "core/patch/geometry.hpp"
 #include "core/patch/load_capacity.hpp"
+#include "core/standard/load_adjustment.hpp"
 
 namespace treadwater::car {
 
@@ -45,13 +46,13 @@ std::optional<GaugePressure> pressure_for_equal_load(const patch::LoadLaw& law_b
                                                      Mass greatest_after);
 
 // Load and speed of a tyre against what the car asks of it: the load of a wheel, or the mass of the
-// load index that the maker names. For V, W and Y the load is judged at the car's top speed, as far
-// as the symbol goes.
+// load index that the maker names. The load is judged at the car's top speed, as far as the symbol
+// goes.
 struct Adequacy {
   bool load;
   SymbolFit speed;
 };
-Adequacy adequacy(Mass greatest, standard::SpeedSymbol symbol, bool snowflake, Mass asked,
-                  Speed car_top_speed);
+Adequacy adequacy(Mass greatest, standard::Vehicle vehicle, standard::SpeedSymbol symbol,
+                  bool snowflake, Mass asked, Speed car_top_speed);
 
 }  // namespace treadwater::car

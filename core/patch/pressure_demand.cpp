@@ -2,10 +2,24 @@
 
 #include <algorithm>
 
-#include "core/standard/load_adjustment.hpp"
 #include "core/standard/speed_load.hpp"
 
 namespace treadwater::patch {
+namespace {
+
+Speed top_speed(const Duty& duty) { return std::max(duty.speed, duty.car_top_speed); }
+
+}  // namespace
+
+std::optional<Mass> greatest_load_at(const RatedTyre& tyre, const Duty& duty) {
+  const auto percent = standard::percent_at_speed(tyre.vehicle, tyre.symbol, duty.speed);
+  const auto upright = standard::camber_load_factor(duty.camber_degrees, top_speed(duty));
+  if (!percent || !upright || !(tyre.greatest > kilograms(0.0)) ||
+      !(duty.car_top_speed >= kilometres_per_hour(0.0)))
+    return std::nullopt;
+  const bool cut = duty.speed > kilometres_per_hour(210.0);
+  return tyre.greatest * (*percent / 100.0) * (cut ? *upright : 1.0);
+}
 
 tl::expected<PressureDemand, NoPressure> pressure_demand(const RatedTyre& tyre, const Duty& duty) {
   const auto no = [](NoPressure reason) { return tl::make_unexpected(reason); };
@@ -13,16 +27,14 @@ tl::expected<PressureDemand, NoPressure> pressure_demand(const RatedTyre& tyre, 
       !(duty.car_top_speed >= kilometres_per_hour(0.0)) || !(tyre.greatest > kilograms(0.0)))
     return no(NoPressure::not_a_number);
 
-  const auto percent = standard::load_percent(tyre.symbol, duty.speed);
+  const auto percent = standard::percent_at_speed(tyre.vehicle, tyre.symbol, duty.speed);
   if (!percent) return no(NoPressure::above_symbol);
-  const Speed top = std::max(duty.speed, duty.car_top_speed);
-  const auto upright = standard::camber_load_factor(duty.camber_degrees, top);
-  const auto camber = standard::camber_pressure_factor(duty.camber_degrees, top);
-  if (!upright || !camber) return no(NoPressure::too_much_camber);
+  const auto greatest = greatest_load_at(tyre, duty);
+  const auto camber = standard::camber_pressure_factor(duty.camber_degrees, top_speed(duty));
+  if (!greatest || !camber) return no(NoPressure::too_much_camber);
 
   const Mass rated = tyre.greatest * (*percent / 100.0);
-  const bool cut = duty.speed > kilometres_per_hour(210.0);
-  const bool above_rating = !(duty.load <= (cut ? rated * *upright : rated));
+  const bool above_rating = !(duty.load <= *greatest);
   const standard::Allowance tow = standard::towing_rear_tyre();
   if (above_rating && !(duty.towing_rear && duty.load <= tow.of(tyre.greatest)))
     return no(NoPressure::overloaded);

@@ -4,15 +4,16 @@
 //   speed   added above 160 km/h (standard/speed_load.hpp)
 //   camber  added beyond 2 degrees, as a share of the base (memory; it can only ask for more)
 //   towing  at least 20 kPa, where the load is above the rating and the rule for towing allows it
-// Above 210 km/h the rating itself falls with speed (V, W, Y) and camber.
-// Range and errors: where no pressure will do, the reason is returned; NaN counts as such. The
-// car's placard and handbook come before all of it.
+// Above 210 km/h the rating itself falls with speed (V, W, Y; a motor cycle's by its own table,
+// where that is lower) and camber. Range and errors: where no pressure will do, the reason is
+// returned; NaN counts as such. The car's placard and handbook come before all of it.
 #pragma once
 
 #include <optional>
 #include <tl/expected.hpp>
 
 #include "core/patch/load_capacity.hpp"
+#include "core/standard/load_adjustment.hpp"
 #include "core/standard/speed_symbol.hpp"
 
 namespace treadwater::patch {
@@ -22,6 +23,7 @@ struct RatedTyre {
   standard::SpeedSymbol symbol;
   LoadLaw law;
   std::optional<LoadLaw> second_law;  // P-metric: the European law with the same reference
+  standard::Vehicle vehicle = standard::Vehicle::car;
 };
 
 struct Duty {
@@ -41,6 +43,10 @@ struct PressureDemand {
 };
 
 enum class NoPressure { not_a_number, overloaded, above_symbol, too_much_camber, towing_too_fast };
+
+// What it may carry at the duty's speed and camber, at any pressure and without a trailer. Nothing
+// above the symbol's speed, for more camber than the tables know, or for what is no number.
+std::optional<Mass> greatest_load_at(const RatedTyre& tyre, const Duty& duty);
 
 tl::expected<PressureDemand, NoPressure> pressure_demand(const RatedTyre& tyre, const Duty& duty);
 

@@ -107,4 +107,8 @@ std::optional<standard::SpeedSymbol> speed_symbol(const sidewall::Reading& tyre)
   return tyre.service ? std::optional(tyre.service->symbol) : tyre.size_symbol;
 }
 
+standard::Vehicle vehicle_of(const sidewall::Reading& tyre) {
+  return tyre.motorcycle ? standard::Vehicle::motorcycle : standard::Vehicle::car;
+}
+
 }  // namespace treadwater::patch

@@ -11,6 +11,7 @@
 
 #include "core/patch/load_capacity.hpp"
 #include "core/sidewall/sidewall.hpp"
+#include "core/standard/load_adjustment.hpp"
 
 namespace treadwater::patch {
 
@@ -42,5 +43,8 @@ std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre);
 
 // The service description's, or the letter in the size.
 std::optional<standard::SpeedSymbol> speed_symbol(const sidewall::Reading& tyre);
+
+// Whose table of load against speed it goes by.
+standard::Vehicle vehicle_of(const sidewall::Reading& tyre);
 
 }  // namespace treadwater::patch

@@ -6,6 +6,8 @@
 #include <cstdint>
 #include <iterator>
 
+#include "core/standard/speed_load.hpp"
+
 namespace treadwater::standard {
 namespace {
 
@@ -143,6 +145,13 @@ std::optional<double> motorcycle_percent(SpeedSymbol symbol, Speed speed) {
   if (symbol == SpeedSymbol::W && kmh > 240.0)
     return kmh <= 250.0 ? 95.0 : kmh <= 260.0 ? 85.0 : 75.0;
   return 100.0;
+}
+
+std::optional<double> percent_at_speed(Vehicle vehicle, SpeedSymbol symbol, Speed speed) {
+  const auto percent = load_percent(symbol, speed);
+  if (vehicle == Vehicle::car || !percent) return percent;
+  const auto own = motorcycle_percent(symbol, speed);
+  return own ? std::optional<double>(std::min(*percent, *own)) : std::nullopt;
 }
 
 GaugePressure motorcycle_measuring_pressure(MotorcycleLoad load, SpeedSymbol symbol) {

@@ -73,6 +73,12 @@ const Source& commercial_source();
 std::optional<double> motorcycle_percent(SpeedSymbol symbol, Speed speed);
 const Source& motorcycle_source();
 
+// Per cent of the load index's mass that a tyre of this vehicle may carry at this speed: the cars'
+// table (speed_load.hpp), and for a motor cycle's the lower of that and its own. Nothing above the
+// symbol's speed.
+enum class Vehicle { car, motorcycle };
+std::optional<double> percent_at_speed(Vehicle vehicle, SpeedSymbol symbol, Speed speed);
+
 // ---- motor-cycle measuring pressures ----
 
 // At which sizes are measured; not riding pressures. ISO 5751-2 5.2.

@@ -6,6 +6,7 @@
 // in an Austrian tyre page: secondary. Linear between the printed 10 km/h steps, as the source
 // says. ZR without a service description: 100 % to 240 km/h and nothing above (the printed sources
 // disagree between 240 and 270; the lower is kept).
+// What a sheet asks is percent_at_speed() in load_adjustment.hpp, which knows motor cycles too.
 // Range: 0 km/h to the symbol's speed. Above it: nothing is returned, the tyre is not for it.
 #pragma once
 

@@ -140,7 +140,8 @@ patch::RatedTyre take(Words& w, As<patch::RatedTyre>) {
   const Mass greatest = take<Mass>(w);
   const auto symbol = take<standard::SpeedSymbol>(w);
   const auto law = take<patch::LoadLaw>(w);
-  return {greatest, symbol, law, take<std::optional<patch::LoadLaw>>(w)};
+  const auto second = take<std::optional<patch::LoadLaw>>(w);
+  return {greatest, symbol, law, second, take<standard::Vehicle>(w)};
 }
 patch::Duty take(Words& w, As<patch::Duty>) {
   return made_of<patch::Duty, Mass, Speed, double, Speed, bool>(w);
@@ -523,6 +524,7 @@ constexpr Formula formulas[] = {
     SAME(standard, low_speed_percent),
     SAME(standard, commercial_percent),
     SAME(standard, motorcycle_percent),
+    SAME(standard, percent_at_speed),
     SAME(standard, nearest_load_index),
     SAME(standard, us_trailer_tyre),
     {"speedometer_allowed",
@@ -564,6 +566,7 @@ constexpr Formula formulas[] = {
     SAME(patch, beaded_edge_motorcycle),
     SAME(patch, straight_side_1921),
     {"beaded_edge_rim", ask<[](Length d, Length s) { return patch::beaded_edge_rim(d, s); }>},
+    SAME(patch, greatest_load_at),
     SAME(patch, pressure_demand),
 
     // water

@@ -65,9 +65,9 @@ const elsewhere = {
 // Arguments that are types of C++ and not numbers: enumerators, counts, yes and no.
 const types = {
   floor_to_five: [1], warning_pressure: [0], film_of: [0], symbol_fit: [0, 2], following_time: [0],
-  load_of_index: [0], load_percent: [0], pressure_for_speed: [0], commercial_percent: [0, 1], motorcycle_percent: [0],
+  load_of_index: [0], load_percent: [0], pressure_for_speed: [0], commercial_percent: [0, 1], motorcycle_percent: [0], percent_at_speed: [0, 1],
   load_capacity: [0], pressure_needed: [0], overall_diameter_band: [3], rolling_circumference: [3], beaded_edge_1921: [2],
-  pressure_demand: [1, 2, 3, 8], film_depth: [0, 5], rain_film: [4], onset_model: [0, 7], crossing_limits: [0, 1],
+  pressure_demand: [1, 2, 3, 4, 9], greatest_load_at: [1, 2, 3, 4, 9], film_depth: [0, 5], rain_film: [4], onset_model: [0, 7], crossing_limits: [0, 1],
   fixed: [1], driving_school: [1], following_gap: [1], natural_loss: [0], judge_loss: [0], chance_of_more_than: [0], get_home: [0],
   fitment_change: [3, 9], pressure_for_equal_load: [0, 3], axle_loads: [2, 3, 4], wheel_in: [1, 2],
   there_and_back: [0], judge_crossing: [0, 2], beaded_edge_pressure: [2], speed_with_tolerance: [1], judge: [0, 1, 2], stage_run: [0, 5, 6],

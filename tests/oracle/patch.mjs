@@ -58,6 +58,11 @@ function motorcycle(symbol, v) {
   const row = steps.find(([to]) => v <= to);
   return row === undefined ? NONE : D(row[1]);
 }
+// 0 a car's tyre, 1 a motor cycle's.
+function percentAtSpeed(vehicle, symbol, v) {
+  const percents = vehicle === 0 ? [loadPercent(symbol, v)] : [loadPercent(symbol, v), motorcycle(symbol, v)];
+  return percents.includes(NONE) ? NONE : min(...percents);
+}
 
 // ---- load against pressure ----
 
@@ -138,6 +143,7 @@ export const checks = [
   { formula: 'low_speed_percent', over: [[0, 142], [25, 142], [25.01, 135], [30, 135], [31, 125], [40, 125], [49, 115], [50, 115], [59, 110], [60, 110], [60.1, 100], [200, 100]], line: ([v]) => `${v}`, expected: (v, percent) => D(percent) },
   { formula: 'commercial_percent', over: grid([100, 121, 122, 150], Object.values(symbols).filter((s) => s <= 19), [0, 1, 5, 33, 40, 60, 62, 75, 80, 97, 100, 105, 110, 115, 119, 120, 130, 140, 150]).filter(([, s, v]) => v <= speedOf[symbolOf(s)]), expected: commercial },
   { formula: 'motorcycle_percent', over: grid([22, 25, 26, 27], [0, 180, 180.1, 210, 211, 220, 230.5, 240, 241, 250, 265, 270, 271]), expected: motorcycle },
+  { formula: 'percent_at_speed', over: grid([0, 1], [25, 26, 27, 28, 29], [0, 180, 210, 210.5, 221, 239, 240, 240.1, 250, 262, 270, 285, 300, 301]), expected: percentAtSpeed },
   {
     // The core's own table, held above, gives the masses; the nearest of them is what is looked for.
     formula: 'nearest_load_index', first: Array.from({ length: 280 }, (_, i) => `load_of_index ${i}`),
@@ -230,10 +236,20 @@ export const checks = [
   { formula: 'straight_side_1921', over: [[40.01, 55], [44.99, 55], [45.01, 60], [54.9, 60], [55.1, 65], [80, 65]].map(([c, p]) => [c * 50.80234544, p]), line: ([m]) => `${m}`, expected: (m, p) => psi.times(p) },
   { formula: 'beaded_edge_rim', over: [[0.815, 0.105], [0.88, 0.12]], expected: (d, s) => D(d).minus(D(s).times(2)) },
   {
+    // The car's top speed rules where it is above the duty's.
+    formula: 'greatest_load_at',
+    over: some(200, [236, 615], [25, 26, 27, 28], [0], [NONE], [0, 1], [100], [0, 200, 210, 211, 235, 240, 255, 265, 300, 305], [0, 2, -2.5, 3.3, 4.1], [150, 280], [0]),
+    expected: (greatest, symbol, law, second, vehicle, load, v, camber, top) => {
+      const percent = percentAtSpeed(vehicle, symbol, v);
+      const upright = camberLoad(camber, max(v, top));
+      return percent === NONE || upright === NONE ? NONE : D(greatest).times(percent).div(100).times(v > 210 ? upright : 1);
+    },
+  },
+  {
     // Duties without a trailer, within the rating as speed and camber leave it.
     formula: 'pressure_demand',
-    over: some(160, [615, 750], [25, 26, 27, 28], [0, 1, 3], [NONE, 0], [100, 300, 450, 560], [0, 130, 165, 205, 210], [0, 1.5, -2.5, 3.3], [150, 210], [0]),
-    expected: (greatest, symbol, law, second, load, v, camber, top) => {
+    over: some(160, [615, 750], [25, 26, 27, 28], [0, 1, 3], [NONE, 0], [0, 1], [100, 300, 450, 560], [0, 130, 165, 205, 210], [0, 1.5, -2.5, 3.3], [150, 210], [0]),
+    expected: (greatest, symbol, law, second, vehicle, load, v, camber, top) => {
       const base = second === NONE ? needed(law, greatest, load) : max(needed(law, greatest, load), needed(second, greatest, load));
       const parts = [base, riseForSpeed(symbol, v), base.times(camberPressure(camber, max(v, top)).minus(1)), D(0)];
       return [...parts, sum(parts)];

@@ -278,8 +278,8 @@ TEST_CASE("no number: one car's tyres") {
         Readings a(3);
         const Mass greatest = kilograms(a.from(600.0, 700.0)),
                    asked = kilograms(a.from(300.0, 400.0));
-        const auto fit = car::adequacy(greatest, SpeedSymbol::Y, false, asked,
-                                       kilometres_per_hour(a.from(100.0, 150.0)));
+        const auto fit = car::adequacy(greatest, standard::Vehicle::car, SpeedSymbol::Y, false,
+                                       asked, kilometres_per_hour(a.from(100.0, 150.0)));
         RC_ASSERT(!fit.load || fit.speed == car::SymbolFit::too_low);
         Readings l(4);
         car::CarLoad load;

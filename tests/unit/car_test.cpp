@@ -99,13 +99,22 @@ TEST_CASE("speed symbol against the car, with the winter exception from Q up") {
 TEST_CASE("another tyre's load is judged at the car's top speed") {
   const Mass li91 = *standard::load_of_index(91);
   const auto enough = [&](double asked, double top) {
-    return adequacy(li91, SpeedSymbol::V, false, kilograms(asked), kmh(top));
+    return adequacy(li91, standard::Vehicle::car, SpeedSymbol::V, false, kilograms(asked),
+                    kmh(top));
   };
   CHECK(enough(600.0, 210.0).load);
   CHECK_FALSE(enough(600.0, 240.0).load);  // 91 % of 615 kg
   CHECK(enough(559.0, 240.0).load);
   CHECK(enough(559.0, 240.0).speed == SymbolFit::enough);
   CHECK(enough(559.0, 250.0).speed == SymbolFit::too_low);
+}
+
+TEST_CASE("a motor cycle's tyre is judged by the lower of the two tables") {
+  const auto enough = [](standard::Vehicle vehicle) {
+    return adequacy(kilograms(236.0), vehicle, SpeedSymbol::V, false, kilograms(205.0), kmh(240));
+  };
+  CHECK(enough(standard::Vehicle::car).load);               // 91 % is 214 kg
+  CHECK_FALSE(enough(standard::Vehicle::motorcycle).load);  // 85 % is 200 kg
 }
 
 TEST_CASE("pressure for equal load: 205/55 R16 91 at 220 kPa as 94 XL") {

@@ -55,6 +55,39 @@ TEST_CASE("speed and camber add to it, and are told apart") {
   CHECK(with_id(ask({{"speed", "150 km/h"}})["figures"], "need_speed") == nullptr);
 }
 
+TEST_CASE("a motor cycle's tyre is judged alike here, in the check of a tyre and as another size") {
+  // 58 is 236 kg; V at 240 km/h: 91 % for cars, 85 % for motor cycles (memory).
+  const auto ask_of = [](const char* sheet, const char* load, const Json& more) {
+    Json input = {{"size", "120/70 R17 M/C 58V 290 kPa"}, {"load", load}, {"today", "2026-11-25"}};
+    input.update(more);
+    return Json::parse(treadwater::json::answer(sheet, input.dump()));
+  };
+  const Json ridden = {{"speed", "240 km/h"}};
+  const Json checked = {{"speed", "240 km/h"},   {"pressure", "330 kPa"}, {"tread", "5 mm"},
+                        {"tyre_kind", "summer"}, {"surface", "asphalt"},  {"place", "DE"}};
+  const Json here = ask_of("cold-pressure", "205 kg", ridden);
+  const Json check = ask_of("tyre-check", "205 kg", checked);
+  REQUIRE(with_id(here["cautions"], "overload_at_speed"));
+  REQUIRE(with_id(check["cautions"], "overload_at_speed"));
+  CHECK(*with_id(here["cautions"], "overload_at_speed") ==
+        *with_id(check["cautions"], "overload_at_speed"));
+  CHECK((*with_id(here["cautions"], "overload_at_speed"))["text"] ==
+        "At 240 km/h this tyre carries 200 kg at most, and its load is 205 kg. No pressure makes "
+        "up for that: drive slower, or unload.");
+  CHECK(!with_id(check["figures"], "pressure_needed"));
+  CHECK(with_id(
+      ask_of("fitment", "205 kg",
+             {{"new_size", "120/70 R17 M/C 58V 290 kPa"}, {"top_speed", "240 km/h"}})["cautions"],
+      "overload"));
+  // What both tables allow needs the same pressure.
+  CHECK(value(ask_of("cold-pressure", "198 kg", ridden), "pressure_needed") ==
+        Approx(value(ask_of("tyre-check", "198 kg", checked), "pressure_needed")));
+  // A car's tyre above its share is not told that it is over its whole rating.
+  const Json car = ask({{"load", "600 kg"}, {"speed", "240 km/h"}});
+  CHECK(with_id(car["cautions"], "overload_at_speed"));
+  CHECK(!with_id(car["cautions"], "overload"));
+}
+
 TEST_CASE("P-metric: both laws are shown and the larger is taken") {
   const Json answer = ask({{"size", "P205/75R15 97S"}, {"load", "650 kg"}});
   CHECK(value(answer, "need_second_law") > value(answer, "need_first_law"));

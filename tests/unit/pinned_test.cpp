@@ -708,8 +708,9 @@ TEST_CASE("pinned: the rules of a car, another size, wheels and axle loads") {
                                            kilograms(kg)));
   row.add(car::turns_per_kilometre(metres(1.95)));
   for (const double kg : over(200, 900, 14)) {
-    const auto enough = car::adequacy(kilograms(kg), standard::SpeedSymbol::T, false,
-                                      kilograms(500), kilometres_per_hour(kg / 3));
+    const auto enough =
+        car::adequacy(kilograms(kg), standard::Vehicle::car, standard::SpeedSymbol::T, false,
+                      kilograms(500), kilometres_per_hour(kg / 3));
     row.add(enough.load, static_cast<int>(enough.speed));
   }
   for (const double x : over(0, 60, 12)) {

@@ -32,6 +32,22 @@ TEST_CASE("full load with camber holds to 210 km/h, where the tyre is rated beyo
   CHECK(pressure_demand(tyre(91, SpeedSymbol::Y), d));
 }
 
+TEST_CASE("what is left of a rating at a speed, by the vehicle's table and the camber") {
+  const auto left = [](standard::Vehicle vehicle, double kmh, double camber) {
+    RatedTyre t = tyre(58, SpeedSymbol::V);
+    t.vehicle = vehicle;
+    Duty d = duty(0.0, kmh);
+    d.camber_degrees = camber;
+    return in_kilograms(greatest_load_at(t, d).value_or(Mass()));
+  };
+  using standard::Vehicle;
+  CHECK_THAT(left(Vehicle::car, 210.0, 4.0), WithinAbs(236.0, 1e-9));
+  CHECK_THAT(left(Vehicle::car, 240.0, 0.0), WithinAbs(236.0 * 0.91, 1e-9));
+  CHECK_THAT(left(Vehicle::motorcycle, 240.0, 0.0), WithinAbs(236.0 * 0.85, 1e-9));
+  CHECK_THAT(left(Vehicle::car, 240.0, 4.0), WithinAbs(236.0 * 0.91 * 0.9, 1e-9));
+  CHECK(left(Vehicle::car, 240.1, 0.0) == 0.0);
+}
+
 TEST_CASE("towing within the rating changes nothing") {
   const RatedTyre t = tyre(91, SpeedSymbol::H);
   Duty d = duty(600.0, 120.0);
