@@ -69,20 +69,9 @@ class Puncture : Teller {
     // What is sealed is driven as such, where there is nothing better.
     if (sealed_ && (help_.empty() || help_ == "plain_flat")) help_ = "sealant_kit";
     runs_flat_ = help_ == "self_supporting" || help_ == "lubricated";
-    read_age();
+    age_ = tyre_age("date_code", size_);
     last_ = second_ ? second_ : first_;
     stop_below_ = air::do_not_drive_below(set_);
-  }
-
-  void read_age() {
-    std::string code = plain_spaces(text("date_code"));
-    if (code.empty() && size_) code = size_->date_code;
-    if (code.empty()) return;
-    const auto read = read_date_code(code, today_);
-    if (read)
-      age_ = read->least_years;
-    else
-      problem("date_code", read.error().code, read.error().text);
   }
 
   // ---- what it holds now ----
@@ -174,7 +163,7 @@ class Puncture : Teller {
               "Sealant is inside. Tell the fitter; the maker may refuse a repair.",
               {&air::repair_source()});
     judge_tread();
-    if (age_) caution(caution_of_age(*age_));
+    if (age_) caution(caution_of_age(age_->least_years));
   }
 
   void judge_tread() {
@@ -342,7 +331,7 @@ class Puncture : Teller {
     damage.self_supporting = size_->run_flat || help_ == "self_supporting";
     damage.earlier_repairs = static_cast<int>(repairs.value_or(0.0));
     damage.between_outer_grooves = grooves;
-    damage.age_years = age_;
+    if (age_) damage.age_years = age_->least_years;
     damage.symbol = patch::speed_symbol(*size_);
     tell_repair(air::repair(damage));
     if (in_tread) draw_repair(damage);
@@ -524,7 +513,7 @@ class Puncture : Teller {
   bool sealed_ = false;
   bool runs_flat_ = false;  // made to, and judged by its way home alone
   bool stopped_ = false;    // not to be driven on
-  std::optional<double> age_;
+  std::optional<TyreAge> age_;
   std::optional<Length> tread_;
   std::optional<Mass> load_;
   std::optional<Length> way_;

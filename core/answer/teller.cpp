@@ -113,6 +113,22 @@ void Teller::read_today() {
             filled("Today: # is not a date like 2026-11-25.", {in_quotes(said)}));
 }
 
+std::optional<TyreAge> Teller::tyre_age(std::string_view path,
+                                        const std::optional<sidewall::Reading>& tyre) {
+  std::optional<TyreAge> oldest;
+  const std::string typed = plain_spaces(text(path));
+  for (const std::string& code : {typed, tyre ? tyre->date_code : std::string()}) {
+    if (code.empty()) continue;
+    const auto age = read_date_code(code, today_);
+    if (!age) {
+      problem(path, age.error().code, age.error().text);
+      return std::nullopt;
+    }
+    if (!oldest || age->least_years > oldest->least_years) oldest = *age;
+  }
+  return oldest;
+}
+
 void Teller::problem(std::string_view path, std::string_view code, std::string_view text) {
   answer_.problems.push_back({std::string(path), std::string(code), std::string(text)});
 }

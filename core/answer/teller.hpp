@@ -8,6 +8,7 @@
 
 #include "core/answer/date.hpp"
 #include "core/answer/sheet.hpp"
+#include "core/answer/tyre_age.hpp"
 #include "core/quantity/write.hpp"
 #include "core/sidewall/sidewall.hpp"
 
@@ -39,6 +40,10 @@ class Teller {
   std::size_t rows(std::string_view list);
   // The sidewall text in a field; a problem where it is missing or does not read.
   std::optional<sidewall::Reading> sidewall_text(std::string_view path);
+
+  // By the date code typed into a field and the one in the sidewall text: of two, the older.
+  std::optional<TyreAge> tyre_age(std::string_view path,
+                                  const std::optional<sidewall::Reading>& tyre);
 
   void problem(std::string_view path, std::string_view code, std::string_view text);
 

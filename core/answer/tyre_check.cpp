@@ -139,17 +139,7 @@ class TyreCheck : Teller {
     if (const auto id = choice("tyre_kind")) kind_ = find_tyre_kind(*id);
     if (const auto id = choice("surface")) surface_ = standard::find_road_surface(*id);
     if (const auto id = choice("place")) law_ = standard::find_tread_law(*id);
-    read_age();
-  }
-
-  void read_age() {
-    const std::string own = plain_spaces(text("date_code"));
-    for (const std::string& code : {own, size_ ? size_->date_code : own}) {
-      if (code.empty()) continue;
-      const auto age = read_date_code(code, today_);
-      if (!age) return problem("date_code", age.error().code, age.error().text);
-      if (!age_ || age->least_years > age_->least_years) age_ = *age;  // of two, the older
-    }
+    age_ = tyre_age("date_code", size_);
   }
 
   // ---- the sidewall ----

@@ -155,6 +155,11 @@ TEST_CASE("what makes a tyre unfit is judged wherever the hole is, and whatever 
   CHECK(ask(with(sound, {{"tread", "1.6 mm"}}))["verdict"]["level"] == "care");
   CHECK(ask(with(sound, {{"date_code", "0115"}}))["verdict"]["level"] == "unfit");
   CHECK(ask(with(sound, {{"date_code", "0119"}}))["verdict"]["level"] == "care");
+  // Of two date codes the older counts, whichever was typed.
+  CHECK(ask(with(sound, {{"date_code", "2322"},
+                         {"size", "205/55 R16 91V 0115"}}))["verdict"]["level"] == "unfit");
+  CHECK(ask(with(sound, {{"date_code", "0115"},
+                         {"size", "205/55 R16 91V 2322"}}))["verdict"]["level"] == "unfit");
   CHECK(ask(with(sound, {{"hole", "3 mm"}}))["verdict"]["level"] == "care");
   CHECK(ask(with(sound, {{"set", "250 kPa"}}))["verdict"]["level"] == "care");
   CHECK(ask(with(sound, {{"sealant", "yes"}, {"help", "full_spare"}}))["verdict"]["level"] ==
