@@ -90,8 +90,10 @@ std::size_t Teller::rows(std::string_view list) {
 
 std::optional<sidewall::Reading> Teller::sidewall_text(std::string_view path) {
   if (!given(path)) {
-    if (field(path).required)
-      problem(path, "missing", "Sidewall text is missing. Something like 205/55 R16 91V would do.");
+    const Field& asked = field(path);
+    if (asked.required)
+      problem(path, "missing",
+              filled("# is missing. Something like # would do.", {asked.label, asked.example}));
     return std::nullopt;
   }
   auto reading = sidewall::read(text(path));

@@ -38,6 +38,18 @@ TEST_CASE("the same tyre changes nothing and fits") {
     CHECK(value(answer, id) == Approx(0.0).margin(1e-9));
 }
 
+TEST_CASE("which of the two sidewall texts is missing is said in the form's own words") {
+  const auto missing = [](const char* size, const char* new_size) {
+    const Json answer = ask(size, new_size);
+    REQUIRE(answer["problems"].size() == 1);
+    return answer["problems"][0]["text"];
+  };
+  CHECK(missing("", "205/55 R16 91V") ==
+        "Sidewall text now is missing. Something like 195/65 R15 91T would do.");
+  CHECK(missing("205/55 R16 91V", "") ==
+        "Sidewall text of the new tyre is missing. Something like 205/55 R16 91V would do.");
+}
+
 TEST_CASE("195/65 R15 to 205/55 R16: 634.5 to 631.9 mm") {
   const Json answer = ask("195/65 R15 91T", "205/55 R16 91V");
   CHECK(value(answer, "circumference_change") == Approx(100.0 * (631.9 / 634.5 - 1.0)));
