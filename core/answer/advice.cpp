@@ -72,6 +72,22 @@ Sources sources_of_load_at_speed(standard::Vehicle vehicle) {
   return sources;
 }
 
+std::optional<Caution> caution_of_narrow_beaded_edge(const sidewall::Reading& tyre,
+                                                     UnitSystem units) {
+  if (tyre.family != sidewall::Family::beaded_edge || tyre.motorcycle || !tyre.section_width ||
+      *tyre.section_width >= patch::narrowest_of_cars)
+    return std::nullopt;
+  const patch::PressureBand usual = patch::beaded_edge_motorcycle();
+  return Caution{
+      "narrow_beaded_edge",
+      Level::care,
+      "it may be a motor cycle's tyre",
+      filled("Judged as a car's beaded edge, which needs far more pressure than a motor cycle's (# "
+             "to #). If it is on a motor cycle, add M/C to the sidewall text.",
+             {write(usual.low, units), write(usual.high, units)}),
+      {&patch::beaded_edge_motorcycle_source()}};
+}
+
 std::optional<Caution> caution_of_road_use(const sidewall::Reading& tyre, Level level) {
   if (!sidewall::has_mark(tyre, "competition") && !sidewall::has_mark(tyre, "nhs"))
     return std::nullopt;

@@ -24,6 +24,9 @@ std::optional<Caution> caution_of_load_worked_out(const patch::GreatestLoad& loa
 Caution caution_of_overload_at_speed(Speed speed, Mass load, Mass carried,
                                      standard::Vehicle vehicle, UnitSystem units);
 Sources sources_of_load_at_speed(standard::Vehicle vehicle);
+// Of a beaded edge too narrow for the tables of cars, which was judged as a car's.
+std::optional<Caution> caution_of_narrow_beaded_edge(const sidewall::Reading& tyre,
+                                                     UnitSystem units);
 // Of marks such as NHS.
 std::optional<Caution> caution_of_road_use(const sidewall::Reading& tyre, Level level);
 

@@ -146,8 +146,6 @@ class CarCheck : Teller {
       front = std::max(*front, axles->front);
       rear = std::max(*rear, axles->rear);
     }
-    front_ = front;
-    rear_ = rear;
     for (const std::size_t left : {0u, 2u}) {
       auto &one = corner(left).load, &other = corner(left + 1).load;
       const auto& axle = left == 0 ? front : rear;
@@ -394,7 +392,7 @@ class CarCheck : Teller {
           sources);
   }
 
-  // Held on the rim by pressure alone: by the section and the axle's load, the higher end.
+  // Held on the rim by pressure alone: by the section and twice the wheel's load, the higher end.
   void judge_beaded_edge() {
     const Sources sources{&patch::beaded_edge_1909_source(), &patch::beaded_edge_1921_source(),
                           &patch::beaded_edge_least_source(),
@@ -405,10 +403,10 @@ class CarCheck : Teller {
       if (!has(row) || c.tyre->family != sidewall::Family::beaded_edge || !c.pressure ||
           !c.tyre->section_width)
         continue;
-      const auto& axle = row < 2 ? front_ : rear_;
-      const Mass load = axle ? *axle : c.load ? *c.load * 2.0 : kilograms(0.0);
-      const auto band =
-          patch::beaded_edge_pressure(*c.tyre->section_width, load, patch::Wheels::single);
+      const bool too_soft = *c.pressure < patch::least_pressure_of(*c.tyre, c.load).pressure;
+      if (too_soft) add_item(soft, worded(names[row]));
+      const auto band = patch::beaded_edge_pressure(
+          *c.tyre->section_width, c.load.value_or(Mass()) * 2.0, patch::Wheels::single);
       if (!band) continue;
       figure("beaded_edge", filled("#: pressure for a beaded edge", {names[row]}),
              in_kilopascals(band->high), "kPa",
@@ -416,10 +414,7 @@ class CarCheck : Teller {
              "Schedules of 1909 and 1921, and practice today; they disagree, and its maker comes "
              "first.",
              in_kilopascals(band->low), in_kilopascals(band->high));
-      if (*c.pressure < band->low)
-        add_item(soft, worded(names[row]));
-      else if (*c.pressure < band->high)
-        add_item(low, worded(names[row]));
+      if (!too_soft && *c.pressure < band->high) add_item(low, worded(names[row]));
     }
     if (!soft.empty())
       caution("beaded_edge_soft", Level::unfit, "a beaded edge is too soft to stay on its rim",
@@ -545,8 +540,6 @@ class CarCheck : Teller {
   }
 
   std::array<Corner, most_corners> corners_;
-  std::optional<Mass> front_;
-  std::optional<Mass> rear_;
 };
 
 }  // namespace

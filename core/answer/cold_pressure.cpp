@@ -10,7 +10,6 @@
 #include "core/answer/advice.hpp"
 #include "core/answer/teller.hpp"
 #include "core/answer/tyre_age.hpp"
-#include "core/patch/beaded_edge.hpp"
 #include "core/patch/contact.hpp"
 #include "core/patch/cross_ply.hpp"
 #include "core/patch/inclined.hpp"
@@ -59,7 +58,10 @@ class ColdPressure : Teller {
     if (target_) judge_target();
     carry_to_stage();
     if (size_) judge_highest();
-    if (size_) caution_of_marked_age(*size_);
+    if (size_) {
+      caution(caution_of_narrow_beaded_edge(*size_, units_));
+      caution_of_marked_age(*size_);
+    }
     say_warnings();
     list_patches();
     if (answer_.ok()) finish();
@@ -218,16 +220,7 @@ class ColdPressure : Teller {
     return need_ ? std::optional(*need_ + pressure_gauge_error) : std::nullopt;
   }
 
-  // No tyre of this kind is set to less, whatever it carries.
-  GaugePressure floor() const {
-    if (size_->family != sidewall::Family::beaded_edge) return patch::least_pressure();
-    const auto band =
-        size_->section_width
-            ? patch::beaded_edge_pressure(*size_->section_width, load_.value_or(Mass()) * 2.0,
-                                          patch::Wheels::single)
-            : std::optional<patch::PressureBand>();
-    return band.value_or(patch::beaded_edge_motorcycle()).low;
-  }
+  patch::LeastPressure floor() const { return patch::least_pressure_of(*size_, load_); }
 
   // The larger of the placard and what the load needs.
   void find_setting() {
@@ -239,13 +232,12 @@ class ColdPressure : Teller {
                      {write(*placard_, units_), write_at_least(*need_, units_)}),
               {&placard_first, &patch::least_pressure_source()});
     if (const auto by_load = least()) set_ = std::max(*by_load, placard_.value_or(*by_load));
-    if (!set_ || *set_ >= floor()) return;
+    if (!set_ || *set_ >= floor().pressure) return;
     caution("under_least", Level::unfit, "the placard's figure is too low for a tyre of this kind",
             filled("# is less than a tyre of this kind is ever set to (#). Read the placard again, "
                    "or ask the tyre maker.",
-                   {write(*set_, units_), write_at_least(floor(), units_)}),
-            {size_->family == sidewall::Family::beaded_edge ? &patch::beaded_edge_least_source()
-                                                            : &patch::least_pressure_source()});
+                   {write(*set_, units_), write_at_least(floor().pressure, units_)}),
+            {floor().from});
     set_.reset();
   }
 
@@ -343,12 +335,14 @@ class ColdPressure : Teller {
 
   void compare_reading() {
     const auto set = to_set();
-    const GaugePressure needed = std::max(need_.value_or(set_.value_or(floor())), floor());
+    const patch::LeastPressure kind = floor();
+    const GaugePressure needed =
+        std::max(need_.value_or(set_.value_or(kind.pressure)), kind.pressure);
     if (*cold_ < needed)
       caution("pressure_low", Level::unfit, "the pressure is too low for the load",
               filled("Cold it has #, and # are needed. Inflate before driving.",
                      {write(*cold_, units_), write_at_least(set.value_or(needed), units_)}),
-              {&air::gas_law_source()});
+              {&air::gas_law_source(), kind.from});
     else if (need_ && *cold_ < *least() - rounding)
       caution(
           "pressure_at_least", Level::unfit, "the pressure is within a gauge's error of too low",
@@ -383,7 +377,8 @@ class ColdPressure : Teller {
            write(cold, units_), {&air::gas_law_source()},
            filled("At # here, to be # at #.", {temperature_text(cold_day_), write(*target_, units_),
                                                temperature_text(*hot_tyre_)}));
-    const GaugePressure lowest = size_ ? least().value_or(floor()) : patch::least_pressure();
+    const GaugePressure lowest =
+        size_ ? least().value_or(floor().pressure) : patch::least_pressure();
     const auto set = to_set();
     if (!set) {
       if (cold < lowest - rounding)
@@ -686,6 +681,9 @@ Sources cold_pressure_sources() {
                  &hot_reading_advice(),
                  &placard_first,
                  &patch::beaded_edge_least_source(),
+                 &patch::beaded_edge_1909_source(),
+                 &patch::beaded_edge_1921_source(),
+                 &patch::beaded_edge_motorcycle_source(),
                  &date_code_source(),
                  &age_advice_source(),
                  air::get_home(air::Way::temporary_spare, 0.0).source,

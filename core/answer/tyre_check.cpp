@@ -6,7 +6,6 @@
 #include "core/answer/teller.hpp"
 #include "core/answer/tyre_age.hpp"
 #include "core/answer/tyre_kind.hpp"
-#include "core/patch/beaded_edge.hpp"
 #include "core/patch/contact.hpp"
 #include "core/patch/load_capacity.hpp"
 #include "core/patch/rating.hpp"
@@ -52,12 +51,15 @@ struct LoadBasis {
   Mass greatest;
   patch::LoadLaw law;
   std::optional<patch::LoadLaw> stricter;
+  patch::LeastPressure least;
 
   Mass capacity(GaugePressure pressure) const {
     return patch::load_capacity(stricter.value_or(law), greatest, pressure);
   }
   GaugePressure needed(Mass load, double percent) const {
-    return patch::pressure_needed(stricter.value_or(law), greatest * (percent / 100.0), load);
+    const patch::LoadLaw& asking = stricter.has_value() ? *stricter : law;
+    return std::max(patch::pressure_needed(asking, greatest * (percent / 100.0), load),
+                    least.pressure);
   }
 };
 
@@ -243,7 +245,7 @@ class TyreCheck : Teller {
 
   std::optional<LoadBasis> load_basis(Mass greatest) {
     if (const auto laws = patch::laws_of(*size_))
-      return LoadBasis{greatest, laws->law, laws->second};
+      return LoadBasis{greatest, laws->law, laws->second, patch::least_pressure_of(*size_, load_)};
     caution("reference_pressure_unknown", Level::care,
             "the pressure its load rating belongs to is not given",
             "The load rating of this kind of tyre belongs to the pressure moulded beside it. Add "
@@ -293,7 +295,9 @@ class TyreCheck : Teller {
   }
 
   void judge_load() {
-    if (size_ && !judge_load_by_law()) refuse_soft();
+    if (!size_) return;
+    if (!judge_load_by_law()) refuse_soft();
+    caution(caution_of_narrow_beaded_edge(*size_, units_));
   }
 
   // Is the load now judged at this pressure?
@@ -328,22 +332,20 @@ class TyreCheck : Teller {
     return needed;
   }
 
-  // Where no law tells, no load is carried under the least pressure of all the laws.
+  // Where no law tells, no load is carried under the least pressure of its kind.
   void refuse_soft() {
-    const bool beaded = size_->family == sidewall::Family::beaded_edge;
-    const GaugePressure least = beaded ? psi(60.0) : patch::least_pressure();
-    const Source& source =
-        beaded ? patch::beaded_edge_least_source() : patch::least_pressure_source();
-    if (!cold_ || *cold_ >= least) return;
-    const std::string text = filled("#: no tyre of this kind is driven on with less than #.",
-                                    {write(*cold_, units_), write(least, units_)});
+    const patch::LeastPressure least = patch::least_pressure_of(*size_, load_);
+    if (!cold_ || *cold_ >= least.pressure) return;
+    const std::string text =
+        filled("#: no tyre of this kind is driven on with less than #.",
+               {write(*cold_, units_), write_at_least(least.pressure, units_)});
     fixed_limit("load_at_pressure", "Load at this pressure", kilometres_per_hour(0.0), text,
-                {&source});
-    caution("pressure_low", Level::unfit, "the pressure is too low", text, {&source});
+                {least.from});
+    caution("pressure_low", Level::unfit, "the pressure is too low", text, {least.from});
   }
 
   static Sources law_of(const LoadBasis& basis) {
-    Sources sources{basis.law.source, &patch::least_pressure_source()};
+    Sources sources{basis.law.source, basis.least.from};
     if (basis.stricter) add_once(sources, *basis.stricter->source);
     return sources;
   }
@@ -899,6 +901,9 @@ Sources tyre_check_sources() {
                  &patch::p_metric_capacity_source(),
                  &patch::index_fits_source(),
                  &patch::beaded_edge_least_source(),
+                 &patch::beaded_edge_1909_source(),
+                 &patch::beaded_edge_1921_source(),
+                 &patch::beaded_edge_motorcycle_source(),
                  &standard::motorcycle_source(),
                  &patch::overall_diameter_source(),
                  &patch::size_tolerance_source(),

@@ -54,6 +54,15 @@ double hundredweight(Mass m) { return in_pounds(m) / 112.0; }
 // A rounding of the unit must not refuse the table's own ends.
 constexpr double rounding = 1e-9;
 
+const Row* row_of(Length section, Wheels wheels) {
+  const double mm = in_millimetres(section);
+  const Row* found = nullptr;
+  if (mm <= greatest_section_mm)
+    for (const Row& row : by_load)
+      if (row.wheels == wheels && row.section_mm <= mm + near_mm) found = &row;
+  return found;
+}
+
 // Straight lines through the points; the first value below them, nothing above.
 std::optional<GaugePressure> along(const Point* p, int count, double x) {
   if (x <= p[0].x) return psi(p[0].psi);
@@ -73,11 +82,7 @@ std::optional<GaugePressure> beaded_edge_1909(Length section) {
 }
 
 std::optional<GaugePressure> beaded_edge_1921(Length section, Mass axle_load, Wheels wheels) {
-  const double mm = in_millimetres(section);
-  const Row* found = nullptr;
-  if (mm <= greatest_section_mm)
-    for (const Row& row : by_load)
-      if (row.wheels == wheels && row.section_mm <= mm + near_mm) found = &row;
+  const Row* found = row_of(section, wheels);
   return found ? along(found->loads, found->count, hundredweight(axle_load)) : std::nullopt;
 }
 
@@ -87,6 +92,19 @@ std::optional<PressureBand> beaded_edge_pressure(Length section, Mass axle_load,
   const GaugePressure by_1909 = beaded_edge_1909(section).value_or(*by_1921);
   return PressureBand{std::max(psi(60.0), std::min(by_1909, *by_1921)),
                       std::max(psi(65.0), std::max(by_1909, *by_1921))};
+}
+
+LeastPressure beaded_edge_least(Length section, Mass axle_load) {
+  LeastPressure found{psi(60.0), &least};
+  const Row* row = row_of(section, Wheels::single);
+  if (!row) return found;
+  const GaugePressure greatest = psi(row->loads[row->count - 1].psi);
+  const GaugePressure by_1921 =
+      beaded_edge_1921(section, axle_load, Wheels::single).value_or(greatest);
+  const GaugePressure by_1909 = beaded_edge_1909(section).value_or(by_1921);
+  const LeastPressure scheduled =
+      by_1909 < by_1921 ? LeastPressure{by_1909, &of_1909} : LeastPressure{by_1921, &of_1921};
+  return scheduled.pressure > found.pressure ? scheduled : found;
 }
 
 std::optional<Mass> beaded_edge_load_today(Length section) {

@@ -26,6 +26,14 @@ struct PressureBand {
   GaugePressure high;
 };
 
+// The least a car's is driven on with: the low end of the band, at the greatest load of 1921 where
+// there is more or it is no number; 60 psi for a section that is in none of the tables.
+struct LeastPressure {
+  GaugePressure pressure;
+  const Source* from;  // what it was taken from
+};
+LeastPressure beaded_edge_least(Length section, Mass axle_load);
+
 std::optional<GaugePressure> beaded_edge_1909(Length section);
 std::optional<GaugePressure> beaded_edge_1921(Length section, Mass axle_load, Wheels wheels);
 std::optional<PressureBand> beaded_edge_pressure(Length section, Mass axle_load, Wheels wheels);
@@ -35,6 +43,8 @@ std::optional<Mass> beaded_edge_load_today(Length section);
 
 // Motor cycles of about 1913: 32 to 40 psi.
 PressureBand beaded_edge_motorcycle();
+// A narrower section is in no table of cars': it may be a motor cycle's.
+inline constexpr Length narrowest_of_cars = millimetres(88.0);
 
 // Straight-sided cord tyres of 1921, by the car's mass from 40 hundredweight: 55, 60 from 45, 65
 // above 55.

@@ -107,6 +107,12 @@ std::optional<standard::SpeedSymbol> speed_symbol(const sidewall::Reading& tyre)
   return tyre.service ? std::optional(tyre.service->symbol) : tyre.size_symbol;
 }
 
+LeastPressure least_pressure_of(const sidewall::Reading& tyre, std::optional<Mass> load) {
+  if (tyre.family != Family::beaded_edge) return {least_pressure(), &least_pressure_source()};
+  if (tyre.motorcycle) return {beaded_edge_motorcycle().low, &beaded_edge_motorcycle_source()};
+  return beaded_edge_least(tyre.section_width.value_or(Length()), load.value_or(Mass()) * 2.0);
+}
+
 standard::Vehicle vehicle_of(const sidewall::Reading& tyre) {
   return tyre.motorcycle ? standard::Vehicle::motorcycle : standard::Vehicle::car;
 }

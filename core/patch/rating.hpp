@@ -9,6 +9,7 @@
 
 #include <optional>
 
+#include "core/patch/beaded_edge.hpp"
 #include "core/patch/load_capacity.hpp"
 #include "core/sidewall/sidewall.hpp"
 #include "core/standard/load_adjustment.hpp"
@@ -43,6 +44,10 @@ std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre);
 
 // The service description's, or the letter in the size.
 std::optional<standard::SpeedSymbol> speed_symbol(const sidewall::Reading& tyre);
+
+// No tyre of this kind is set to less, or driven on with less, whatever it carries: the least of
+// the laws, and for a beaded edge its own by the load on the wheel (marked M/C: of motor cycles).
+LeastPressure least_pressure_of(const sidewall::Reading& tyre, std::optional<Mass> load);
 
 // Whose table of load against speed it goes by.
 standard::Vehicle vehicle_of(const sidewall::Reading& tyre);

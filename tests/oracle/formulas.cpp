@@ -562,6 +562,8 @@ constexpr Formula formulas[] = {
     SAME(patch, beaded_edge_1909),
     SAME(patch, beaded_edge_1921),
     SAME(patch, beaded_edge_pressure),
+    {"beaded_edge_least",
+     ask<[](Length s, Mass m) { return patch::beaded_edge_least(s, m).pressure; }>},
     SAME(patch, beaded_edge_load_today),
     SAME(patch, beaded_edge_motorcycle),
     SAME(patch, straight_side_1921),

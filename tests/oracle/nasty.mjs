@@ -26,6 +26,8 @@ const worst = {
   'speed_left_band 2': allLeft, 'speed_left_band 3': allLeft, 'speed_left_band 5': '130 130 130',
   'braking_left 0': '0', 'braking_left 1': '0', 'braking_left 2': '0',
   'handbook_friction 0': '0', 'handbook_friction 2': '0',
+  'beaded_edge_least 0': '413.68543759010163', // a section of no table: what any car's has at least
+  'beaded_edge_least 1': ['482.63301052178525', '620.52815638515244'], // as the greatest load
   'chance_of_more_than 1': '1', 'get_home 1': '0 0',
 };
 

@@ -17,7 +17,7 @@ const reasons = {
     'speed_row', 'find_speed_symbol', 'tread_laws', 'find_tread_law', 'least_pressure', 'measured_footprints', 'measured_stiffnesses',
     'measured_onsets', 'thinnest_film', 'rubbers', 'find_rubber', 'find_warning_rule', 'find_tyre_kind',
   ],
-  'what a sidewall says, read into a size or a law: tests/unit/sidewall_*.cpp, pressure_demand_test.cpp': ['nominal_size', 'laws_of', 'greatest_load', 'speed_symbol', 'vehicle_of'],
+  'what a sidewall says, read into a size or a law: tests/unit/sidewall_*.cpp, pressure_demand_test.cpp': ['nominal_size', 'laws_of', 'greatest_load', 'speed_symbol', 'vehicle_of', 'least_pressure_of'],
   'a rule of comparisons without arithmetic: tests/unit/car_test.cpp, fitment_test.cpp, air_test.cpp, grip_test.cpp, standard_test.cpp, tyre_check_test.cpp': [
     'in_season', 'crossing_figures', 'heat_of', 'repair', 'adequacy', 'may_be_mixed', 'match_on_axle', 'pressure_difference', 'tread_difference',
     'deeper_tread_in_front', 'even', 'wear_pattern', 'index_fits',

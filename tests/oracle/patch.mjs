@@ -230,6 +230,15 @@ export const checks = [
       return [max(psi.times(60), min(...both)), max(psi.times(65), max(...both))];
     },
   },
+  {
+    // The low end of that; from the greatest load of 1921 on, as there.
+    formula: 'beaded_edge_least', over: [[105, 10], [105, 17], [105, 30], [120, 19], [120, 23], [120, 40], [135, 31.5], [155, 30], [155, 44], [155, 60]].map(([s, c]) => [s / 1000, c * 50.80234544]),
+    expected: (section, load) => {
+      const rows = of1921[Math.round(section * 1000)][0].map(([c, p]) => [cwt.times(c), psi.times(p)]);
+      return max(psi.times(60), min(section > 0.14 ? D(Infinity) : line(of1909, section), line(rows, load)));
+    },
+  },
+  { formula: 'beaded_edge_least', over: [[0.065, 300], [0.087, 500], [0.1601, 2000]], expected: () => psi.times(60) },
   { formula: 'beaded_edge_load_today', over: [[0.1181], [0.12], [0.1219]], expected: () => pound.times(585) },
   { formula: 'beaded_edge_load_today', over: [[0.105], [0.1179], [0.1221], [0.135]], expected: () => NONE },
   { formula: 'beaded_edge_motorcycle', over: [[]], expected: () => [psi.times(32), psi.times(40)] },

@@ -234,6 +234,12 @@ TEST_CASE("a beaded edge at a modern pressure is too soft to stay on its rim") {
   CHECK(level(ask(input), "beaded_edge_low") == "care");
   for (std::size_t row = 0; row < 4; ++row) input["corners"][row]["pressure"] = "540 kPa";
   CHECK(level(ask(input), "beaded_edge_low") == "");
+  // Of more load than the schedules know no less is asked: 70 psi.
+  input["front_axle"] = "1200 kg";
+  for (std::size_t row = 0; row < 4; ++row) input["corners"][row]["pressure"] = "470 kPa";
+  CHECK(level(ask(input), "beaded_edge_soft") == "unfit");
+  for (std::size_t row = 0; row < 4; ++row) input["corners"][row]["pressure"] = "490 kPa";
+  CHECK(level(ask(input), "beaded_edge_soft") == "");
 }
 
 TEST_CASE("a corner left out is asked for by name, and a wrong field by its path") {

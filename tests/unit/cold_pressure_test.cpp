@@ -212,6 +212,43 @@ TEST_CASE("no tyre is told to take less than its kind is ever set to") {
   CHECK_FALSE(with_id(beaded("70 psi")["cautions"], "under_least"));
 }
 
+TEST_CASE("the least pressure of a beaded edge is the same here and in the check of a tyre") {
+  struct Case {
+    const char *size, *load, *under, *least, *from;
+  };
+  // 1921: 105 mm, 16 hundredweight on the axle at 60 psi, 18 at 70 and no more; 1909: 5 in, 90 psi.
+  for (const Case& c :
+       {Case{"815x105", "300 kg", "59 psi", "60 psi", "beaded-edge-least"},
+        Case{"815x105", "457 kg", "69 psi", "70 psi", "beaded-edge-1921"},
+        Case{"815x105", "600 kg", "69 psi", "70 psi", "beaded-edge-1921"},
+        Case{"895x155", "1140 kg", "89 psi", "90 psi", "beaded-edge-1921"},
+        Case{"650x65", "150 kg", "59 psi", "60 psi", "beaded-edge-least"},
+        Case{"650x65 M/C", "150 kg", "31 psi", "32 psi", "beaded-edge-motorcycle"}}) {
+    INFO(c.size << " " << c.load);
+    const auto found = [&](const char* sheet, const char* field, const char* pressure,
+                           const char* id) -> Json {
+      Json input = {{"size", c.size},
+                    {"load", c.load},
+                    {field, pressure},
+                    {"units", "us"},
+                    {"today", "2026-11-25"}};
+      if (std::string(sheet) == "tyre-check") input["tread"] = "5 mm";
+      const Json answer = Json::parse(treadwater::json::answer(sheet, input.dump()));
+      const Json* said = with_id(answer["cautions"], id);
+      return said ? *said : Json();
+    };
+    for (const auto& [sheet, field, id] : {std::tuple{"cold-pressure", "placard", "under_least"},
+                                           std::tuple{"tyre-check", "pressure", "pressure_low"}}) {
+      INFO(sheet);
+      const Json soft = found(sheet, field, c.under, id);
+      REQUIRE(soft.is_object());
+      CHECK(std::string(soft["text"]).find(c.least) != std::string::npos);
+      CHECK(soft["sources"] == Json{c.from});
+      CHECK(found(sheet, field, c.least, id).is_null());
+    }
+  }
+}
+
 TEST_CASE("more than its rating belongs to is care, far more or more than is moulded is unfit") {
   const auto level = [](const Json& change) {
     return ask(change)["verdict"]["level"].get<std::string>();
