@@ -17,12 +17,16 @@ constexpr double days_a_year = 365.25;
 constexpr double days_a_month = days_a_year / 12.0;
 constexpr double far_away = 10.0 * days_a_year;  // no date is named beyond this
 
-// An older reading says little of today, and this much more tread is another tyre: ours.
+// An older reading says little of today: ours.
 constexpr long still_good_days = 183;
-constexpr Length another_tyre = millimetres(1.0);
 
-// Two readings, each a gauge's error out, the opposite ways, and the last digits of that.
+// Tread does not grow: more of it is another tyre or a wrong reading, and which of them is not
+// known. So one rise is asked for twice, each time to the safe side. The rate counts from the least
+// rise that is none of the gauge (two readings, each its error out, the opposite ways, and the last
+// digits of that): two tyres taken for one would wear too slowly. The age counts from one that no
+// wrong reading is likely to make (ours): an old tyre taken for another would be too young.
 constexpr Length more_than_read = standard::tread_gauge_error * 2.0 + millimetres(0.05);
+constexpr Length another_tyre = millimetres(1.0);
 
 // A pair of tyres on one axle, or one behind the other, further apart than this is worth a word.
 constexpr Length uneven_pair = millimetres(1.5);
@@ -52,6 +56,26 @@ struct Log {
     return least.value_or(Length());
   }
   Length latest() const { return least_of(readings.back().day); }
+
+  // The last time that the least of a day was more than this over the least since the rise before.
+  struct Rise {
+    std::size_t at = 0;  // the first reading since; 0 where there was none
+    Length before;
+  };
+  Rise last_rise(Length more_than) const {
+    Length least = least_of(readings.front().day);
+    Rise found{0, least};
+    for (std::size_t i = 1; i < readings.size(); ++i) {
+      if (readings[i].day == readings[i - 1].day) continue;
+      const Length depth = least_of(readings[i].day);
+      if (depth > least + more_than) {
+        found = {i, least};
+        least = depth;
+      }
+      least = std::min(least, depth);
+    }
+    return found;
+  }
 
   std::vector<Reading> counted() const {
     return {readings.begin() + static_cast<std::ptrdiff_t>(since), readings.end()};
@@ -162,21 +186,10 @@ class WearLog : Teller {
     until_figure(log, law_->least, law_->source, true);
   }
 
-  // Tread does not grow: only the readings since its last rise are of the tyre that is there now.
+  // Only the readings since the last rise count for the rate.
   void find_rise(Log& log) {
-    Length least = log.least_of(log.readings.front().day);
-    Length before = least;
-    for (std::size_t i = 1; i < log.readings.size(); ++i) {
-      const long day = log.readings[i].day;
-      if (day == log.readings[i - 1].day) continue;
-      const Length depth = log.least_of(day);
-      if (depth > least + more_than_read) {
-        log.since = i;
-        before = least;
-        least = depth;
-      }
-      least = std::min(least, depth);
-    }
+    const Log::Rise rise = log.last_rise(more_than_read);
+    log.since = rise.at;
     if (log.since == 0) return;
     const Reading& first = log.readings[log.since];
     const bool seen_since = first.day != log.readings.back().day;
@@ -186,7 +199,7 @@ class WearLog : Teller {
                    "now, or a reading is wrong. The rate counts from then on; earlier readings "
                    "left out: #. If the tyre is the same, measure again.",
                    {log.label, write_depth(log.least_of(first.day), units_), month_text(first.day),
-                    write_depth(before, units_), std::to_string(log.since)}));
+                    write_depth(rise.before, units_), std::to_string(log.since)}));
   }
 
   // No distance is told from an odometer that runs back.
@@ -267,10 +280,7 @@ class WearLog : Teller {
   // A log is as old as its oldest reading of the same tyre, at least.
   void judge_age(const Log& log) {
     const long today = days_since_1970(today_);
-    long since = log.readings.front().day;
-    for (std::size_t i = 1; i < log.readings.size(); ++i)
-      if (log.readings[i].depth > log.readings[i - 1].depth + another_tyre)
-        since = log.readings[i].day;
+    const long since = log.readings[log.last_rise(another_tyre).at].day;
     auto age = caution_of_age(static_cast<double>(today - since) / days_a_year);
     if (age) {
       age->reason = filled("# (#)", {age->reason, log.label});

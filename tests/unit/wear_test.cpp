@@ -142,6 +142,19 @@ TEST_CASE(
       "unfit");
 }
 
+TEST_CASE("two grooves of one day, or less than 1 mm more, make no tyre younger") {
+  const auto of_2014 = [](const char* then, const char* other_groove) {
+    return asked({{{"tyre", "other"}, {"date", "2014-11-01"}, {"depth", "5 mm"}},
+                  {{"tyre", "other"}, {"date", "2026-10-01"}, {"depth", then}},
+                  {{"tyre", "other"}, {"date", "2026-10-01"}, {"depth", other_groove}}});
+  };
+  CHECK(cautions(of_2014("4 mm", "5.5 mm"), "over_ten_years"));
+  // The rate does not lean on a tyre that may be another, nor does the age.
+  CHECK(cautions(of_2014("5.8 mm", "5.8 mm"), "tread_rose"));
+  CHECK(cautions(of_2014("5.8 mm", "5.8 mm"), "over_ten_years"));
+  CHECK_FALSE(cautions(of_2014("6.2 mm", "6.2 mm"), "over_ten_years"));
+}
+
 TEST_CASE("a day that is past is said as past, and asks to measure before driving") {
   const auto log = [](const char* day, const char* depth, const char* later, const char* then) {
     return asked({{{"tyre", "front-left"}, {"date", day}, {"depth", depth}},
