@@ -74,6 +74,23 @@ export function chosen(description) {
   return [...fields(), ...tyreChecks().map((input) => ({ sheet: 'tyre-check', input })), ...examples(description), ...stoppingInputs(), ...stageInputs()];
 }
 
+// Numbers of up to 40 digits, each of which tells in the last bit: the page has them read by the browser
+// (web/bindings/number.js), and the native builds by the C library.
+function longNumbers() {
+  const list = [];
+  let state = 1n;
+  for (let i = 0; i < 600; i++) {
+    let digits = '';
+    for (let n = 0; n < 3; n++) {
+      state = (state * 6364136223846793005n + 1442695040888963407n) % 2n ** 64n;
+      digits += String(state).padStart(20, '0').slice(0, 14);
+    }
+    const pressure = `2.${digits.slice(0, 1 + (i % 39))} bar`;
+    list.push({ size: sizes[0], load: 400 + Number(`0.${digits.slice(0, 17)}`), pressure, tread: `${digits.slice(20, 21)}.${digits.slice(2, 2 + (i % 25))} mm`, today: '2026-11-25' });
+  }
+  return list.map((input) => ({ sheet: 'tyre-check', input }));
+}
+
 export function inputs(description) {
-  return [...chosen(description), ...generated(description)];
+  return [...chosen(description), ...longNumbers(), ...generated(description)];
 }
