@@ -152,16 +152,20 @@ test('a late reply to what was typed before is never shown, and what is typed an
 });
 
 test('a keystroke ends the work on what was typed before', async () => {
-  const { context, page } = await watched(link(STAGES, kinds));
-  await page.locator('progress, .verdict').first().waitFor();
+  // Its answer is held back, so that the work is under way whenever the keystroke comes.
+  const { context, page } = await watched(link(STAGES, kinds), { before: (one) => one.addInitScript(() => { globalThis.holding = true; }) });
+  await page.locator('progress').waitFor();
+  await page.waitForFunction(() => globalThis.held.length); // until then the worker may still be loading, and be kept
   const before = await page.evaluate((small) => {
-    const seen = [globalThis.workers, !!document.querySelector('progress')];
     location.href = small;
-    return seen;
+    return globalThis.workers;
   }, SMALL);
+  await page.waitForFunction((few) => globalThis.workers > few, before);
+  await letGo(page);
   await page.locator('.verdict').waitFor({ timeout: 5000 });
   await page.waitForFunction(() => !document.querySelector('[aria-busy]'));
-  if (before[1]) assert.equal(await page.evaluate(() => globalThis.workers), before[0] + 1, 'another worker took over');
+  assert.equal(await page.evaluate(() => globalThis.workers), before + 1, 'another worker took over');
+  assert.equal(await verdict(page), expected(0), 'and what is shown is its answer');
   await context.close();
 });
 
