@@ -16,7 +16,7 @@ constexpr Source age_advice{
 constexpr std::string_view would_do =
     "The last four digits of the DOT line would do: 2319 is week 23 of 2019.";
 
-// The digits at the end of "DOT XXXX XXXX 2319", or of "2319" alone.
+// The digits at the end of "DOT 4B9K 1ABC 2319", or of "2319" alone.
 std::string trailing_digits(std::string_view text) {
   std::size_t begin = text.size();
   while (begin > 0 && is_digit(text[begin - 1])) --begin;

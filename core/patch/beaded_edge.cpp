@@ -73,6 +73,16 @@ std::optional<GaugePressure> along(const Point* p, int count, double x) {
   return std::nullopt;
 }
 
+constexpr LeastPressure least_today{psi(60.0), &least};
+
+// Of the band: the lower of the two schedules, and no less than is asked of one today.
+LeastPressure low_end(Length section, GaugePressure by_1921) {
+  const GaugePressure by_1909 = beaded_edge_1909(section).value_or(by_1921);
+  const LeastPressure scheduled =
+      by_1909 < by_1921 ? LeastPressure{by_1909, &of_1909} : LeastPressure{by_1921, &of_1921};
+  return scheduled.pressure > least_today.pressure ? scheduled : least_today;
+}
+
 }  // namespace
 
 std::optional<GaugePressure> beaded_edge_1909(Length section) {
@@ -90,21 +100,15 @@ std::optional<PressureBand> beaded_edge_pressure(Length section, Mass axle_load,
   const auto by_1921 = beaded_edge_1921(section, axle_load, wheels);
   if (!by_1921) return std::nullopt;
   const GaugePressure by_1909 = beaded_edge_1909(section).value_or(*by_1921);
-  return PressureBand{std::max(psi(60.0), std::min(by_1909, *by_1921)),
+  return PressureBand{low_end(section, *by_1921).pressure,
                       std::max(psi(65.0), std::max(by_1909, *by_1921))};
 }
 
 LeastPressure beaded_edge_least(Length section, Mass axle_load) {
-  LeastPressure found{psi(60.0), &least};
   const Row* row = row_of(section, Wheels::single);
-  if (!row) return found;
+  if (!row) return least_today;
   const GaugePressure greatest = psi(row->loads[row->count - 1].psi);
-  const GaugePressure by_1921 =
-      beaded_edge_1921(section, axle_load, Wheels::single).value_or(greatest);
-  const GaugePressure by_1909 = beaded_edge_1909(section).value_or(by_1921);
-  const LeastPressure scheduled =
-      by_1909 < by_1921 ? LeastPressure{by_1909, &of_1909} : LeastPressure{by_1921, &of_1921};
-  return scheduled.pressure > found.pressure ? scheduled : found;
+  return low_end(section, beaded_edge_1921(section, axle_load, Wheels::single).value_or(greatest));
 }
 
 std::optional<Mass> beaded_edge_load_today(Length section) {

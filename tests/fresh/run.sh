@@ -91,6 +91,7 @@ prove() { # RELEASE
 
 [ "$(id -u)" -eq 0 ] || die "needs root, to make and enter a bare Debian."
 need_packages debootstrap git
+# The six X are for mktemp to fill.
 work=$(mktemp -d "${TMPDIR:-/tmp}/treadwater-fresh.XXXXXX")
 [ -n "${KEEP:-}" ] || trap 'rm -rf "$work"' EXIT
 failed=
