@@ -274,8 +274,8 @@ class Cases {
   double spread_[steps];
 };
 
-// Values dealt into buckets of equal width, so that what is asked of their order needs only a few of
-// them sorted: several times as fast in WebAssembly as std::sort.
+// Values dealt into buckets of equal width, so that what is asked of their order needs only a few
+// of them sorted: several times as fast in WebAssembly as std::sort.
 class Dealt {
  public:
   explicit Dealt(const std::vector<double>& values) : values_(values), begin_(buckets + 1) {
