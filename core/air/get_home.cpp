@@ -27,21 +27,25 @@ constexpr double proved_load_share = 0.65;
 // In the order of Way.
 constexpr GetHome ways[] = {
     {"self_supporting", kilometres_per_hour(80.0), kilometres(80.0), miles(150.0), std::nullopt, 1,
-     "Only with a working pressure warning: this tyre hides that it is flat. Drive gently to a "
-     "fitter.",
+     Phrase(
+         "Only with a working pressure warning: this tyre hides that it is flat. Drive gently to a "
+         "fitter."),
      &self_supporting},
     {"lubricated", kilometres_per_hour(80.0), kilometres(80.0), miles(100.0), psi(4.0), 1,
-     "Its vapour keeps up 4 to 5 psi, and its lubricant is as old as the tyre. Drive gently, and "
-     "no further than you must.",
+     Phrase("Its vapour keeps up 4 to 5 psi, and its lubricant is as old as the tyre. Drive "
+            "gently, and "
+            "no further than you must."),
      &lubricated},
     {"temporary_spare", kilometres_per_hour(80.0), std::nullopt, std::nullopt, kilopascals(420.0),
      1,
-     "One only, at the pressure on its sidewall, no snow chains on it in front. Drive to a fitter.",
+     Phrase("One only, at the pressure on its sidewall, no snow chains on it in front. Drive to a "
+            "fitter."),
      &spare},
     {"sealant_kit", miles_per_hour(45.0), kilometres(80.0), miles(125.0), std::nullopt, 1,
-     "For a hole in the tread of no more than 6 mm. The label of the kit comes first.", &kit},
+     Phrase("For a hole in the tread of no more than 6 mm. The label of the kit comes first."),
+     &kit},
     {"plain_flat", kilometres_per_hour(0.0), metres(0.0), std::nullopt, std::nullopt, 0,
-     "Stop now, where it is safe. Change the wheel or wait for help.", &flat},
+     Phrase("Stop now, where it is safe. Change the wheel or wait for help."), &flat},
 };
 
 }  // namespace

@@ -11,6 +11,7 @@
 
 #include "core/quantity/quantity.hpp"
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::air {
 
@@ -29,7 +30,7 @@ struct GetHome {
   std::optional<Length> claimed;          // the furthest that anybody prints or says
   std::optional<GaugePressure> pressure;  // to be set, or kept up by itself
   int at_once;                            // how many wheels of a car may be so
-  std::string_view words;
+  Phrase words;
   const Source* source;
 };
 

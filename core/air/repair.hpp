@@ -19,6 +19,7 @@
 #include "core/quantity/quantity.hpp"
 #include "core/standard/source.hpp"
 #include "core/standard/speed_symbol.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::air {
 
@@ -47,7 +48,7 @@ struct Reason {
   Verdict verdict;
   bool british;
   bool american;
-  std::string_view text;
+  Phrase text;
   const Source* source;
 };
 

@@ -27,14 +27,14 @@ constexpr Source stop{"do-not-drive", "Treadwater's own limit for driving on a s
                       "two thirds of the set pressure, and 150 kPa", "2026",
                       Standing::common_practice};
 
-constexpr WarningRule us(std::string_view id, std::string_view title, double floor_kpa,
+constexpr WarningRule us(std::string_view id, Phrase title, double floor_kpa,
                          const Source& floor_from) {
   return {
       id,     title,      0.75, kilopascals(floor_kpa), minutes(20.0), kilometres_per_hour(50.0),
       &fmvss, &floor_from};
 }
 
-constexpr WarningRule un(std::string_view id, std::string_view title, double within_minutes,
+constexpr WarningRule un(std::string_view id, Phrase title, double within_minutes,
                          const Source& source) {
   return {
       id,      title,  0.80, kilopascals(150.0), minutes(within_minutes), kilometres_per_hour(40.0),
@@ -42,11 +42,11 @@ constexpr WarningRule un(std::string_view id, std::string_view title, double wit
 }
 
 constexpr WarningRule rules[] = {
-    un("un", "UN R141, one tyre", 10.0, r141),
-    un("un-all", "UN R141, all tyres together", 60.0, r141_all),
-    us("us", "FMVSS 138, car tyre", 140.0, fmvss_car),
-    us("us-extra", "FMVSS 138, extra load car tyre", 160.0, fmvss_extra),
-    us("us-truck", "FMVSS 138, light truck tyre", 240.0, fmvss_truck),
+    un("un", Phrase("UN R141, one tyre"), 10.0, r141),
+    un("un-all", Phrase("UN R141, all tyres together"), 60.0, r141_all),
+    us("us", Phrase("FMVSS 138, car tyre"), 140.0, fmvss_car),
+    us("us-extra", Phrase("FMVSS 138, extra load car tyre"), 160.0, fmvss_extra),
+    us("us-truck", Phrase("FMVSS 138, light truck tyre"), 240.0, fmvss_truck),
 };
 
 }  // namespace

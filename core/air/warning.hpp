@@ -12,12 +12,13 @@
 
 #include "core/quantity/quantity.hpp"
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::air {
 
 struct WarningRule {
   std::string_view id;
-  std::string_view title;
+  Phrase title;
   double share;              // of the cold placard pressure; UN R141: of the warm pressure in use
   GaugePressure floor;       // the higher of the two counts
   Duration within;           // how long the lamp may take

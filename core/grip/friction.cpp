@@ -4,6 +4,7 @@
 
 #include "core/grip/skid.hpp"
 #include "core/standard/road_surface.hpp"
+#include "core/standard/tyre_kind.hpp"
 
 namespace treadwater::grip {
 namespace {
@@ -21,10 +22,10 @@ constexpr double gravel_tyre_high = 0.8;  // memory
 constexpr Length new_tread = millimetres(8.0);
 
 constexpr TyreGrip tyres[] = {
-    {"road", "synthetic", 1.0, 1.0, 1.0, 0.7},    {"winter", "synthetic", 1.0, 0.85, 1.0, 1.0},
-    {"studded", "synthetic", 1.0, 0.8, 1.0, 1.0}, {"gravel", "synthetic", 1.0, 0.85, 1.0, 0.7},
-    {"wet", "high-grip", 1.0, 1.0, 1.0, 0.7},     {"cut-slick", "soft-race", 0.5, 1.0, 0.7, 0.5},
-    {"slick", "soft-race", 0.0, 1.0, 0.5, 0.5},
+    {"road", "synthetic", 1.0, 1.0, 0.7},    {"winter", "synthetic", 0.85, 1.0, 1.0},
+    {"studded", "synthetic", 0.8, 1.0, 1.0}, {"gravel", "synthetic", 0.85, 1.0, 0.7},
+    {"wet", "high-grip", 1.0, 1.0, 0.7},     {"cut-slick", "soft-race", 1.0, 0.7, 0.5},
+    {"slick", "soft-race", 1.0, 0.5, 0.5},
 };
 
 constexpr double blend(double dry, double wet, double wetness) {
@@ -56,12 +57,16 @@ const TyreGrip* find_tyre_grip(std::string_view id) {
   return nullptr;
 }
 
+double groove_credit(const TyreGrip& tyre) {
+  return standard::find_tyre_kind(tyre.id)->groove_credit;
+}
+
 Length film_of(Wetness wetness) {
   constexpr double mm[] = {0.0, 0.1, 0.5, 2.5};
   return millimetres(mm[static_cast<int>(wetness)]);
 }
 
-Grip::Grip(const GripCase& given) : case_(given), tread_(given.tread * given.tyre->groove_credit) {
+Grip::Grip(const GripCase& given) : case_(given), tread_(given.tread * groove_credit(*given.tyre)) {
   if (case_.rubber == nullptr) case_.rubber = find_rubber(case_.tyre->rubber);
   const Rubber& rubber = *case_.rubber;
   const Heat heat = heat_of(rubber, case_.tread_heat);
@@ -137,8 +142,8 @@ FrictionBand Grip::at(Speed speed) const {
 Friction friction(const GripCase& given, Speed speed) {
   Friction answer{Grip(given).at(speed), {}, {}};
   const auto cite = [&answer](const Source& source) { answer.sources.push_back(&source); };
-  const auto say = [&answer](std::string_view text) {
-    if (!text.empty()) answer.unknown.push_back(text);
+  const auto unknown = [&answer](Phrase what) {
+    if (!what.empty()) answer.unknown.push_back(what);
   };
   const bool paved = given.surface->ground == Ground::paved;
   const bool wet = given.film > Length();
@@ -159,27 +164,32 @@ Friction friction(const GripCase& given, Speed speed) {
     cite(rubber_order_source);
     cite(rubber_range_source);
     if (rubber.needs_heat || given.tread_heat) cite(rubber_heat_source);
-    say("How worn or dirty this stretch of road is: fuel, leaves, mud, or the first rain after a "
-        "dry spell can take away far more grip.");
+    unknown(Phrase(
+        "How worn or dirty this stretch of road is: fuel, leaves, mud, or the first rain after a "
+        "dry spell can take away far more grip."));
     if (wet)
-      say("Whether the tyre floats: above its onset of aquaplaning it has next to no grip. Tests "
+      unknown(Phrase(
+          "Whether the tyre floats: above its onset of aquaplaning it has next to no grip. Tests "
           "of "
-          "new and worn tyres disagree on what the first millimetre of water costs.");
-    say(heat_caution(rubber, heat_of(rubber, given.tread_heat)));
+          "new and worn tyres disagree on what the first millimetre of water costs."));
+    unknown(heat_caution(rubber, heat_of(rubber, given.tread_heat)));
   } else {
-    say("How this ground changes with speed, tread and depth: the printed figures are for slow "
-        "tests, they disagree, and none names the tyre.");
+    unknown(Phrase(
+        "How this ground changes with speed, tread and depth: the printed figures are for slow "
+        "tests, they disagree, and none names the tyre."));
     if (given.surface->ground == Ground::ice)
-      say("How cold the ice is: near 0 °C water lies on it and grip is least.");
+      unknown(Phrase("How cold the ice is: near 0 °C water lies on it and grip is least."));
     if (given.surface->ground != Ground::ice)
-      say("What lies underneath: on deep loose ground a locked wheel may even stop sooner.");
+      unknown(Phrase(
+          "What lies underneath: on deep loose ground a locked wheel may even stop sooner."));
   }
   if (!is(*given.tyre, "road")) cite(tyre_kind_source);
   if (is(*given.tyre, "studded")) {
     cite(studs_source);
     cite(stud_report_source);
   }
-  say("How the car brakes: a locked wheel on a hard road has about 0.85 of the best grip.");
+  unknown(
+      Phrase("How the car brakes: a locked wheel on a hard road has about 0.85 of the best grip."));
   return answer;
 }
 

@@ -33,17 +33,19 @@
 #include "core/quantity/quantity.hpp"
 #include "core/standard/friction.hpp"
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::grip {
 
+// What a kind of tyre (standard/tyre_kind.hpp, by its id) grips.
 struct TyreGrip {
   std::string_view id;
   std::string_view rubber;
-  double groove_credit;
   double paved;   // share of the low figure on paved ground
   double loose;   // share of both figures on gravel, earth and grass
   double winter;  // the same on snow and ice
 };
+double groove_credit(const TyreGrip& tyre);
 const TyreGrip* find_tyre_grip(std::string_view id);  // null where there is none
 
 enum class Wetness { dry, damp, wet, standing };
@@ -84,7 +86,7 @@ class Grip {
 struct Friction {
   FrictionBand band;
   std::vector<const Source*> sources;
-  std::vector<std::string_view> unknown;  // what this figure does not know, in sentences
+  std::vector<Phrase> unknown;  // what this figure does not know, in sentences
 };
 Friction friction(const GripCase& grip_case, Speed speed);
 

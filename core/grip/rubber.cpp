@@ -5,11 +5,11 @@ namespace {
 
 // clang-format off
 constexpr Rubber kinds[] = {
-    {"synthetic", "Ordinary synthetic", {1.0, 1.0}, {1.0, 1.0}, celsius(7), celsius(90), false},
-    {"natural", "Natural rubber", {0.95, 1.05}, {0.85, 0.9}, celsius(-20), celsius(90), false},
-    {"high-grip", "High-grip (high-hysteresis) synthetic", {0.95, 1.05}, {1.1, 1.25}, celsius(7), celsius(90), false},
-    {"soft-stage", "Soft stage compound", {1.0, 1.3}, {1.0, 1.25}, celsius(40), celsius(100), true},
-    {"soft-race", "Soft race compound", {1.0, 1.5}, {0.9, 1.1}, celsius(90), celsius(130), true},
+    {"synthetic", Phrase("Ordinary synthetic"), {1.0, 1.0}, {1.0, 1.0}, celsius(7), celsius(90), false},
+    {"natural", Phrase("Natural rubber"), {0.95, 1.05}, {0.85, 0.9}, celsius(-20), celsius(90), false},
+    {"high-grip", Phrase("High-grip (high-hysteresis) synthetic"), {0.95, 1.05}, {1.1, 1.25}, celsius(7), celsius(90), false},
+    {"soft-stage", Phrase("Soft stage compound"), {1.0, 1.3}, {1.0, 1.25}, celsius(40), celsius(100), true},
+    {"soft-race", Phrase("Soft race compound"), {1.0, 1.5}, {0.9, 1.1}, celsius(90), celsius(130), true},
 };
 // clang-format on
 
@@ -29,21 +29,26 @@ Heat heat_of(const Rubber& rubber, std::optional<Temperature> tread) {
   return *tread > rubber.works_to ? Heat::too_hot : Heat::working;
 }
 
-std::string_view heat_caution(const Rubber& rubber, Heat heat) {
+Phrase heat_caution(const Rubber& rubber, Heat heat) {
   switch (heat) {
     case Heat::cold:
       return rubber.needs_heat
-                 ? "These tyres are cold: until they have been driven warm, expect less grip than "
-                   "from road tyres."
-                 : "This rubber stiffens in the cold: expect less grip until it has warmed.";
+                 ? Phrase(
+                       "These tyres are cold: until they have been driven warm, expect less grip "
+                       "than "
+                       "from road tyres.")
+                 : Phrase(
+                       "This rubber stiffens in the cold: expect less grip until it has warmed.");
     case Heat::too_hot:
-      return "The tread is hotter than this rubber likes: it grips less and wears fast.";
+      return Phrase("The tread is hotter than this rubber likes: it grips less and wears fast.");
     case Heat::unknown:
-      return rubber.needs_heat ? "Nobody knows how warm these tyres are: take them for cold." : "";
+      return rubber.needs_heat
+                 ? Phrase("Nobody knows how warm these tyres are: take them for cold.")
+                 : Phrase();
     case Heat::working:
       break;
   }
-  return "";
+  return Phrase();
 }
 
 }  // namespace treadwater::grip

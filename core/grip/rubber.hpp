@@ -17,6 +17,7 @@
 #include "core/quantity/quantity.hpp"
 #include "core/standard/friction.hpp"
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::grip {
 
@@ -27,7 +28,7 @@ struct ShareRange {
 
 struct Rubber {
   std::string_view id;
-  std::string_view label;
+  Phrase label;
   ShareRange dry;
   ShareRange wet;
   Temperature works_from;
@@ -42,7 +43,7 @@ enum class Heat { unknown, cold, working, too_hot };
 Heat heat_of(const Rubber& rubber, std::optional<Temperature> tread);
 
 // What to say about it; empty where there is nothing to say.
-std::string_view heat_caution(const Rubber& rubber, Heat heat);
+Phrase heat_caution(const Rubber& rubber, Heat heat);
 
 // The share of its grip that rubber outside its window is sure to keep. Our choice, no source.
 inline constexpr double share_outside_window = 0.8;

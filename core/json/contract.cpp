@@ -4,15 +4,15 @@
 #include <iterator>
 #include <nlohmann/json.hpp>
 
-#include "core/answer/heads.hpp"
 #include "core/json/writing.hpp"
-#include "core/quantity/language.hpp"
+#include "core/quantity/text.hpp"
+#include "core/words/catalogue.hpp"
 
 namespace treadwater::json {
 namespace {
 
 using Parser = nlohmann::json;
-namespace a = treadwater::answer;
+namespace a = treadwater::sheets;
 
 constexpr std::string_view version = "0.1.0";
 
@@ -21,10 +21,10 @@ std::string text_of(std::string_view view) { return std::string(view); }
 void put_text(Json& object, std::string_view key, std::string_view text) {
   object.put(key, Json(text));
 }
-// What a person reads goes out in the language spoken; ids, links and sources' titles do not
-// change.
-void put_worded(Json& object, std::string_view key, std::string_view text) {
-  put_text(object, key, worded(text));
+// What a form says is a phrase, in the language spoken; an answer's texts are said already. Ids,
+// links and sources' titles do not change.
+void put_phrase(Json& object, std::string_view key, Phrase phrase) {
+  put_text(object, key, spoken(phrase));
 }
 void put_flag(Json& object, std::string_view key, bool value) {
   object.put(key, Json::flag(value));
@@ -49,25 +49,25 @@ Json source_json(const Source& source) {
   put_text(json, "title", source.title);
   put_text(json, "clause", source.clause);
   put_text(json, "year", source.year);
-  put_worded(json, "standing", standing_name(source.standing));
+  put_phrase(json, "standing", standing_name(source.standing));
   return json;
 }
 
-Json sources_json(const a::Sources& sources) {
+Json sources_json(const judge::Sources& sources) {
   Json json;
   for (const Source* source : sources) put_json(json, source->id, source_json(*source));
   return json;
 }
 
-Json ids_of(const a::Sources& sources) {
-  a::Sources once;
-  for (const Source* source : sources) a::add_once(once, *source);
+Json ids_of(const judge::Sources& sources) {
+  judge::Sources once;
+  for (const Source* source : sources) judge::add_once(once, *source);
   return list_of(once, [](const Source* source) { return Json(source->id); });
 }
 
 // What a form is filled with: a quantity with the decimal sign that its reader writes.
 std::string written_for(const a::Field* field, std::string_view given) {
-  return field != nullptr && field->quantity ? worded_quantity(given) : text_of(given);
+  return field != nullptr && field->quantity ? quantity_in_words(given) : text_of(given);
 }
 
 // "corners.0.load" is a member of the first row of the list "corners". The rows of a list are given
@@ -159,16 +159,16 @@ const char* kind_name(const a::Field& field) {
 Json field_json(const a::Field& field) {
   Json json;
   put_text(json, "id", field.id);
-  put_worded(json, "label", field.label);
-  put_worded(json, "hint", field.hint);
+  put_phrase(json, "label", field.label);
+  put_phrase(json, "hint", field.hint);
   put_text(json, "kind", kind_name(field));
   put_flag(json, "required", field.required);
   put_text(json, "default", written_for(&field, field.initial));
   put_text(json, "example", written_for(&field, field.example));
   if (field.quantity) {
     put_text(json, "dimension", dimension_name(field.quantity->dimension));
-    put_text(json, "min", worded_quantity(field.quantity->least_text));
-    put_text(json, "max", worded_quantity(field.quantity->most_text));
+    put_text(json, "min", quantity_in_words(field.quantity->least_text));
+    put_text(json, "max", quantity_in_words(field.quantity->most_text));
     put_json(json, "units", names_json(field.units));
     const char* systems[] = {"metric", "uk", "us"};
     Json preferred;
@@ -180,7 +180,7 @@ Json field_json(const a::Field& field) {
     put_json(json, "choices", list_of(field.choices, [](const a::Choice& choice) {
                Json one;
                put_text(one, "value", choice.value);
-               put_worded(one, "label", choice.label);
+               put_phrase(one, "label", choice.label);
                return one;
              }));
   if (field.kind == a::FieldKind::list) {
@@ -190,15 +190,15 @@ Json field_json(const a::Field& field) {
   if (!field.also.empty()) put_json(json, "also", names_json(field.also));
   if (!field.row_names.empty())
     put_json(json, "row_names",
-             list_of(field.row_names, [](std::string_view name) { return Json(worded(name)); }));
+             list_of(field.row_names, [](Phrase name) { return Json(spoken(name)); }));
   return json;
 }
 
 Json sheet_json(a::Sheets sheets, const a::SheetHead& head) {
   Json json;
   put_text(json, "id", head.id);
-  put_worded(json, "title", head.title);
-  put_worded(json, "purpose", head.purpose);
+  put_phrase(json, "title", head.title);
+  put_phrase(json, "purpose", head.purpose);
   if (head.long_work) put_flag(json, "long", true);
   const a::Sheet* here = a::find_sheet(sheets, head.id);
   if (here == nullptr) {
@@ -209,7 +209,7 @@ Json sheet_json(a::Sheets sheets, const a::SheetHead& head) {
   const a::SheetDescription& sheet = here->describe();
   put_json(json, "fields", list_of(sheet.fields, field_json));
   Json example;
-  put_worded(example, "title", sheet.example.title);
+  put_phrase(example, "title", sheet.example.title);
   put_json(example, "input", input_json(&sheet, sheet.example));
   put_json(json, "example", example);
   return json;
@@ -218,8 +218,8 @@ Json sheet_json(a::Sheets sheets, const a::SheetHead& head) {
 Json way_json(const a::Way& way) {
   Json json;
   put_text(json, "id", way.preset.id);
-  put_worded(json, "title", way.preset.title);
-  put_worded(json, "text", way.preset.text);
+  put_phrase(json, "title", way.preset.title);
+  put_phrase(json, "text", way.preset.text);
   put_text(json, "sheet", way.sheet);
   put_json(json, "input", input_json(nullptr, way.preset));
   return json;
@@ -243,36 +243,36 @@ Json problem_json(const a::Problem& problem) {
   Json json;
   put_text(json, "field", problem.field);
   put_text(json, "code", problem.code);
-  put_worded(json, "text", problem.text);
+  put_text(json, "text", problem.text);
   return json;
 }
 
 Json verdict_json(const a::Verdict& verdict) {
   Json json;
   put_text(json, "level", level_name(verdict.level, "fit"));
-  put_worded(json, "text", verdict.text);
+  put_text(json, "text", verdict.text);
   return json;
 }
 
 Json hold_to_json(const a::HoldTo& hold) {
   Json json;
   put_number(json, "kmh", in_kilometres_per_hour(hold.speed));
-  put_worded(json, "text", hold.text);
+  put_text(json, "text", hold.text);
   put_text(json, "governed_by", hold.governed_by);
-  put_worded(json, "why", hold.why);
+  put_text(json, "why", hold.why);
   return json;
 }
 
 Json limit_json(const a::Limit& limit, bool governs) {
   Json json;
   put_text(json, "id", limit.id);
-  put_worded(json, "label", limit.label);
+  put_text(json, "label", limit.label);
   put_number(json, "kmh", in_kilometres_per_hour(limit.central));
   put_number(json, "low_kmh", in_kilometres_per_hour(limit.low));
   put_number(json, "high_kmh", in_kilometres_per_hour(limit.high));
-  put_worded(json, "text", limit.text);
+  put_text(json, "text", limit.text);
   put_flag(json, "governs", governs);
-  put_worded(json, "why", limit.why);
+  put_text(json, "why", limit.why);
   put_json(json, "sources", ids_of(limit.sources));
   return json;
 }
@@ -280,13 +280,13 @@ Json limit_json(const a::Limit& limit, bool governs) {
 Json figure_json(const a::Figure& figure) {
   Json json;
   put_text(json, "id", figure.id);
-  put_worded(json, "label", figure.label);
+  put_text(json, "label", figure.label);
   put_number(json, "value", figure.value);
   put_text(json, "unit", figure.unit);
   if (figure.low) put_number(json, "low", *figure.low);
   if (figure.high) put_number(json, "high", *figure.high);
-  put_worded(json, "text", figure.text);
-  put_worded(json, "note", figure.note);
+  put_text(json, "text", figure.text);
+  put_text(json, "note", figure.note);
   put_json(json, "sources", ids_of(figure.sources));
   return json;
 }
@@ -295,7 +295,7 @@ Json caution_json(const a::Caution& caution) {
   Json json;
   put_text(json, "id", caution.id);
   put_text(json, "level", level_name(caution.level, "note"));
-  put_worded(json, "text", caution.text);
+  put_text(json, "text", caution.text);
   put_json(json, "sources", ids_of(caution.sources));
   return json;
 }
@@ -305,8 +305,8 @@ Json block_json(std::string_view kind, std::string_view id, std::string_view tit
   Json json;
   put_text(json, "kind", kind);
   put_text(json, "id", id);
-  put_worded(json, "title", title);
-  put_worded(json, "text", text);
+  put_text(json, "title", title);
+  put_text(json, "text", text);
   return json;
 }
 
@@ -319,7 +319,7 @@ Json box_json(const a::Box& box) {
   put_number(json, "height", box.height);
   put_number(json, "radius", box.radius);
   put_text(json, "role", box.role);
-  put_worded(json, "label", box.label);
+  put_text(json, "label", box.label);
   return json;
 }
 
@@ -337,14 +337,14 @@ Json marking_json(const a::Marking& marking) {
   put_json(json, "stretches", list_of(marking.stretches, [](const a::Stretch& stretch) {
              Json one;
              put_text(one, "text", stretch.text);
-             put_worded(one, "meaning", stretch.meaning);
+             put_text(one, "meaning", stretch.meaning);
              return one;
            }));
   return json;
 }
 
-Json text_list(const std::vector<std::string>& texts) {
-  return list_of(texts, [](const std::string& text) { return Json(worded(text)); });
+Json text_list(const std::vector<Text>& texts) {
+  return list_of(texts, [](const Text& text) { return Json(std::string_view(text)); });
 }
 
 Json number_list(const std::vector<double>& numbers) {
@@ -359,21 +359,21 @@ void put_table(Json& json, const a::Table& table) {
 Json table_json(const a::Table& table) {
   Json json = block_json("table", table.id, table.title, table.text);
   put_table(json, table);
-  if (!table.picked_by.empty()) put_worded(json, "picked_by", table.picked_by);
+  if (!table.picked_by.empty()) put_text(json, "picked_by", table.picked_by);
   return json;
 }
 
 Json axis_json(const a::Axis& axis) {
   Json json;
-  put_worded(json, "label", axis.label);
-  put_worded(json, "unit", axis.unit);
+  put_text(json, "label", axis.label);
+  put_text(json, "unit", axis.unit);
   return json;
 }
 
 Json series_json(const a::Series& series) {
   Json json;
   put_text(json, "role", series.role);
-  put_worded(json, "label", series.label);
+  put_text(json, "label", series.label);
   put_json(json, "x", number_list(series.x));
   put_json(json, "y", number_list(series.y));
   if (!series.low.empty()) {
@@ -387,7 +387,7 @@ Json mark_json(const a::ChartMark& mark) {
   Json json;
   put_number(json, "x", mark.x);
   put_number(json, "y", mark.y);
-  put_worded(json, "label", mark.label);
+  put_text(json, "label", mark.label);
   return json;
 }
 
@@ -415,8 +415,8 @@ Json map_json(const a::Map& map) {
 
 Json step_json(const a::Step& step) {
   Json json;
-  put_worded(json, "label", step.label);
-  put_worded(json, "text", step.text);
+  put_text(json, "label", step.label);
+  put_text(json, "text", step.text);
   put_number(json, "share", step.share);
   put_text(json, "level", level_name(step.level, "note"));
   return json;
@@ -455,7 +455,7 @@ Json answer_json(const a::Answer& answer) {
   add_blocks(blocks, answer.maps, map_json);
   put_json(json, "blocks", blocks);
   put_json(json, "sources", sources_json(a::sources_used(answer)));
-  put_worded(json, "safety", a::safety_words);
+  put_phrase(json, "safety", a::safety_words);
   return json;
 }
 
@@ -564,13 +564,13 @@ a::Answer answer_of(a::Sheets sheets, const a::Sheet* sheet, std::string_view sh
     std::string ids;
     for (const a::Sheet& s : sheets) add_item(ids, s.head.id);
     return refused(in_quotes(sheet_id), "sheet", "unknown_sheet",
-                   filled("There is no sheet #. There is: #.", {in_quotes(sheet_id), ids}));
+                   say("There is no sheet #. There is: #.", {in_quotes(sheet_id), ids}));
   }
   const std::size_t longest_input = sheet->head.longest_input;
   if (size > longest_input)
     return refused(sheet_id, "input", "too_long",
-                   filled("The input is # bytes long; at most # are read.",
-                          {std::to_string(size), std::to_string(longest_input)}));
+                   say("The input is # bytes long; at most # are read.",
+                       {std::to_string(size), std::to_string(longest_input)}));
   if (!reader.is_object)
     return refused(
         sheet_id, "input", "not_an_object",
@@ -579,9 +579,9 @@ a::Answer answer_of(a::Sheets sheets, const a::Sheet* sheet, std::string_view sh
   for (const std::string& field : reader.refused)
     answer.problems.push_back(
         {field, "not_a_value",
-         filled("# holds what no field takes: a text or a number would do, or for a list, rows of "
-                "named values.",
-                {in_quotes(field)})});
+         say("# holds what no field takes: a text or a number would do, or for a list, rows of "
+             "named values.",
+             {in_quotes(field)})});
   if (!reader.refused.empty()) {
     answer.verdict.reset();
     answer.hold_to.reset();
@@ -604,12 +604,12 @@ std::string describe(a::Sheets sheets, std::string_view language) {
   Json json;
   put_text(json, "version", version);
   put_text(json, "name", "Treadwater");
-  put_worded(json, "safety", a::safety_words);
+  put_phrase(json, "safety", a::safety_words);
   put_json(json, "ways", list_of(a::ways(), way_json));
-  put_json(json, "sheets", list_of(a::heads::all, [&](const a::SheetHead* head) {
+  put_json(json, "sheets", list_of(a::all_heads(), [&](const a::SheetHead* head) {
              return sheet_json(sheets, *head);
            }));
-  put_json(json, "sources", sources_json(a::sources_of(sheets)));
+  put_json(json, "sources", sources_json(sheets.sources()));
   return json.text();
 }
 

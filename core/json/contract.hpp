@@ -15,7 +15,7 @@
 #include <string>
 #include <string_view>
 
-#include "core/answer/sheets.hpp"
+#include "core/sheets/sheets.hpp"
 
 namespace treadwater::json {
 
@@ -26,8 +26,8 @@ bool learn(std::string_view language, std::string_view catalogue);
 
 // The same with some of the sheets. The others are described by their names alone, with
 // "elsewhere": true.
-std::string describe(answer::Sheets sheets, std::string_view language = {});
-std::string answer(answer::Sheets sheets, std::string_view sheet, std::string_view input,
+std::string describe(sheets::Sheets sheets, std::string_view language = {});
+std::string answer(sheets::Sheets sheets, std::string_view sheet, std::string_view input,
                    Progress progress = nullptr);
 
 }  // namespace treadwater::json

@@ -4,8 +4,7 @@
 #include <cstdlib>
 #include <optional>
 
-#include "core/quantity/language.hpp"
-#include "core/quantity/write.hpp"
+#include "core/quantity/text.hpp"
 
 namespace treadwater {
 namespace {
@@ -88,35 +87,6 @@ constexpr Unit units[] = {
     {"deg", Dimension::number, 1.0},
     {"degrees", Dimension::number, 1.0},
 };
-
-struct DimensionWords {
-  std::string_view noun;     // "a pressure"
-  std::string_view spelled;  // units to suggest
-};
-
-constexpr DimensionWords words(Dimension d) {
-  switch (d) {
-    case Dimension::pressure:
-      return {"a pressure", "kPa, bar or psi"};
-    case Dimension::mass:
-      return {"a mass", "kg or lb"};
-    case Dimension::length:
-      return {"a length", "mm or in"};
-    case Dimension::speed:
-      return {"a speed", "km/h or mph"};
-    case Dimension::temperature:
-      return {"a temperature", "°C or °F"};
-    case Dimension::force:
-      return {"a force", "N"};
-    case Dimension::rain:
-      return {"a rate of rain", "mm/h or in/h"};
-    case Dimension::time:
-      return {"a time", "s, min or h"};
-    case Dimension::number:
-      return {"a number", "no unit"};
-  }
-  return {"a quantity", "its unit"};
-}
 
 std::optional<Unit> find_unit(std::string_view spelling) {
   for (const Unit& unit : units)
@@ -213,32 +183,27 @@ class Reader {
       : original_(original), request_(request) {}
 
   tl::expected<double, ReadProblem> read() {
-    if (original_.size() > 200)
-      return problem("too_long",
-                     "#: # is # characters long. One number and its unit would do, such as #.",
-                     {std::to_string(original_.size()), example()});
+    if (original_.size() > 200) {
+      ReadProblem found = problem("too_long");
+      found.length = original_.size();
+      return tl::unexpected(std::move(found));
+    }
     const std::string text = plain_signs(std::string(original_));
-    if (text.empty())
-      return tl::unexpected(ReadProblem{
-          "missing",
-          filled("# is missing. Something like # would do.", {request_.label, example()})});
+    if (text.empty()) return refused("missing");
     const auto written = split(text);
     if (!written) return tl::unexpected(written.error());
     return scale(*written);
   }
 
  private:
-  std::string example() const { return worded_quantity(request_.example); }
-
-  // The first two gaps of a sentence are the field and what was written.
-  tl::unexpected<ReadProblem> problem(std::string_view code, std::string_view sentence,
-                                      std::initializer_list<std::string> more = {}) const {
-    const auto* next = more.begin();
-    const auto value = [&] { return next == more.end() ? std::string() : *next++; };
-    const std::string values[] = {value(), value(), value(), value()};
-    return tl::unexpected(
-        ReadProblem{code, filled(sentence, {request_.label, in_quotes(original_), values[0],
-                                            values[1], values[2], values[3]})});
+  ReadProblem problem(std::string_view code) const {
+    ReadProblem found;
+    found.code = code;
+    found.written = original_;
+    return found;
+  }
+  tl::unexpected<ReadProblem> refused(std::string_view code) const {
+    return tl::unexpected(problem(code));
   }
 
   tl::expected<Written, ReadProblem> split(const std::string& text) const {
@@ -246,11 +211,7 @@ class Reader {
     const bool minus = cursor.peek() == '-';
     if (minus || cursor.peek() == '+') ++cursor.at, cursor.skip_spaces();
     const auto first = cursor.digits();
-    if (!first)
-      return problem("no_number",
-                     "#: # has no number that can be read. A number and its unit would do, such as "
-                     "#.",
-                     {example()});
+    if (!first) return refused("no_number");
     Written written;
     written.number = value_of(*first);
     written.thousands = may_be_thousands(*first);
@@ -260,7 +221,7 @@ class Reader {
     cursor.skip_spaces();
     if (all_digits(*first) && cursor.peek() == '/' && is_digit(cursor.peek(1))) {
       const double denominator = cursor.after_slash();
-      if (denominator == 0.0) return problem("bad_fraction", "#: # divides by nothing.");
+      if (denominator == 0.0) return refused("bad_fraction");
       written.number /= denominator;
       written.fraction = true;
     } else if (all_digits(*first) && is_digit(cursor.peek()) && before != cursor.at) {
@@ -269,7 +230,7 @@ class Reader {
       if (numerator && all_digits(*numerator) && fraction.peek() == '/' &&
           is_digit(fraction.peek(1))) {
         const double denominator = fraction.after_slash();
-        if (denominator == 0.0) return problem("bad_fraction", "#: # divides by nothing.");
+        if (denominator == 0.0) return refused("bad_fraction");
         written.number += value_of(*numerator) / denominator;
         written.fraction = true;
         cursor = fraction;
@@ -282,66 +243,52 @@ class Reader {
     // A digit among the letters is a second number, unless the unit itself has one (kg/cm2).
     if (!find_unit(written.unit))
       for (char c : written.unit)
-        if (is_digit(c))
-          return problem("two_numbers", "#: # holds more than one number. Give one, such as #.",
-                         {example()});
+        if (is_digit(c)) return refused("two_numbers");
     return written;
   }
 
   tl::expected<double, ReadProblem> scale(const Written& written) const {
     if (!std::isfinite(written.number) || std::fabs(written.number) > 1e12)
-      return problem("too_large", "#: # is larger than any number this can use. #", {range()});
+      return refused("too_large");
     std::string spelling = written.unit;
     if (spelling.empty()) {
-      if (written.fraction)
-        return problem("unit_needed", "#: # is a fraction without its unit. Add it, such as #.",
-                       {example()});
+      if (written.fraction) return refused("unit_needed");
       for (char c : request_.default_unit)
         if (c != ' ') spelling += lower(c);
     }
     // "7/32 in" is a fraction of an inch, "7 /32 in" and "7/32nds" reach here as a unit.
     const auto unit = find_unit(spelling);
-    if (written.fraction && spelling.front() == '/')
-      return problem("two_numbers", "#: # divides twice. Something like # would do.", {example()});
-    const DimensionWords wanted = words(request_.dimension);
-    if (!unit)
-      return problem("unknown_unit", "#: #: the unit # is not known here. Use #, such as #.",
-                     {in_quotes(written.unit), std::string(wanted.spelled), example()});
-    if (unit->dimension != request_.dimension)
-      return problem("wrong_dimension", "#: # is #, and # is asked for: use #, such as #.",
-                     {std::string(words(unit->dimension).noun), std::string(wanted.noun),
-                      std::string(wanted.spelled), example()});
+    ReadProblem found = problem("");
+    found.unit = written.unit;
+    found.number = written.number;
+    const auto refuse = [&](std::string_view code) {
+      found.code = code;
+      return tl::unexpected(std::move(found));
+    };
+    if (written.fraction && spelling.front() == '/') {
+      found.divides_twice = true;
+      return refuse("two_numbers");
+    }
+    if (!unit) return refuse("unknown_unit");
+    if (unit->dimension != request_.dimension) {
+      found.dimension = unit->dimension;
+      return refuse("wrong_dimension");
+    }
     double stored = written.number * unit->scale + unit->offset;
-    const double thousands = 1000.0 * written.number;
-    const double more = thousands * unit->scale + unit->offset;
+    const double more = 1000.0 * written.number * unit->scale + unit->offset;
     if (written.thousands && more >= request_.least && more <= request_.most)
-      return problem("thousands", "#: # can be read as # or as #. Write the one that is meant so.",
-                     {trimmed(written.number, 3), trimmed(thousands, 0)});
+      return refuse("thousands");
     // A bound counts as inside it in every unit, whatever the last binary digit says.
     for (const double bound : {request_.least, request_.most})
       if (std::fabs(stored - bound) <= 1e-12 * std::fabs(bound)) stored = bound;
-    if (stored < request_.least)
-      return problem("below_range",
-                     (written.number < 0 && request_.dimension != Dimension::temperature)
-                         ? "#: # is below zero. #"
-                         : "#: # is less than this can use. #",
-                     {range()});
-    if (stored > request_.most)
-      return problem("above_range", "#: # is more than this can use. #",
-                     {range() + meant(written)});
+    if (stored < request_.least) return refuse("below_range");
+    if (stored > request_.most) {
+      // A gauge in psi, typed where bar stands.
+      constexpr double psi = exact::pascals_per_psi / 1000.0;
+      found.meant_psi = written.unit == "bar" && written.number * psi <= request_.most;
+      return refuse("above_range");
+    }
     return stored;
-  }
-
-  // A gauge in psi, typed where bar stands.
-  std::string meant(const Written& written) const {
-    constexpr double psi = exact::pascals_per_psi / 1000.0;
-    if (written.unit != "bar" || written.number * psi > request_.most) return "";
-    return filled(" Did you mean #?", {trimmed(written.number, 1) + " psi"});
-  }
-
-  std::string range() const {
-    return filled("Anything from # to # would do.",
-                  {worded_quantity(request_.least_text), worded_quantity(request_.most_text)});
   }
 
   std::string_view original_;

@@ -3,8 +3,8 @@
 // One number and one unit, in that order, with or without a space; decimal point or decimal comma;
 // upper or lower case; a fraction ("7/32 in", "1 1/2 in") for lengths only. A bare number is read
 // in the unit the request names. "1,000" is refused where both one and a thousand would do. Each
-// thing that can be wrong gets its own code and a sentence that names the field, what was read and
-// what would do.
+// thing that can be wrong gets its own code, with what was read; words/problem.hpp makes a sentence
+// of it.
 //
 // Range: finite numbers inside the request's bounds. Nothing throws; nothing outside is returned.
 #pragma once
@@ -33,7 +33,6 @@ enum class Dimension {
 // What is being asked for. Bounds are in the stored unit of the dimension's type (see
 // quantity.hpp); the texts are how the bounds and an example read to a person.
 struct QuantityRequest {
-  std::string_view label;  // "Load on this wheel"
   Dimension dimension;
   std::string_view default_unit;  // for a bare number: "kg"
   double least;
@@ -47,7 +46,13 @@ struct ReadProblem {
   // missing, no_number, two_numbers, bad_fraction, thousands, too_large, unknown_unit,
   // wrong_dimension, unit_needed, below_range, above_range, too_long
   std::string_view code;
-  std::string text;
+  std::string written;         // as it was given
+  std::string unit;            // unknown_unit: lower case, without spaces
+  Dimension dimension{};       // wrong_dimension: the unit's
+  double number = 0.0;         // in the unit written
+  std::size_t length = 0;      // too_long: bytes
+  bool divides_twice = false;  // two_numbers: a fraction of a fraction
+  bool meant_psi = false;      // above_range: in psi the same number would do
 };
 
 // The number in the stored unit of the dimension's type.

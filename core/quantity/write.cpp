@@ -2,13 +2,14 @@
 
 #include <cmath>
 
-#include "core/quantity/language.hpp"
 #include "core/quantity/text.hpp"
 
 namespace treadwater {
 namespace {
 
 bool uses_miles(UnitSystem units) { return units != UnitSystem::metric; }
+
+thread_local std::string_view sign_spoken = ".";
 
 }  // namespace
 
@@ -18,6 +19,9 @@ std::optional<UnitSystem> find_unit_system(std::string_view id) {
   if (id == "us") return UnitSystem::us;
   return std::nullopt;
 }
+
+void use_decimal_sign(std::string_view sign) { sign_spoken = sign; }
+std::string_view decimal_sign() { return sign_spoken; }
 
 // Written out here since printf's way with doubles is a twentieth of the page's module.
 std::string fixed(double value, int decimals) {
@@ -29,7 +33,7 @@ std::string fixed(double value, int decimals) {
   std::string text = std::to_string(scaled / unit);
   if (decimals > 0) {
     const std::string fraction = std::to_string(scaled % unit);
-    text += worded(".");
+    text += decimal_sign();
     text.append(static_cast<std::size_t>(decimals) - fraction.size(), '0');
     text += fraction;
   }
@@ -41,7 +45,7 @@ std::string trimmed(double value, int decimals) {
   std::string text = fixed(value, decimals);
   if (decimals <= 0 || !is_digit(text.back())) return text;
   while (text.back() == '0') text.pop_back();
-  if (!is_digit(text.back())) text.resize(text.size() - worded(".").size());
+  if (!is_digit(text.back())) text.resize(text.size() - decimal_sign().size());
   return text;
 }
 
@@ -86,14 +90,12 @@ std::string write_at_least(Mass m, UnitSystem units) {
                units);
 }
 
-std::string write(Speed v, UnitSystem units) {
-  return uses_miles(units) ? fixed(in_miles_per_hour(v), 0) + " mph"
-                           : fixed(in_kilometres_per_hour(v), 0) + " km/h";
+std::string write_number(Speed v, UnitSystem units) {
+  return fixed(uses_miles(units) ? in_miles_per_hour(v) : in_kilometres_per_hour(v), 0);
 }
 
-std::string write_speed_range(Speed low, Speed high, UnitSystem units) {
-  const double from = uses_miles(units) ? in_miles_per_hour(low) : in_kilometres_per_hour(low);
-  return filled("# to #", {fixed(from, 0), write(high, units)});
+std::string write(Speed v, UnitSystem units) {
+  return write_number(v, units) + (uses_miles(units) ? " mph" : " km/h");
 }
 
 std::string write_depth(Length l, UnitSystem units) {
@@ -114,6 +116,64 @@ std::string write_size(Length l, UnitSystem units, int decimals) {
 std::string write(Area a, UnitSystem units) {
   if (units == UnitSystem::us) return significant(in_square_inches(a), 2) + " sq in";
   return significant(in_square_centimetres(a), 2) + " cm²";
+}
+
+std::string write(Temperature t, UnitSystem units) {
+  const Shown now = shown(t, units);
+  return joined({fixed(now.value, 0), " ", now.unit});
+}
+
+std::string write_kelvins(double difference, UnitSystem units) {
+  return units == UnitSystem::us ? fixed(difference * 1.8, 0) + " °F"
+                                 : fixed(difference, 0) + " °C";
+}
+
+std::string write_distance(Length l, UnitSystem units) {
+  const Shown far = shown_distance(l, units);
+  return joined({trimmed(far.value, far.value < 10.0 ? 1 : 0), " ", far.unit});
+}
+
+std::string write_rain(RainIntensity rain) {
+  return trimmed(in_millimetres_per_hour(rain), 1) + " mm/h";
+}
+
+Shown shown(Speed v, UnitSystem units) {
+  if (uses_miles(units)) return {in_miles_per_hour(v), "mph"};
+  return {in_kilometres_per_hour(v), "km/h"};
+}
+
+Shown shown(GaugePressure p, UnitSystem units) {
+  if (units != UnitSystem::metric) return {in_psi(p), "psi"};
+  return {in_bars(p), "bar"};
+}
+
+Shown shown(Temperature t, UnitSystem units) {
+  if (units == UnitSystem::us) return {in_celsius(t) * 1.8 + 32.0, "°F"};
+  return {in_celsius(t), "°C"};
+}
+
+Shown shown(Mass m, UnitSystem units) {
+  if (units == UnitSystem::us) return {in_pounds(m), "lb"};
+  return {in_kilograms(m), "kg"};
+}
+
+Shown shown_depth(Length l, UnitSystem units) {
+  if (units == UnitSystem::us) return {in_thirty_seconds(l), "1/32 in"};
+  return {in_millimetres(l), "mm"};
+}
+
+Shown shown_water(Length l, UnitSystem units) {
+  if (units == UnitSystem::us) return {in_inches(l), "in"};
+  return {in_millimetres(l), "mm"};
+}
+
+Shown shown_distance(Length l, UnitSystem units) {
+  if (units == UnitSystem::us) return {in_feet(l), "ft"};
+  return {in_metres(l), "m"};
+}
+
+double in_road_units(Length l, UnitSystem units) {
+  return uses_miles(units) ? in_metres(l) / exact::metres_per_mile : in_metres(l) / 1000.0;
 }
 
 Speed floor_to_five(Speed v, UnitSystem units) {

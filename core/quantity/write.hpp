@@ -16,6 +16,11 @@ enum class UnitSystem { metric, uk, us };
 
 std::optional<UnitSystem> find_unit_system(std::string_view id);
 
+// What parts the decimals on this thread: "." until the language spoken says otherwise
+// (words/catalogue.hpp). The view must outlive its use.
+void use_decimal_sign(std::string_view sign);
+std::string_view decimal_sign();
+
 // A number with a fixed count of decimals, rounded half away from zero: fixed(2.345, 1) is "2.3".
 // Range: up to 9 decimals, below 1e9; what a person is shown is far inside that. A dash for
 // anything outside it.
@@ -32,12 +37,30 @@ std::string write(Mass m, UnitSystem units);  // "615 kg", "1356 lb"
 // A mass that may not be passed, rounded down to the digits shown; one that is passed, up.
 std::string write_at_most(Mass m, UnitSystem units);
 std::string write_at_least(Mass m, UnitSystem units);
-std::string write(Speed v, UnitSystem units);                            // "73 km/h", "45 mph"
-std::string write_speed_range(Speed low, Speed high, UnitSystem units);  // "59 to 84 km/h"
-std::string write_depth(Length l, UnitSystem units);                     // tread: "3 mm", "4/32 in"
-std::string write_water(Length l, UnitSystem units);                     // water: "5 mm", "0.20 in"
-std::string write_size(Length l, UnitSystem units, int decimals = 0);    // "632 mm", "24.9 in"
-std::string write(Area a, UnitSystem units);                             // "180 cm²", "28 sq in"
+std::string write(Speed v, UnitSystem units);                          // "73 km/h", "45 mph"
+std::string write_number(Speed v, UnitSystem units);                   // the same without its unit
+std::string write_depth(Length l, UnitSystem units);                   // tread: "3 mm", "4/32 in"
+std::string write_water(Length l, UnitSystem units);                   // water: "5 mm", "0.20 in"
+std::string write_size(Length l, UnitSystem units, int decimals = 0);  // "632 mm", "24.9 in"
+std::string write(Area a, UnitSystem units);                           // "180 cm²", "28 sq in"
+std::string write(Temperature t, UnitSystem units);                    // "15 °C", "59 °F"
+std::string write_kelvins(double difference, UnitSystem units);        // "10 °C", "18 °F"
+std::string write_distance(Length l, UnitSystem units);  // on the road: "65 m", "213 ft"
+std::string write_rain(RainIntensity rain);              // "4 mm/h"
+
+// What a chart is drawn in: the number in the person's unit, and the unit's symbol.
+struct Shown {
+  double value;
+  std::string_view unit;
+};
+Shown shown(Speed v, UnitSystem units);            // km/h, mph
+Shown shown(GaugePressure p, UnitSystem units);    // bar, psi
+Shown shown(Temperature t, UnitSystem units);      // °C, °F
+Shown shown(Mass m, UnitSystem units);             // kg, lb
+Shown shown_depth(Length l, UnitSystem units);     // tread: mm, 1/32 in
+Shown shown_water(Length l, UnitSystem units);     // mm, in
+Shown shown_distance(Length l, UnitSystem units);  // m, ft
+double in_road_units(Length l, UnitSystem units);  // km, miles
 
 // The greatest multiple of five, in the person's unit, that is not above the speed.
 Speed floor_to_five(Speed v, UnitSystem units);

@@ -14,6 +14,7 @@
 #include "core/sidewall/service.hpp"
 #include "core/sidewall/sidewall.hpp"
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::sidewall {
 
@@ -86,7 +87,7 @@ enum class Fit : std::uint8_t { no, possible, likely, sure };
 
 struct FamilyRow {
   Family family;
-  std::string_view name;
+  Phrase name;
   Fit (*fits)(const Facts&);
   Source source;
 };

@@ -1,7 +1,8 @@
 #include "core/sidewall/marks.hpp"
 
-#include "core/quantity/language.hpp"
 #include "core/sidewall/pattern.hpp"
+#include "core/words/catalogue.hpp"
+#include "core/words/say.hpp"
 
 namespace treadwater::sidewall {
 namespace {
@@ -22,142 +23,154 @@ std::size_t find_dot(const Text& text, std::size_t i, Span& value);
 // row is known stands in its `standing`.
 constexpr MarkRow rows[] = {
     // --- numbers that stand where a service description would (found by read.cpp) ---
-    {"load_index_alone", "", "#", "Perhaps the load index #; its speed symbol is missing",
+    {"load_index_alone", "", "#", Phrase("Perhaps the load index #; its speed symbol is missing"),
      Effect::by_place, common},
 
     // --- what the tyre carries ---
     {"xl", "XL|EXTRA LOAD", "XL",
-     "Extra load: built for a higher pressure and load than a standard tyre of this size",
+     Phrase("Extra load: built for a higher pressure and load than a standard tyre of this size"),
      Effect::extra_load, published},
-    {"reinforced", "REINFORCED|REINF|RF", "REINF", "Reinforced: the older word for extra load",
-     Effect::extra_load, secondary},
-    {"standard_load", "STANDARD LOAD|STD LOAD|SL", "SL", "Standard load", Effect::none, memory},
-    {"light_load", "LIGHT LOAD|LL", "LL", "Light load", Effect::none, memory},
-    {"load_range", "LOAD RANGE @|LRG @|LR @", "LOAD RANGE #", "Load range #", Effect::load_range,
-     secondary},
+    {"reinforced", "REINFORCED|REINF|RF", "REINF",
+     Phrase("Reinforced: the older word for extra load"), Effect::extra_load, secondary},
+    {"standard_load", "STANDARD LOAD|STD LOAD|SL", "SL", Phrase("Standard load"), Effect::none,
+     memory},
+    {"light_load", "LIGHT LOAD|LL", "LL", Phrase("Light load"), Effect::none, memory},
+    {"load_range", "LOAD RANGE @|LRG @|LR @", "LOAD RANGE #", Phrase("Load range #"),
+     Effect::load_range, secondary},
     {"ply_rating", "# PR|# PLY RATING|# PLY", "#PR",
-     "Ply rating #: strength of the casing as of # plies of cotton, not a count", Effect::ply,
-     secondary},
+     Phrase("Ply rating #: strength of the casing as of # plies of cotton, not a count"),
+     Effect::ply, secondary},
     {"max_load", "MAX LOAD # KG|MAXIMUM LOAD # KG", "MAX LOAD # kg",
-     "Greatest load of one tyre: # kg", Effect::none, common},
+     Phrase("Greatest load of one tyre: # kg"), Effect::none, common},
     {"max_load_lb", "MAX LOAD # LBS|MAX LOAD # LB|MAXIMUM LOAD # LBS|MAXIMUM LOAD # LB",
-     "MAX LOAD # lb", "Greatest load of one tyre: # lb", Effect::none, common},
-    {"load_lb", "# LBS|# LB", "# lb", "A load of # lb", Effect::none, common},
-    {"load_kg", "# KG", "# kg", "A load of # kg", Effect::none, common},
+     "MAX LOAD # lb", Phrase("Greatest load of one tyre: # lb"), Effect::none, common},
+    {"load_lb", "# LBS|# LB", "# lb", Phrase("A load of # lb"), Effect::none, common},
+    {"load_kg", "# KG", "# kg", Phrase("A load of # kg"), Effect::none, common},
     {"marked_pressure", "# KPA", "# kPa",
-     "Marked pressure # kPa: the cold pressure that goes with the load", Effect::kilopascals,
-     secondary},
+     Phrase("Marked pressure # kPa: the cold pressure that goes with the load"),
+     Effect::kilopascals, secondary},
     {"marked_pressure_psi", "# PSI|# P.S.I", "# psi",
-     "Marked pressure # psi: the cold pressure that goes with the load", Effect::psi, secondary},
+     Phrase("Marked pressure # psi: the cold pressure that goes with the load"), Effect::psi,
+     secondary},
     {"marked_pressure_bar", "# BAR", "# bar",
-     "Marked pressure # bar: the cold pressure that goes with the load", Effect::bar, secondary},
+     Phrase("Marked pressure # bar: the cold pressure that goes with the load"), Effect::bar,
+     secondary},
     {"max_pressure",
      "MAX PRESSURE|MAXIMUM PRESSURE|MAX PRESS|MAX INFLATION PRESSURE|MAX INFL PRESS", "MAX PRESS",
-     "The pressure beside it is the greatest allowed, not the one to drive with", Effect::none,
-     common},
+     Phrase("The pressure beside it is the greatest allowed, not the one to drive with"),
+     Effect::none, common},
     {"max_load_words", "MAX LOAD|MAXIMUM LOAD", "MAX LOAD",
-     "The load beside it is the greatest for one tyre", Effect::none, common},
-    {"commercial", "CP", "", "Camping-car tyre: commercial casing for a laden motor caravan",
-     Effect::camper, memory},
-    {"light_truck", "LT", "", "Light truck", Effect::light_truck, secondary},
-    {"motorcycle", "M/C|MC", "", "Motor-cycle tyre and rim", Effect::motorcycle, secondary},
+     Phrase("The load beside it is the greatest for one tyre"), Effect::none, common},
+    {"commercial", "CP", "",
+     Phrase("Camping-car tyre: commercial casing for a laden motor caravan"), Effect::camper,
+     memory},
+    {"light_truck", "LT", "", Phrase("Light truck"), Effect::light_truck, secondary},
+    {"motorcycle", "M/C|MC", "", Phrase("Motor-cycle tyre and rim"), Effect::motorcycle, secondary},
 
     // --- how it is built ---
     {"run_flat_words", "RUN FLAT|RUNFLAT|RFT|ROF|SSR|SELF SUPPORTING", "RUN FLAT",
-     "Run-flat: the sidewall carries the car for a short way without air", Effect::run_flat,
+     Phrase("Run-flat: the sidewall carries the car for a short way without air"), Effect::run_flat,
      memory},
     {"bias_belted_word", "BIAS BELTED|BELTED BIAS|DIAGONAL BELTED", "BIAS BELTED",
-     "Bias-belted: a cross-ply body under a belt", Effect::bias_belted, secondary},
+     Phrase("Bias-belted: a cross-ply body under a belt"), Effect::bias_belted, secondary},
     {"steel_belted", "STEEL BELTED RADIAL|STEEL BELTED|STEEL RADIAL", "STEEL BELTED",
-     "The belt is of steel", Effect::radial, memory},
-    {"radial_word", "RADIAL PLY|RADIAL", "RADIAL", "Radial: cords near 90° to the bead",
+     Phrase("The belt is of steel"), Effect::radial, memory},
+    {"radial_word", "RADIAL PLY|RADIAL", "RADIAL", Phrase("Radial: cords near 90° to the bead"),
      Effect::radial, published},
     {"cross_ply_word", "CROSS PLY|CROSSPLY|DIAGONAL|BIAS PLY|BIAS", "CROSS PLY",
-     "Cross-ply (diagonal): cords at about 40° to the centre line", Effect::cross_ply, published},
-    {"tubeless", "TUBELESS|TUBE LESS|T/L|TL", "TL", "Tubeless: holds air without a tube",
+     Phrase("Cross-ply (diagonal): cords at about 40° to the centre line"), Effect::cross_ply,
+     published},
+    {"tubeless", "TUBELESS|TUBE LESS|T/L|TL", "TL", Phrase("Tubeless: holds air without a tube"),
      Effect::none, published},
-    {"tube_type", "TUBE TYPE|T/T|TT", "TT", "Tube type: needs an inner tube", Effect::none,
+    {"tube_type", "TUBE TYPE|T/T|TT", "TT", Phrase("Tube type: needs an inner tube"), Effect::none,
      published},
     {"regroovable", "REGROOVABLE", "REGROOVABLE",
-     "Regroovable: made to be cut deeper where the law allows it", Effect::none, memory},
+     Phrase("Regroovable: made to be cut deeper where the law allows it"), Effect::none, memory},
     {"retread", "RETREADED|RETREAD|REMOULD|REMOLD|RECAP", "RETREAD",
-     "Retread: an old casing with a new tread; the age of the casing is another", Effect::none,
-     secondary},
+     Phrase("Retread: an old casing with a new tread; the age of the casing is another"),
+     Effect::none, secondary},
     {"rim_protection", "RIM PROTECTION|FP|MFS|RPB", "RIM PROTECTION",
-     "A rib at the bead shields the rim's edge", Effect::none, memory},
+     Phrase("A rib at the bead shields the rim's edge"), Effect::none, memory},
 
     // --- what it is for ---
     {"three_peak", "3PMSF|3PMS|3 PMSF|THREE PEAK MOUNTAIN SNOWFLAKE|ALPINE SYMBOL|SNOWFLAKE",
-     "3PMSF", "Three-peak mountain with snowflake: passed the snow grip test of UN R117",
+     "3PMSF", Phrase("Three-peak mountain with snowflake: passed the snow grip test of UN R117"),
      Effect::none, secondary},
     {"m_s", "M + S|M & S|M / S|M.S.|M.S|M-S|MUD AND SNOW|MUD & SNOW|MUD SNOW", "M+S",
-     "Mud and snow: the maker's word, with no test behind it", Effect::none, secondary},
-    {"ice_grip", "ICE GRIP", "ICE GRIP", "Ice grip symbol: passed an ice grip test", Effect::none,
-     memory},
+     Phrase("Mud and snow: the maker's word, with no test behind it"), Effect::none, secondary},
+    {"ice_grip", "ICE GRIP", "ICE GRIP", Phrase("Ice grip symbol: passed an ice grip test"),
+     Effect::none, memory},
     {"competition",
      "FOR COMPETITION USE ONLY|FOR COMPETITION ONLY|COMPETITION USE ONLY|COMPETITION USE|"
      "FOR RACING USE ONLY|FOR RACING PURPOSES ONLY|RACING USE ONLY|RACING ONLY|COMPETITION ONLY",
-     "FOR COMPETITION USE ONLY", "For competition only: not for the public road",
+     "FOR COMPETITION USE ONLY", Phrase("For competition only: not for the public road"),
      Effect::competition, published},
-    {"racing", "RACING", "RACING", "Racing: ask whether it may be used on the public road",
+    {"racing", "RACING", "RACING", Phrase("Racing: ask whether it may be used on the public road"),
      Effect::competition, memory},
     {"nhs", "NOT FOR HIGHWAY USE|NOT FOR HIGHWAY SERVICE|NHS", "NHS",
-     "Not for highway use: not for the public road", Effect::competition, published},
-    {"traction_tread", "ET", "ET", "Extra tread: a deeper, special tread", Effect::none, memory},
-    {"mining", "ML", "ML", "Mining and logging service", Effect::none, memory},
-    {"multi_purpose", "MPT", "MPT", "Multi-purpose: road and rough ground", Effect::none, memory},
-    {"off_road", "POR", "POR", "Professional off-road", Effect::none, memory},
+     Phrase("Not for highway use: not for the public road"), Effect::competition, published},
+    {"traction_tread", "ET", "ET", Phrase("Extra tread: a deeper, special tread"), Effect::none,
+     memory},
+    {"mining", "ML", "ML", Phrase("Mining and logging service"), Effect::none, memory},
+    {"multi_purpose", "MPT", "MPT", Phrase("Multi-purpose: road and rough ground"), Effect::none,
+     memory},
+    {"off_road", "POR", "POR", Phrase("Professional off-road"), Effect::none, memory},
     {"free_rolling", "FRT", "FRT",
-     "Free rolling: for trailer axles, not for driven or steered ones", Effect::none, memory},
-    {"mobile_home", "MH", "MH", "Mobile home trailers only", Effect::none, memory},
+     Phrase("Free rolling: for trailer axles, not for driven or steered ones"), Effect::none,
+     memory},
+    {"mobile_home", "MH", "MH", Phrase("Mobile home trailers only"), Effect::none, memory},
     {"trailer_only", "FOR TRAILER USE ONLY|TRAILER USE ONLY|TRAILER SERVICE ONLY",
-     "TRAILER USE ONLY", "For trailers only", Effect::none, memory},
+     "TRAILER USE ONLY", Phrase("For trailers only"), Effect::none, memory},
     {"temporary_use", "TEMPORARY USE ONLY|FOR TEMPORARY USE ONLY|TEMPORARY USE",
-     "TEMPORARY USE ONLY", "For temporary use only", Effect::none, secondary},
-    {"studdable", "STUDDABLE", "STUDDABLE", "May be fitted with studs", Effect::none, memory},
-    {"studded", "STUDDED", "STUDDED", "Fitted with studs", Effect::none, memory},
-    {"studless", "STUDLESS", "STUDLESS", "A winter tread without studs", Effect::none, memory},
+     "TEMPORARY USE ONLY", Phrase("For temporary use only"), Effect::none, secondary},
+    {"studdable", "STUDDABLE", "STUDDABLE", Phrase("May be fitted with studs"), Effect::none,
+     memory},
+    {"studded", "STUDDED", "STUDDED", Phrase("Fitted with studs"), Effect::none, memory},
+    {"studless", "STUDLESS", "STUDLESS", Phrase("A winter tread without studs"), Effect::none,
+     memory},
 
     // --- how it is fitted ---
     {"outside", "SIDE FACING OUTWARDS|SIDE FACING OUTWARD|SIDE FACING OUT|OUTSIDE|OUTER", "OUTSIDE",
-     "This side faces outwards", Effect::none, memory},
+     Phrase("This side faces outwards"), Effect::none, memory},
     {"inside", "SIDE FACING INWARDS|SIDE FACING INWARD|SIDE FACING IN|INSIDE|INNER", "INSIDE",
-     "This side faces inwards", Effect::none, memory},
+     Phrase("This side faces inwards"), Effect::none, memory},
     {"rotation", "ROTATION|DIRECTION OF ROTATION|DIRECTIONAL", "ROTATION",
-     "Directional: must roll the way the arrow points", Effect::none, memory},
-    {"front", "FRONT WHEEL|FRONT", "FRONT", "For the front wheel", Effect::none, memory},
-    {"rear", "REAR WHEEL|REAR", "REAR", "For the rear wheel", Effect::none, memory},
-    {"wear_indicator", "TWI", "TWI", "Tread wear indicator: shows where the wear bars lie",
+     Phrase("Directional: must roll the way the arrow points"), Effect::none, memory},
+    {"front", "FRONT WHEEL|FRONT", "FRONT", Phrase("For the front wheel"), Effect::none, memory},
+    {"rear", "REAR WHEEL|REAR", "REAR", Phrase("For the rear wheel"), Effect::none, memory},
+    {"wear_indicator", "TWI", "TWI", Phrase("Tread wear indicator: shows where the wear bars lie"),
      Effect::none, secondary},
 
     // --- words that people add ---
-    {"motorcycle_word", "MOTOR CYCLE|MOTORCYCLE|MOTORBIKE|SCOOTER", "", "Motor-cycle tyre",
+    {"motorcycle_word", "MOTOR CYCLE|MOTORCYCLE|MOTORBIKE|SCOOTER", "", Phrase("Motor-cycle tyre"),
      Effect::motorcycle, common},
-    {"car_word", "PASSENGER CAR|PASSENGER|CAR", "CAR", "Said to be a car tyre", Effect::is_car,
+    {"car_word", "PASSENGER CAR|PASSENGER|CAR", "CAR", Phrase("Said to be a car tyre"),
+     Effect::is_car, common},
+    {"truck_word", "TRUCK|LORRY|BUS", "TRUCK", Phrase("Said to be a truck tyre"), Effect::is_truck,
      common},
-    {"truck_word", "TRUCK|LORRY|BUS", "TRUCK", "Said to be a truck tyre", Effect::is_truck, common},
 
     // --- who approved it, and when it was made ---
-    {"utqg", "", "UTQG #", "", Effect::none, secondary, find_quality_grades},
+    {"utqg", "", "UTQG #", Phrase(), Effect::none, secondary, find_quality_grades},
     {"treadwear", "TREADWEAR GRADE #|TREADWEAR #", "TREADWEAR #",
-     "Tread wear grade #: per cent of a control tyre's life on a road course", Effect::none,
+     Phrase("Tread wear grade #: per cent of a control tyre's life on a road course"), Effect::none,
      secondary},
-    {"traction", "TRACTION @", "TRACTION #", "Traction grade #: wet braking, AA best, C least",
-     Effect::none, secondary},
+    {"traction", "TRACTION @", "TRACTION #",
+     Phrase("Traction grade #: wet braking, AA best, C least"), Effect::none, secondary},
     {"temperature", "TEMPERATURE @|TEMP @", "TEMPERATURE #",
-     "Temperature grade #: heat at speed, A best (over 185 km/h), C least", Effect::none,
+     Phrase("Temperature grade #: heat at speed, A best (over 185 km/h), C least"), Effect::none,
      secondary},
-    {"approval", "", "#", "", Effect::approval, memory, find_approval},
-    {"r117", "", "#", "", Effect::none, memory, find_emissions},
-    {"date_code", "", "#", "", Effect::date, published, find_date},
-    {"tin", "DOT", "DOT #", "United States identification code", Effect::dot, published, find_dot},
+    {"approval", "", "#", Phrase(), Effect::approval, memory, find_approval},
+    {"r117", "", "#", Phrase(), Effect::none, memory, find_emissions},
+    {"date_code", "", "#", Phrase(), Effect::date, published, find_date},
+    {"tin", "DOT", "DOT #", Phrase("United States identification code"), Effect::dot, published,
+     find_dot},
 
     // --- words round the marks ---
-    {"label", "TYRE SIZE|TIRE SIZE|TYRES|TIRES|TYRE|TIRE|SIZE|WHEEL|INCH|MARKED|MARKING", "", "",
+    {"label", "TYRE SIZE|TIRE SIZE|TYRES|TIRES|TYRE|TIRE|SIZE|WHEEL|INCH|MARKED|MARKING", "",
+     Phrase(), Effect::label, common},
+    {"label", "LOAD INDEX|SPEED RATING|SPEED INDEX|SPEED SYMBOL|SERVICE DESCRIPTION", "", Phrase(),
      Effect::label, common},
-    {"label", "LOAD INDEX|SPEED RATING|SPEED INDEX|SPEED SYMBOL|SERVICE DESCRIPTION", "", "",
-     Effect::label, common},
-    {"label", "ADDITIONAL|UTQG|COLD|AT|AND|MAX|SINGLE|DUAL|STD|METRIC", "", "", Effect::label,
+    {"label", "ADDITIONAL|UTQG|COLD|AT|AND|MAX|SINGLE|DUAL|STD|METRIC", "", Phrase(), Effect::label,
      common},
 };
 
@@ -379,52 +392,52 @@ void find_identification(const Text& text, MarkFound& found) {
 
 struct Country {
   int number;
-  std::string_view name;
+  Phrase name;
 };
 // Distinguishing numbers of the 1958 Agreement: memory.
 constexpr Country countries[] = {
-    {1, "Germany"},
-    {2, "France"},
-    {3, "Italy"},
-    {4, "the Netherlands"},
-    {5, "Sweden"},
-    {6, "Belgium"},
-    {7, "Hungary"},
-    {8, "Czechia"},
-    {9, "Spain"},
-    {10, "Serbia"},
-    {11, "the United Kingdom"},
-    {12, "Austria"},
-    {13, "Luxembourg"},
-    {14, "Switzerland"},
-    {16, "Norway"},
-    {17, "Finland"},
-    {18, "Denmark"},
-    {19, "Romania"},
-    {20, "Poland"},
-    {21, "Portugal"},
-    {22, "Russia"},
-    {23, "Greece"},
-    {24, "Ireland"},
-    {25, "Croatia"},
-    {26, "Slovenia"},
-    {27, "Slovakia"},
-    {28, "Belarus"},
-    {29, "Estonia"},
-    {32, "Latvia"},
-    {34, "Bulgaria"},
-    {36, "Lithuania"},
-    {37, "Türkiye"},
-    {43, "Japan"},
-    {45, "Australia"},
-    {46, "Ukraine"},
-    {47, "South Africa"},
-    {48, "New Zealand"},
-    {49, "Cyprus"},
-    {50, "Malta"},
-    {51, "Korea"},
-    {52, "Malaysia"},
-    {53, "Thailand"},
+    {1, Phrase("Germany")},
+    {2, Phrase("France")},
+    {3, Phrase("Italy")},
+    {4, Phrase("the Netherlands")},
+    {5, Phrase("Sweden")},
+    {6, Phrase("Belgium")},
+    {7, Phrase("Hungary")},
+    {8, Phrase("Czechia")},
+    {9, Phrase("Spain")},
+    {10, Phrase("Serbia")},
+    {11, Phrase("the United Kingdom")},
+    {12, Phrase("Austria")},
+    {13, Phrase("Luxembourg")},
+    {14, Phrase("Switzerland")},
+    {16, Phrase("Norway")},
+    {17, Phrase("Finland")},
+    {18, Phrase("Denmark")},
+    {19, Phrase("Romania")},
+    {20, Phrase("Poland")},
+    {21, Phrase("Portugal")},
+    {22, Phrase("Russia")},
+    {23, Phrase("Greece")},
+    {24, Phrase("Ireland")},
+    {25, Phrase("Croatia")},
+    {26, Phrase("Slovenia")},
+    {27, Phrase("Slovakia")},
+    {28, Phrase("Belarus")},
+    {29, Phrase("Estonia")},
+    {32, Phrase("Latvia")},
+    {34, Phrase("Bulgaria")},
+    {36, Phrase("Lithuania")},
+    {37, Phrase("Türkiye")},
+    {43, Phrase("Japan")},
+    {45, Phrase("Australia")},
+    {46, Phrase("Ukraine")},
+    {47, Phrase("South Africa")},
+    {48, Phrase("New Zealand")},
+    {49, Phrase("Cyprus")},
+    {50, Phrase("Malta")},
+    {51, Phrase("Korea")},
+    {52, Phrase("Malaysia")},
+    {53, Phrase("Thailand")},
 };
 
 std::string approval_meaning(std::string_view value) {
@@ -435,28 +448,29 @@ std::string approval_meaning(std::string_view value) {
   const bool eu = value[0] == 'e';
   for (const Country& country : countries) {
     if (country.number == number)
-      return filled(eu ? "EU type approval, granted in #" : "UN type approval, granted in #",
-                    {country.name});
+      return say(
+          eu ? Phrase("EU type approval, granted in #") : Phrase("UN type approval, granted in #"),
+          {country.name});
   }
-  return filled(
-      eu ? "EU type approval, granted in country #" : "UN type approval, granted in country #",
-      {std::to_string(number)});
+  return say(eu ? Phrase("EU type approval, granted in country #")
+                : Phrase("UN type approval, granted in country #"),
+             {std::to_string(number)});
 }
 
 std::string emissions_meaning(std::string_view value) {
   std::string words;
   for (const char c : value) {
-    const char* word = c == 'S'   ? "rolling sound"
-                       : c == 'W' ? "wet grip"
-                       : c == 'R' ? "rolling resistance"
-                                  : nullptr;
-    if (word != nullptr) add_item(words, worded(word));
+    const Phrase word = c == 'S'   ? Phrase("rolling sound")
+                        : c == 'W' ? Phrase("wet grip")
+                        : c == 'R' ? Phrase("rolling resistance")
+                                   : Phrase();
+    if (!word.empty()) add_item(words, say(word));
   }
-  return filled("UN R117 approval for #", {words});
+  return say("UN R117 approval for #", {words});
 }
 
 std::string grades_meaning(std::string_view value) {
-  return filled(
+  return say(
       "Quality grades #: tread wear in per cent of a control tyre, wet traction (AA best), "
       "temperature (A best)",
       {value});
@@ -518,18 +532,18 @@ std::string mark_meaning(const MarkRow& row, std::string_view value) {
   if (row.effect == Effect::load_range && value.size() == 1) {
     const int ply = ply_rating_of(value[0]);
     if (ply > 0)
-      return filled("Load range #: strength as of # plies of cotton", {value, std::to_string(ply)});
+      return say("Load range #: strength as of # plies of cotton", {value, std::to_string(ply)});
   }
-  return with_value(worded(row.meaning), value);
+  return with_value(spoken(row.meaning), value);
 }
 
 std::string date_meaning(std::string_view digits) {
   const int week = (digits[0] - '0') * 10 + (digits[1] - '0');
   if (week < 1 || week > 53) return {};
   if (digits.size() == 4)
-    return filled("Made in week # of 20#", {std::to_string(week), digits.substr(2)});
+    return say("Made in week # of 20#", {std::to_string(week), digits.substr(2)});
   const std::string_view year = digits.substr(2, 1);
-  return filled(
+  return say(
       "Made in week # of a year before 2000 ending in #: three digits do not say the decade (198# "
       "or 199#)",
       {std::to_string(week), year, year, year});

@@ -14,6 +14,7 @@
 #include "core/sidewall/service.hpp"
 #include "core/sidewall/text.hpp"
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::sidewall {
 
@@ -46,7 +47,7 @@ struct MarkRow {
   std::string_view id;
   std::string_view spellings;
   std::string_view canonical;  // empty: said by a field of the Reading, or not repeated
-  std::string_view meaning;    // '#' stands for the value
+  Phrase meaning;              // '#' stands for the value
   Effect effect = Effect::none;
   Standing standing = Standing::memory;
   std::size_t (*find)(const Text&, std::size_t, Span& value) = nullptr;  // in place of spellings

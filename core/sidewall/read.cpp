@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/sidewall/tyre.hpp"
+#include "core/words/say.hpp"
 
 namespace treadwater::sidewall {
 namespace {
@@ -494,7 +495,7 @@ Reader::Outcome Reader::run() {
   return tyre.fit == Fit::no ? Outcome::no_family : Outcome::read;
 }
 
-Trouble plain_trouble(std::string_view code, std::string_view sentence, std::size_t position) {
+Trouble plain_trouble(std::string_view code, std::string sentence, std::size_t position) {
   Trouble out;
   out.code = code;
   out.text = sentence;
@@ -513,8 +514,8 @@ Trouble Reader::trouble(Outcome outcome) const {
     case Outcome::too_many_marks:
       return plain_trouble(
           "too_many_marks",
-          "These are more marks than any tyre carries: copy only the line with the "
-          "size, such as 205/55 R16 91V.",
+          say("These are more marks than any tyre carries: copy only the line with the "
+              "size, such as 205/55 R16 91V."),
           text.byte(tyre.size.end));
     case Outcome::no_size:
     case Outcome::read:
@@ -528,22 +529,22 @@ Trouble Reader::trouble(Outcome outcome) const {
 tl::expected<Reading, Trouble> read(std::string_view text) {
   if (text.empty()) {
     return tl::unexpected(plain_trouble(
-        "empty", "Nothing to read yet: copy the size from the sidewall, such as 205/55 R16 91V.",
-        0));
+        "empty",
+        say("Nothing to read yet: copy the size from the sidewall, such as 205/55 R16 91V."), 0));
   }
   if (text.size() > longest_text) {
     return tl::unexpected(plain_trouble(
         "too_long",
-        filled("This is # bytes long and a sidewall is read up to 400: copy only the line with the "
-               "size, such as 205/55 R16 91V.",
-               {std::to_string(text.size())}),
+        say("This is # bytes long and a sidewall is read up to 400: copy only the line with the "
+            "size, such as 205/55 R16 91V.",
+            {std::to_string(text.size())}),
         longest_text));
   }
   const Text seen(text);
   if (seen.past_space(0) >= seen.size()) {
     return tl::unexpected(plain_trouble(
-        "only_spaces", "Only spaces here: copy the size from the sidewall, such as 205/55 R16 91V.",
-        0));
+        "only_spaces",
+        say("Only spaces here: copy the size from the sidewall, such as 205/55 R16 91V."), 0));
   }
   Reader reader(seen);
   const Reader::Outcome outcome = reader.run();

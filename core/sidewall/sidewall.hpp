@@ -19,6 +19,7 @@
 
 #include "core/quantity/quantity.hpp"
 #include "core/standard/speed_symbol.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::sidewall {
 
@@ -116,7 +117,7 @@ tl::expected<Reading, Trouble> read(std::string_view text);
 
 bool has_mark(const Reading& tyre, std::string_view id);
 
-std::string_view family_name(Family family);              // "metric car tyre"
-std::string_view construction_name(Construction family);  // "radial"
+Phrase family_name(Family family);              // "metric car tyre"
+Phrase construction_name(Construction family);  // "radial"
 
 }  // namespace treadwater::sidewall

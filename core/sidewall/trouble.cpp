@@ -1,12 +1,12 @@
 // What to say when a text does not read: what was read, where it stopped, what would do.
-#include "core/quantity/language.hpp"
 #include "core/sidewall/tyre.hpp"
+#include "core/words/say.hpp"
 
 namespace treadwater::sidewall {
 namespace {
 
-constexpr std::string_view symbols_sentence =
-    "The symbols are A1 to A8, B to G, J to N, P to U, H, V, W and Y.";
+constexpr Phrase symbols_sentence =
+    Phrase("The symbols are A1 to A8, B to G, J to N, P to U, H, V, W and Y.");
 
 bool reads_as_size(const std::string& spelled) { return !canonical_if_it_reads(spelled).empty(); }
 
@@ -86,15 +86,15 @@ std::string with_number(const Text& text, const Miss& miss, std::string_view usu
 Trouble not_a_size(const Text& text) {
   if (!has_letter_or_digit(text)) {
     return make("no_letters", 0,
-                "There is no letter or digit here: copy the size from the sidewall, such as "
-                "205/55 R16 91V.",
+                say("There is no letter or digit here: copy the size from the sidewall, such as "
+                    "205/55 R16 91V."),
                 "");
   }
   std::size_t i = text.past_space(0);
   return make("not_a_size", text.byte(i),
-              filled("No tyre size was found: at the start \"#\" stands, and a size such as 205/55 "
-                     "R16, 165 R13, 5.60-15 or 120/70 ZR17 was expected.",
-                     {word_at(text, i)}),
+              say("No tyre size was found: at the start \"#\" stands, and a size such as 205/55 "
+                  "R16, 165 R13, 5.60-15 or 120/70 ZR17 was expected.",
+                  {word_at(text, i)}),
               "");
 }
 
@@ -102,15 +102,14 @@ Trouble series_trouble(const Text& text, const Miss& miss) {
   const Number number = integer_at(text, miss.position);
   if (number.end == nowhere || miss.why == Why::ended || miss.why == Why::unfinished)
     return make("incomplete", text.byte(miss.position),
-                filled("After # the aspect ratio is missing or unfinished: two digits such as 55.",
-                       {text.quote(miss.begin, miss.position)}),
+                say("After # the aspect ratio is missing or unfinished: two digits such as 55.",
+                    {text.quote(miss.begin, miss.position)}),
                 canonical_if_it_reads(completed(text, miss, "55 R16")));
-  return make(
-      "series_out_of_range", text.byte(miss.position),
-      filled("The number after the slash is #: an aspect ratio lies between 20 and 105, and "
-             "an overall diameter in mm above 200.",
-             {text.quote(miss.position, number.end)}),
-      canonical_if_it_reads(with_number(text, miss, "55")));
+  return make("series_out_of_range", text.byte(miss.position),
+              say("The number after the slash is #: an aspect ratio lies between 20 and 105, and "
+                  "an overall diameter in mm above 200.",
+                  {text.quote(miss.position, number.end)}),
+              canonical_if_it_reads(with_number(text, miss, "55")));
 }
 
 Trouble rim_trouble(const Text& text, const Miss& miss) {
@@ -122,26 +121,25 @@ Trouble rim_trouble(const Text& text, const Miss& miss) {
           canonical_if_it_reads(completed(text, miss, miss.depth > 3 ? "16" : " R16"));
       if (nearest.empty()) nearest = canonical_if_it_reads(completed(text, miss, "13"));
       return make("incomplete", text.byte(miss.position),
-                  filled("After # the text ends: the rim diameter is missing, as in #.",
-                         {so_far, nearest.empty() ? "205/55 R16" : nearest}),
+                  say("After # the text ends: the rim diameter is missing, as in #.",
+                      {so_far, nearest.empty() ? "205/55 R16" : nearest}),
                   nearest);
     }
-    return make(
-        "rim_expected", text.byte(miss.position),
-        filled("After # the rim diameter was expected, such as R16, but \"#\" stands there.",
-               {so_far, word_at(text, miss.position)}),
-        canonical_if_it_reads(completed(text, miss, " R16")));
+    return make("rim_expected", text.byte(miss.position),
+                say("After # the rim diameter was expected, such as R16, but \"#\" stands there.",
+                    {so_far, word_at(text, miss.position)}),
+                canonical_if_it_reads(completed(text, miss, " R16")));
   }
   if (miss.why == Why::unfinished)
     return make("rim_incomplete", text.byte(miss.position),
-                filled("The rim diameter # looks unfinished: rims have codes such as 13, 16 or "
-                       "22.5.",
-                       {text.quote(miss.position, number.end)}),
+                say("The rim diameter # looks unfinished: rims have codes such as 13, 16 or "
+                    "22.5.",
+                    {text.quote(miss.position, number.end)}),
                 canonical_if_it_reads(with_number(text, miss, "16")));
   return make("rim_out_of_range", text.byte(miss.position),
-              filled("The rim diameter reads #: a rim has a code from 4 to 32, or 315 to 560 in "
-                     "millimetres.",
-                     {text.quote(miss.position, number.end)}),
+              say("The rim diameter reads #: a rim has a code from 4 to 32, or 315 to 560 in "
+                  "millimetres.",
+                  {text.quote(miss.position, number.end)}),
               canonical_if_it_reads(with_number(text, miss, "16")));
 }
 
@@ -153,9 +151,9 @@ Trouble trouble_without_size(const Text& text) {
     miss.begin = width.begin;
     miss.position = width.begin;
     return make("width_out_of_range", text.byte(width.begin),
-                filled("The section width reads #: a width lies between 60 and 800 mm, or under 24 "
-                       "in inches.",
-                       {text.quote(width.begin, width.end)}),
+                say("The section width reads #: a width lies between 60 and 800 mm, or under 24 "
+                    "in inches.",
+                    {text.quote(width.begin, width.end)}),
                 canonical_if_it_reads(with_number(text, miss, "205")));
   }
   Miss miss;
@@ -181,12 +179,11 @@ Trouble trouble_without_size(const Text& text) {
       break;
   }
   if (miss.depth < 1) return not_a_size(text);
-  return make(
-      "incomplete", text.byte(miss.position),
-      filled("After # more was expected: a size goes on with its aspect ratio and rim, as in "
-             "205/55 R16.",
-             {text.quote(miss.begin, miss.position)}),
-      canonical_if_it_reads(completed(text, miss, "/55 R16")));
+  return make("incomplete", text.byte(miss.position),
+              say("After # more was expected: a size goes on with its aspect ratio and rim, as in "
+                  "205/55 R16.",
+                  {text.quote(miss.begin, miss.position)}),
+              canonical_if_it_reads(completed(text, miss, "/55 R16")));
 }
 
 Trouble trouble_no_family(const Text& text, std::size_t begin, std::size_t end) {
@@ -195,12 +192,11 @@ Trouble trouble_no_family(const Text& text, std::size_t begin, std::size_t end) 
     pointed.push_back(text.at(k));
     if (k == begin) pointed.push_back('.');
   }
-  return make(
-      "no_such_family", text.byte(begin),
-      filled("The size # is spelled like one, but no car, truck or motor-cycle tyre goes by "
-             "these numbers and marks together. Farm and works tyres are not read.",
-             {text.quote(begin, end)}),
-      canonical_if_it_reads(pointed));
+  return make("no_such_family", text.byte(begin),
+              say("The size # is spelled like one, but no car, truck or motor-cycle tyre goes by "
+                  "these numbers and marks together. Farm and works tyres are not read.",
+                  {text.quote(begin, end)}),
+              canonical_if_it_reads(pointed));
 }
 
 Trouble trouble_two_sizes(const Text& text, const Tyre& tyre, const Size& second) {
@@ -210,9 +206,9 @@ Trouble trouble_two_sizes(const Text& text, const Tyre& tyre, const Size& second
   const std::size_t first = tyre.size.begin < second.begin ? second.begin : tyre.size.begin;
   return make(
       "two_sizes", text.byte(first),
-      filled("Two sizes stand in the text, # and #: read one tyre at a time, front and rear "
-             "apart.",
-             {text.quote(tyre.size.begin, tyre.size.end), text.quote(second.begin, second.end)}),
+      say("Two sizes stand in the text, # and #: read one tyre at a time, front and rear "
+          "apart.",
+          {text.quote(tyre.size.begin, tyre.size.end), text.quote(second.begin, second.end)}),
       canonical_if_it_reads(text.quote(tyre.size.begin, tyre.size.end)));
 }
 
@@ -226,17 +222,16 @@ Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& g
     const std::string_view letters(&letter, 1);
     std::string sentence =
         letter == 'Z'
-            ? filled("In # the Z is no speed symbol (Z stands only in the size, as in ZR16).",
-                     {whole})
-            : filled("In # the # is no speed symbol.", {whole, letters});
-    add_item(sentence, worded(symbols_sentence), " ");
+            ? say("In # the Z is no speed symbol (Z stands only in the size, as in ZR16).", {whole})
+            : say("In # the # is no speed symbol.", {whole, letters});
+    add_item(sentence, say(symbols_sentence), " ");
     std::string nearest;
     const bool index_known = service.load_index <= standard::greatest_load_index;
     if (index_known) {
-      add_item(sentence,
-               filled("The load index # itself is an ordinary one.",
-                      {std::to_string(service.load_index)}),
-               " ");
+      add_item(
+          sentence,
+          say("The load index # itself is an ordinary one.", {std::to_string(service.load_index)}),
+          " ");
       nearest = size;
       nearest.push_back(' ');
       nearest += text.quote(service.index_span.begin, service.symbol_span.begin);
@@ -248,9 +243,9 @@ Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& g
   const bool first = service.load_index > standard::greatest_load_index;
   const Span span = first ? service.index_span : service.twin_span;
   return make("unknown_load_index", text.byte(span.begin),
-              filled("In # the load index # does not exist: load indices run from 0 to 279, and a "
-                     "car's lie near 91.",
-                     {whole, std::to_string(first ? service.load_index : service.twin)}),
+              say("In # the load index # does not exist: load indices run from 0 to 279, and a "
+                  "car's lie near 91.",
+                  {whole, std::to_string(first ? service.load_index : service.twin)}),
               canonical_if_it_reads(size));
 }
 

@@ -1,9 +1,9 @@
 // From what was gathered to a Reading: values, the parts of the picture, and the plain sentences
 // on what the text leaves unsaid and what was assumed.
-#include "core/quantity/language.hpp"
 #include "core/quantity/write.hpp"
 #include "core/sidewall/tyre.hpp"
 #include "core/standard/load_index.hpp"
+#include "core/words/say.hpp"
 
 namespace treadwater::sidewall {
 namespace {
@@ -53,18 +53,18 @@ struct Writer {
     reading.parts.push_back(
         {text.byte(span.begin), text.end_byte(span.begin, span.end), id, std::move(meaning)});
   }
-  [[gnu::noinline]] void plain_part(Span span, std::string_view id, std::string_view meaning) {
-    part(span, id, std::string(meaning));
+  [[gnu::noinline]] void plain_part(Span span, std::string_view id, Phrase meaning) {
+    if (span.there()) part(span, id, say(meaning));
   }
-  [[gnu::noinline]] static void say(std::vector<std::string>& where, std::string_view sentence) {
-    where.emplace_back(worded(sentence));
+  [[gnu::noinline]] static void add(std::vector<std::string>& where, Phrase sentence) {
+    where.push_back(say(sentence));
   }
 
   // In whole numbers, since a sidewall is read a quarter of a million times a second.
   static std::string scaled_text(std::int32_t scaled) {
     std::string text = std::to_string(scaled / 10000);
     std::int32_t rest = scaled % 10000;
-    if (rest > 0) text += worded(".");
+    if (rest > 0) text += decimal_sign();
     for (std::int32_t place = 1000; rest > 0; place /= 10) {
       text += static_cast<char>('0' + rest / place);
       rest %= place;
@@ -73,21 +73,20 @@ struct Writer {
   }
 
   // `sentence` takes the number and its unit: "Section width #".
-  static std::string length_words(std::string_view sentence, std::int32_t scaled,
-                                  bool inches_given) {
+  static std::string length_words(Phrase sentence, std::int32_t scaled, bool inches_given) {
     const std::string figure = scaled_text(scaled);
-    if (!inches_given) return filled(sentence, {joined({figure, " mm"})});
-    return filled(sentence, {joined({figure, " in (", trimmed(number(scaled) * 25.4, 0), " mm)"})});
+    if (!inches_given) return say(sentence, {joined({figure, " mm"})});
+    return say(sentence, {joined({figure, " in (", trimmed(number(scaled) * 25.4, 0), " mm)"})});
   }
 
   static std::string speed_words(SpeedSymbol symbol, bool in_size) {
     const auto& row = standard::speed_row(symbol);
     const bool above = symbol == SpeedSymbol::ZR || symbol == SpeedSymbol::VR;
-    return filled(in_size
-                      ? (above ? "Speed letter in the size, #: above # km/h"
-                               : "Speed letter in the size, #: up to # km/h")
-                      : (above ? "Speed symbol #: above # km/h" : "Speed symbol #: up to # km/h"),
-                  {row.letters, fixed(in_kilometres_per_hour(row.speed), 0)});
+    return say(in_size ? (above ? Phrase("Speed letter in the size, #: above # km/h")
+                                : Phrase("Speed letter in the size, #: up to # km/h"))
+                       : (above ? Phrase("Speed symbol #: above # km/h")
+                                : Phrase("Speed symbol #: up to # km/h")),
+               {row.letters, fixed(in_kilometres_per_hour(row.speed), 0)});
   }
 
   void size_parts() {
@@ -99,7 +98,7 @@ struct Writer {
       switch (pattern.steps[i].element) {
         case Element::literal:
           if (pattern.steps[i].character == 'M' && is_letter(pattern.steps[i].character)) {
-            plain_part({hit.begin, hit.end}, "motorcycle", "Motor-cycle tyre");
+            plain_part({hit.begin, hit.end}, "motorcycle", Phrase("Motor-cycle tyre"));
           }
           break;
         case Element::prefix:
@@ -111,7 +110,7 @@ struct Writer {
         case Element::width_dec:
         case Element::width_frac:
           part({hit.begin, hit.end}, "section_width",
-               length_words("Section width #", hit.scaled,
+               length_words(Phrase("Section width #"), hit.scaled,
                             inch && second_meaning() != Second::outer_cm));
           break;
         case Element::series:
@@ -123,14 +122,14 @@ struct Writer {
           break;
         case Element::outer_mm:
           part({hit.begin, hit.end}, "overall_diameter",
-               length_words("Overall diameter #", hit.scaled, false));
+               length_words(Phrase("Overall diameter #"), hit.scaled, false));
           break;
         case Element::outer_in:
           part({hit.begin, hit.end}, "overall_diameter",
-               length_words("Overall diameter #", hit.scaled, true));
+               length_words(Phrase("Overall diameter #"), hit.scaled, true));
           break;
         case Element::low_section:
-          plain_part({hit.begin, hit.end}, "low_section", "Low section height for its day");
+          plain_part({hit.begin, hit.end}, "low_section", Phrase("Low section height for its day"));
           break;
         case Element::build:
           build_parts(hit);
@@ -143,18 +142,18 @@ struct Writer {
           break;
         case Element::rim_mm:
           part({hit.begin, hit.end}, "rim_diameter",
-               length_words("Rim diameter #", hit.scaled, false));
+               length_words(Phrase("Rim diameter #"), hit.scaled, false));
           break;
         case Element::on_cycle:
-          plain_part({hit.begin, hit.end}, "motorcycle", "Motor-cycle tyre and rim");
+          plain_part({hit.begin, hit.end}, "motorcycle", Phrase("Motor-cycle tyre and rim"));
           break;
         case Element::load_letter:
           plain_part({hit.begin, hit.end}, "load_letter",
-                     "Load letter: says load and volume, not width; A least, N most");
+                     Phrase("Load letter: says load and volume, not width; A least, N most"));
           break;
         case Element::cycle_letter:
           plain_part({hit.begin, hit.end}, "width_letter",
-                     "Width letter of the motor-cycle series");
+                     Phrase("Width letter of the motor-cycle series"));
           break;
         case Element::cross:
         case Element::stray:
@@ -171,33 +170,33 @@ struct Writer {
   static std::string prefix_words(char letter) {
     switch (letter) {
       case 'H':
-        return "HL: high load, more than extra load in the same size";
+        return say("HL: high load, more than extra load in the same size");
       case 'P':
-        return "P: car tyre to the North American standard";
+        return say("P: car tyre to the North American standard");
       case 'L':
-        return "LT: light-truck tyre";
+        return say("LT: light-truck tyre");
       case 'S':
-        return "ST: special trailer tyre, for trailers only";
+        return say("ST: special trailer tyre, for trailers only");
       default:
-        return "T: temporary-use spare";
+        return say("T: temporary-use spare");
     }
   }
 
   static std::string construction_words(char letter) {
     switch (letter) {
       case 'R':
-        return "Radial: cords near 90° to the bead";
+        return say("Radial: cords near 90° to the bead");
       case 'B':
-        return "Bias-belted: a cross-ply body under a belt";
+        return say("Bias-belted: a cross-ply body under a belt");
       default:
-        return "Cross-ply (diagonal): cords at about 40° to the centre line";
+        return say("Cross-ply (diagonal): cords at about 40° to the centre line");
     }
   }
 
   void series_part(const Hit& hit) {
     const std::string series = scaled_text(hit.scaled);
     part({hit.begin, hit.end}, "aspect_ratio",
-         filled("Aspect ratio #: the sidewall is # % of the section width high", {series, series}));
+         say("Aspect ratio #: the sidewall is # % of the section width high", {series, series}));
   }
 
   void second_part(const Hit& hit) {
@@ -206,13 +205,13 @@ struct Writer {
         return series_part(hit);
       case Second::outer_in:
         return part({hit.begin, hit.end}, "overall_diameter",
-                    length_words("Overall diameter #", hit.scaled, true));
+                    length_words(Phrase("Overall diameter #"), hit.scaled, true));
       case Second::outer_cm:
         return part({hit.begin, hit.end}, "overall_diameter",
-                    length_words("Overall diameter #", hit.scaled * 10, false));
+                    length_words(Phrase("Overall diameter #"), hit.scaled * 10, false));
       case Second::second_width:
         return part({hit.begin, hit.end}, "second_width",
-                    length_words("A second width it may stand for, #", hit.scaled, true));
+                    length_words(Phrase("A second width it may stand for, #"), hit.scaled, true));
     }
   }
 
@@ -229,7 +228,7 @@ struct Writer {
     }
     if (hit.letter != 0) letter_part(hit.letter, "construction", construction_words(hit.letter));
     if (hit.flat) {
-      letter_part('F', "run_flat", "F after the R: run-flat, a self-supporting sidewall");
+      letter_part('F', "run_flat", say("F after the R: run-flat, a self-supporting sidewall"));
     }
     if (hit.symbol != 0 && symbol_last) {
       letter_part(hit.symbol, "size_symbol", speed_words(symbol_in_size(hit.symbol), true));
@@ -238,29 +237,30 @@ struct Writer {
 
   void rim_part(const Hit& hit) {
     part({hit.begin, hit.end}, "rim_diameter",
-         filled("Rim diameter code # (# mm)",
-                {scaled_text(hit.scaled), scaled_text(hit.scaled / 10 * 254)}));
+         say("Rim diameter code # (# mm)",
+             {scaled_text(hit.scaled), scaled_text(hit.scaled / 10 * 254)}));
   }
 
   // `sentence` takes the index and what it stands for: "Load index #".
-  static std::string index_words(std::string_view sentence, int index) {
+  static std::string index_words(Phrase sentence, int index) {
     const std::string figure = std::to_string(index);
     const auto load = standard::load_of_index(index);
-    if (!load) return filled(sentence, {figure});
-    return filled(sentence, {filled("#: # kg", {figure, trimmed(in_kilograms(*load), 1)})});
+    if (!load) return say(sentence, {figure});
+    return say(sentence, {say("#: # kg", {figure, trimmed(in_kilograms(*load), 1)})});
   }
 
   void service_parts(const Service& service, bool second) {
     part(service.index_span, second ? "second_load_index" : "load_index",
-         index_words(service.twin >= 0 ? "Load index of a single tyre, #" : "Load index #",
-                     service.load_index));
+         index_words(
+             service.twin >= 0 ? Phrase("Load index of a single tyre, #") : Phrase("Load index #"),
+             service.load_index));
     if (service.twin >= 0) {
       part(service.twin_span, second ? "second_twin_load_index" : "twin_load_index",
-           index_words("Load index of each of two tyres side by side, #", service.twin));
+           index_words(Phrase("Load index of each of two tyres side by side, #"), service.twin));
     }
     std::string speed = speed_words(service.symbol, false);
     if (!second && reading.service->above_symbol) {
-      speed = filled("#; the brackets say more than that: ask the maker", {speed});
+      speed = say("#; the brackets say more than that: ask the maker", {speed});
     }
     part(service.symbol_span, second ? "second_speed_symbol" : "speed_symbol", std::move(speed));
   }
@@ -386,10 +386,11 @@ struct Writer {
     reading.motorcycle = facts.motorcycle || reading.family == Family::motorcycle_metric ||
                          reading.family == Family::motorcycle_inch ||
                          reading.family == Family::motorcycle_alpha;
-    part(tyre.commercial_mark, facts.camper ? "camper" : "commercial",
-         facts.camper ? "CP: commercial tyre for a motor caravan" : "C: commercial tyre");
-    plain_part(tyre.light_mark, "light_truck", "LT: light-truck tyre");
-    plain_part(tyre.cycle_mark, "motorcycle", "Motor-cycle tyre and rim");
+    plain_part(tyre.commercial_mark, facts.camper ? "camper" : "commercial",
+               facts.camper ? Phrase("CP: commercial tyre for a motor caravan")
+                            : Phrase("C: commercial tyre"));
+    plain_part(tyre.light_mark, "light_truck", Phrase("LT: light-truck tyre"));
+    plain_part(tyre.cycle_mark, "motorcycle", Phrase("Motor-cycle tyre and rim"));
     if (facts.ply > 0) {
       reading.ply_rating = facts.ply;
     } else if (ply_rating_of(facts.load_range) > 0) {
@@ -403,7 +404,7 @@ struct Writer {
       const MarkRow& row = mark_table().rows[seen.row];
       std::string value = mark_value(text, seen);
       if (row.effect == Effect::label) {
-        plain_part(seen.place, "label", "A word beside the marks, passed over");
+        plain_part(seen.place, "label", Phrase("A word beside the marks, passed over"));
         continue;
       }
       std::string meaning;
@@ -442,15 +443,15 @@ struct Writer {
           break;
       }
       if (meaning.empty()) meaning = mark_meaning(row, value);
-      plain_part(seen.place, row.id, meaning);
+      part(seen.place, row.id, std::string(meaning));
       reading.marks.push_back({row.id, std::move(value), std::move(meaning)});
     }
     for (std::size_t i = 0; i < tyre.leftover_count; ++i) {
       const Span span = tyre.leftovers[i];
       std::string value = text.quote(span.begin, span.end);
-      plain_part(span, "not_understood", "Not a mark known here; nothing was made of it");
-      reading.marks.push_back(
-          {"not_understood", std::move(value), "Not a mark known here; nothing was made of it"});
+      plain_part(span, "not_understood", Phrase("Not a mark known here; nothing was made of it"));
+      reading.marks.push_back({"not_understood", std::move(value),
+                               say("Not a mark known here; nothing was made of it")});
     }
   }
 
@@ -458,13 +459,13 @@ struct Writer {
     std::string meaning = date_meaning(value);
     if (meaning.empty()) {
       reading.unsaid.push_back(
-          filled("The date code # has no such week: weeks run from 01 to 53.", {value}));
-      return "A date code whose week is none: weeks run from 01 to 53";
+          say("The date code # has no such week: weeks run from 01 to 53.", {value}));
+      return say("A date code whose week is none: weeks run from 01 to 53");
     }
     if (reading.date_code.empty()) reading.date_code = value;
     if (!in_code && value.size() == 4)
-      reading.assumed.push_back(filled("The four digits # were taken for the date code: #.",
-                                       {value, within_sentence(meaning)}));
+      reading.assumed.push_back(say("The four digits # were taken for the date code: #.",
+                                    {value, within_sentence(meaning)}));
     return meaning;
   }
 
@@ -490,71 +491,75 @@ struct Writer {
     if (!facts.has_service()) {
       if (tyre.bare_index.there()) {
         unsaid.push_back(
-            filled("No speed symbol stands after #, so it was not taken for the load index.",
-                   {text.quote(tyre.bare_index.begin, tyre.bare_index.end)}));
+            say("No speed symbol stands after #, so it was not taken for the load index.",
+                {text.quote(tyre.bare_index.begin, tyre.bare_index.end)}));
       }
       if (reading.size_symbol == SpeedSymbol::ZR) {
-        say(unsaid,
-            "ZR without a service description says only above 240 km/h: ask the tyre maker for the "
-            "greatest load and speed.");
+        add(unsaid, Phrase("ZR without a service description says only above 240 km/h: ask the "
+                           "tyre maker for the "
+                           "greatest load and speed."));
       } else if (reading.size_symbol == SpeedSymbol::VR) {
-        say(unsaid,
-            "V in the size without a service description says only above 210 km/h, and no load: "
-            "ask the tyre maker.");
+        add(unsaid, Phrase("V in the size without a service description says only above 210 km/h, "
+                           "and no load: "
+                           "ask the tyre maker."));
       } else if (reading.size_symbol) {
-        say(unsaid, "The load index is not in the text.");
+        add(unsaid, Phrase("The load index is not in the text."));
       } else if (usually_has_service()) {
-        say(unsaid,
-            "The service description (load index and speed symbol, such as 91V) is not in the "
-            "text.");
+        add(unsaid,
+            Phrase(
+                "The service description (load index and speed symbol, such as 91V) is not in the "
+                "text."));
       } else {
-        say(unsaid, "The text gives no load index and no speed symbol.");
+        add(unsaid, Phrase("The text gives no load index and no speed symbol."));
       }
     }
     if (!reading.construction && reading.family == Family::beaded_edge) {
-      say(unsaid, "The construction is not marked.");
+      add(unsaid, Phrase("The construction is not marked."));
     } else if (!reading.construction && (facts.construction == '-' || facts.construction == 'X')) {
-      say(unsaid,
-          "The dash does not settle the construction: sizes of this kind were written so for "
-          "radial "
-          "and cross-ply tyres. Look for RADIAL on the tyre.");
+      add(unsaid,
+          Phrase(
+              "The dash does not settle the construction: sizes of this kind were written so for "
+              "radial "
+              "and cross-ply tyres. Look for RADIAL on the tyre."));
     } else if (!reading.construction) {
-      say(unsaid,
-          "The construction is not marked. Strictly a metric size without R, B or D is cross-ply; "
-          "people also leave the R out. Look for RADIAL on the tyre.");
+      add(unsaid, Phrase("The construction is not marked. Strictly a metric size without R, B or D "
+                         "is cross-ply; "
+                         "people also leave the R out. Look for RADIAL on the tyre."));
     }
     switch (reading.family) {
       case Family::inch_cross_ply:
       case Family::truck_inch:
         if (!reading.aspect_percent) {
-          say(unsaid,
-              "A size in inches does not give the height of the sidewall: 78 to 98 % of the width, "
-              "by age. Measure the overall diameter.");
+          add(unsaid, Phrase("A size in inches does not give the height of the sidewall: 78 to 98 "
+                             "% of the width, "
+                             "by age. Measure the overall diameter."));
         }
         break;
       case Family::motorcycle_inch:
-        say(unsaid,
-            "A size in inches does not give the height of the sidewall: about as high as wide, "
-            "less "
-            "for low sections. Measure the overall diameter.");
+        add(unsaid,
+            Phrase(
+                "A size in inches does not give the height of the sidewall: about as high as wide, "
+                "less "
+                "for low sections. Measure the overall diameter."));
         break;
       case Family::us_alphanumeric:
-        say(unsaid,
-            "The load letter does not give the section width: measure it, or find the maker's "
-            "table.");
+        add(unsaid,
+            Phrase(
+                "The load letter does not give the section width: measure it, or find the maker's "
+                "table."));
         break;
       case Family::millimetre_rim:
         if (!reading.aspect_percent) {
-          say(unsaid, "The series is not in the size: measure the overall diameter.");
+          add(unsaid, Phrase("The series is not in the size: measure the overall diameter."));
         }
         break;
       case Family::beaded_edge: {
         const double gap = in_millimetres(*reading.stated_outer_diameter) -
                            2.0 * in_millimetres(*reading.section_width);
         unsaid.push_back(
-            filled("The bead diameter is not in the size: overall diameter less twice the section "
-                   "gives about # mm.",
-                   {trimmed(gap, 0)}));
+            say("The bead diameter is not in the size: overall diameter less twice the section "
+                "gives about # mm.",
+                {trimmed(gap, 0)}));
         break;
       }
       default:
@@ -576,85 +581,87 @@ struct Writer {
   void say_assumed() {
     auto& assumed = reading.assumed;
     if (dirty()) {
-      assumed.push_back(filled("The size was read as #, though it is not spelled that way.",
-                               {canonical_size(tyre, reading.family)}));
+      assumed.push_back(say("The size was read as #, though it is not spelled that way.",
+                            {canonical_size(tyre, reading.family)}));
     }
-    if (tyre.size_twice) say(assumed, "The size stands in the text twice; it was read once.");
+    if (tyre.size_twice)
+      add(assumed, Phrase("The size stands in the text twice; it was read once."));
     if (facts.service.bracketed && facts.has_service() && !reading.service->above_symbol) {
-      say(assumed,
-          "The brackets round the service description were passed over: they mean more than the "
-          "symbol only on a ZR size.");
+      add(assumed, Phrase("The brackets round the service description were passed over: they mean "
+                          "more than the "
+                          "symbol only on a ZR size."));
     }
     if (reading.family == Family::metric_no_series ||
         (reading.family == Family::commercial && !reading.aspect_percent)) {
       reading.aspect_percent = 82.0;
-      say(assumed,
-          "A metric size without a series has a nominal aspect ratio of 82 % (80 % counts as the "
-          "same).");
+      add(assumed, Phrase("A metric size without a series has a nominal aspect ratio of 82 % (80 % "
+                          "counts as the "
+                          "same)."));
     }
     if (reading.family == Family::metric_car && facts.construction == '-' &&
         reading.construction == Construction::cross_ply) {
-      say(assumed,
-          "The dash before the rim was read as cross-ply, as it is moulded; if the tyre says "
-          "RADIAL, write R.");
+      add(assumed,
+          Phrase(
+              "The dash before the rim was read as cross-ply, as it is moulded; if the tyre says "
+              "RADIAL, write R."));
     }
     if (reading.family == Family::commercial && !reading.commercial) {
-      say(assumed, "Two load indices belong to a commercial tyre; the C or LT is not in the text.");
+      add(assumed,
+          Phrase("Two load indices belong to a commercial tyre; the C or LT is not in the text."));
     }
     if (reading.family == Family::motorcycle_alpha) {
       if (const int width = cycle_letter_width(facts.letter)) {
         reading.section_width = millimetres(width);
-        assumed.push_back(filled(
-            "The width letter was taken as a section of about # mm, from tables of equivalent "
-            "sizes.",
-            {std::to_string(width)}));
+        assumed.push_back(
+            say("The width letter was taken as a section of about # mm, from tables of equivalent "
+                "sizes.",
+                {std::to_string(width)}));
       } else {
-        say(reading.unsaid, "The width letter has no agreed width in millimetres.");
+        add(reading.unsaid, Phrase("The width letter has no agreed width in millimetres."));
       }
     }
     if (reading.family == Family::beaded_edge) {
-      say(assumed,
-          "Two numbers with x were read as overall diameter and section. A beaded-edge tyre is "
-          "held "
-          "on its rim by its pressure alone.");
+      add(assumed,
+          Phrase(
+              "Two numbers with x were read as overall diameter and section. A beaded-edge tyre is "
+              "held "
+              "on its rim by its pressure alone."));
     }
     if (tyre.size.shape == Shape::inch_slash) {
       switch (second_meaning()) {
         case Second::series:
-          say(assumed, "The number after the slash was read as the aspect ratio.");
+          add(assumed, Phrase("The number after the slash was read as the aspect ratio."));
           break;
         case Second::outer_in:
-          say(assumed,
-              "The number after the slash was read as the overall diameter in "
-              "inches.");
+          add(assumed, Phrase("The number after the slash was read as the overall diameter in "
+                              "inches."));
           break;
         case Second::outer_cm:
-          say(assumed,
-              "Both numbers were read as centimetres: section width and overall "
-              "diameter.");
+          add(assumed, Phrase("Both numbers were read as centimetres: section width and overall "
+                              "diameter."));
           break;
         case Second::second_width:
-          say(assumed,
-              "The number after the slash was read as a second section width; the "
-              "overall diameter is not known.");
+          add(assumed, Phrase("The number after the slash was read as a second section width; the "
+                              "overall diameter is not known."));
           break;
       }
     }
     if (facts.is_dual()) {
       const int gap = facts.service.load_index - facts.service.twin;
       if (gap < 0 || gap > 8) {
-        say(assumed,
-            "The first load index is for a single tyre and the second for twins, which lies up to "
-            "8 lower as a rule; these two do not. Check them.");
+        add(assumed, Phrase("The first load index is for a single tyre and the second for twins, "
+                            "which lies up to "
+                            "8 lower as a rule; these two do not. Check them."));
       }
     }
     if (tyre.second_service.load_index >= 0 && !may_have_two()) {
-      say(assumed,
-          "Two service descriptions stand in the text; the lower load and speed were used.");
+      add(assumed,
+          Phrase(
+              "Two service descriptions stand in the text; the lower load and speed were used."));
     }
     if (facts.has_service() && tyre.bare_index.there()) {
-      reading.unsaid.push_back(filled("No speed symbol stands after #.",
-                                      {text.quote(tyre.bare_index.begin, tyre.bare_index.end)}));
+      reading.unsaid.push_back(say("No speed symbol stands after #.",
+                                   {text.quote(tyre.bare_index.begin, tyre.bare_index.end)}));
     }
   }
 
@@ -665,12 +672,12 @@ struct Writer {
       if (f == tyre.family || family_row(f).fits(facts) == Fit::no) continue;
       any = true;
       reading.candidates.push_back(
-          filled("# (#)", {canonical(text, tyre, family_row(f).family), family_row(f).name}));
+          say("# (#)", {canonical(text, tyre, family_row(f).family), family_row(f).name}));
     }
     if (!any && tyre.fit == Fit::likely) return;
     reading.assumed.push_back(
-        filled("Nothing in the text says which kind of tyre this is; taken here: #.",
-               {family_row(tyre.family).name}));
+        say("Nothing in the text says which kind of tyre this is; taken here: #.",
+            {family_row(tyre.family).name}));
   }
 
   Reading write() {
@@ -705,23 +712,23 @@ Reading put_into_words(const Text& text, const Tyre& tyre) {
   return Writer{text, tyre, tyre.facts, {}}.write();
 }
 
-std::string_view family_name(Family family) {
+Phrase family_name(Family family) {
   for (std::size_t i = 0; i < family_count; ++i) {
     if (family_row(i).family == family) return family_row(i).name;
   }
-  return "tyre";
+  return Phrase("tyre");
 }
 
-std::string_view construction_name(Construction construction) {
+Phrase construction_name(Construction construction) {
   switch (construction) {
     case Construction::radial:
-      return "radial";
+      return Phrase("radial");
     case Construction::cross_ply:
-      return "cross-ply";
+      return Phrase("cross-ply");
     case Construction::bias_belted:
-      return "bias-belted";
+      return Phrase("bias-belted");
   }
-  return "radial";
+  return Phrase("radial");
 }
 
 }  // namespace treadwater::sidewall

@@ -15,7 +15,7 @@
 #include <vector>
 
 #include "core/quantity/quantity.hpp"
-#include "core/stage/tyre_kind.hpp"
+#include "core/stage/set_kind.hpp"
 #include "core/stage/weather.hpp"
 
 namespace treadwater::stage {
@@ -35,7 +35,7 @@ struct Stage {
 };
 
 struct TyreSet {
-  TyreKind kind;  // sets are of the same kind where all of it is the same, a crew's own figures too
+  SetKind kind;  // sets are of the same kind where all of it is the same, a crew's own figures too
   int count = 1;
   double worn = 0.0;  // share of its life used, 0 new
 };
@@ -77,20 +77,20 @@ std::vector<Problem> check(const Event& event);
 // Why a set of this kind may not run a stage, whatever its wear; nothing where it may.
 // `careful` also refuses a pace that is not safe in any weather deemed possible there.
 // A weather is deemed possible when its chance is above 0.
-std::optional<std::string> refusal(const TyreKind& kind, const Stage& stage, const Rules& rules,
+std::optional<std::string> refusal(const SetKind& kind, const Stage& stage, const Rules& rules,
                                    bool careful);
 
 // The share of its life that a set may have used and still obey the least tread; below 0 where the
 // rule forbids the kind (a slick has no tread).
-double usable_life(const TyreKind& kind, const Rules& rules);
+double usable_life(const SetKind& kind, const Rules& rules);
 
 // Is its pace safe in this weather on all the ground that the stage has?
-bool safe_in(const TyreKind& kind, const Stage& stage, Weather weather);
+bool safe_in(const SetKind& kind, const Stage& stage, Weather weather);
 
 // Seconds on the right tyre, and seconds lost to it in this weather. Infinite where not to be used.
 double right_tyre_seconds(const Stage& stage);
-double seconds_lost(const TyreKind& kind, const Stage& stage, Weather weather, bool careful);
+double seconds_lost(const SetKind& kind, const Stage& stage, Weather weather, bool careful);
 // Share of the driven axle's life that the stage takes. Infinite where there is no life.
-double wear(const TyreKind& kind, const Stage& stage, Weather weather);
+double wear(const SetKind& kind, const Stage& stage, Weather weather);
 
 }  // namespace treadwater::stage

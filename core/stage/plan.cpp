@@ -3,12 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/quantity/language.hpp"
 #include "core/quantity/text.hpp"
 #include "core/quantity/write.hpp"
 #include "core/stage/decision.hpp"
 #include "core/stage/solver.hpp"
 #include "core/water/splitmix.hpp"
+#include "core/words/say.hpp"
 
 namespace treadwater::stage {
 namespace {
@@ -26,45 +26,45 @@ constexpr int wear_levels_tried[] = {0, 4, 2, 1, worst_weather};
 
 // ---- problems ----
 
-std::string kind_list(const std::vector<std::string>& names) {
-  std::string list;
-  for (std::size_t i = 0; i < names.size() && i < 4; ++i)
-    add_item(list, worded(names[i]),
-             worded(i + 1 == std::min<std::size_t>(4, names.size()) ? " or " : ", "));
-  return list;
+// The first four, as alternatives.
+std::string kind_list(const std::vector<Phrase>& names) {
+  std::vector<std::string> some;
+  for (const Phrase name : names)
+    if (some.size() < 4) some.push_back(say(name));
+  return alternatives(some);
 }
 
-std::string percent(double share) { return filled("# %", {significant(100.0 * share, 2)}); }
+std::string percent(double share) { return say("# %", {significant(100.0 * share, 2)}); }
 
 // A leg that no set in the van may run: why not each kind, and which would do.
 Problem no_usable_set(const Event& event, const Model& model, std::size_t leg, bool careful) {
   const std::size_t first = model.leg_first[leg];
   const std::size_t last = model.leg_first[leg + 1] - 1;
   std::string text =
-      first == last ? filled("Stage #: no set in the van can run it.", {std::to_string(first + 1)})
-                    : filled(
-                          "Stages # to # have no tyre change between them, and no set in "
+      first == last ? say("Stage #: no set in the van can run it.", {std::to_string(first + 1)})
+                    : say("Stages # to # have no tyre change between them, and no set in "
                           "the van can run them all.",
                           {std::to_string(first + 1), std::to_string(last + 1)});
+  const auto add = [&](const std::string& sentence) { add_item(text, sentence, " "); };
   std::size_t furthest = first;  // the stage before which some set must come off
   for (std::size_t k = 0; k < model.kinds; ++k) {
-    const TyreKind& kind = *model.kind[k];
+    const SetKind& kind = *model.kind[k];
     std::size_t stage = first;
     std::optional<std::string> why;
     for (; stage <= last; ++stage) {
       why = refusal(kind, event.stages[stage], event.rules, careful);
       const int worst = model.worst_to[stage * model.kinds + k];
       if (!why && worst > model.limit[k])
-        why = filled("worn out by then in the worst weather deemed possible (# of its usable life)",
-                     {percent(static_cast<double>(worst) / model.limit[k])});
+        why = say("worn out by then in the worst weather deemed possible (# of its usable life)",
+                  {percent(static_cast<double>(worst) / model.limit[k])});
       if (why) break;
     }
     furthest = std::max(furthest, stage);
-    if (why) text += filled(" #, stage #: #.", {kind.label, std::to_string(stage + 1), *why});
+    if (why) add(say("#, stage #: #.", {kind.label, std::to_string(stage + 1), *why}));
   }
-  std::vector<std::string> would_do;  // only what is safe there
-  for (std::size_t i = 0; i < tyre_kind_count; ++i) {
-    const TyreKind kind = tyre_kind(i);
+  std::vector<Phrase> would_do;  // only what is safe there
+  for (std::size_t i = 0; i < set_kind_count; ++i) {
+    const SetKind kind = set_kind(i);
     double worst = 0.0;
     bool may = true;
     for (std::size_t stage = first; stage <= last && may; ++stage) {
@@ -75,14 +75,13 @@ Problem no_usable_set(const Event& event, const Model& model, std::size_t leg, b
           here = std::max(here, wear(kind, event.stages[stage], Weather(w)));
       worst += here;
     }
-    if (may && worst <= usable_life(kind, event.rules)) would_do.emplace_back(kind.name);
+    if (may && worst <= usable_life(kind, event.rules)) would_do.push_back(kind.name);
   }
-  if (!would_do.empty()) text += filled(" What would do: #.", {kind_list(would_do)});
-  if (furthest > first)
-    text += filled(" Or a tyre change after stage #.", {std::to_string(furthest)});
+  if (!would_do.empty()) add(say("What would do: #.", {kind_list(would_do)}));
+  if (furthest > first) add(say("Or a tyre change after stage #.", {std::to_string(furthest)}));
   if (would_do.empty() && furthest == first)
-    text += worded(
-        " No kind of tyre known here is safe there and allowed: look at its chances and rules.");
+    add(say(
+        "No kind of tyre known here is safe there and allowed: look at its chances and rules."));
   return {"no-usable-set", static_cast<int>(first), -1, text};
 }
 
@@ -112,25 +111,26 @@ bool has_plan(const Event& event, Question question) {
 // Every leg has a set that could run it, but not one after the other.
 Problem no_set_left(const Event& event, const Question& question) {
   std::string text(
-      worded("The sets in the van do not last: whatever goes on first, no set is left for some "
-             "later stage in the worst weather deemed possible."));
-  std::vector<std::string> would_do;
+      say("The sets in the van do not last: whatever goes on first, no set is left for some "
+          "later stage in the worst weather deemed possible."));
+  std::vector<Phrase> would_do;
   Event more = event;
   more.sets.push_back({});
-  const auto try_kind = [&](const TyreKind& kind) {
+  const auto try_kind = [&](const SetKind& kind) {
     more.sets.back() = {kind, 1, 0.0};
-    for (const std::string& name : would_do)
+    for (const Phrase name : would_do)
       if (name == kind.name) return;
-    if (check(more).empty() && has_plan(more, question)) would_do.emplace_back(kind.name);
+    if (check(more).empty() && has_plan(more, question)) would_do.push_back(kind.name);
   };
   for (const TyreSet& set : event.sets) try_kind(set.kind);
-  for (std::size_t i = 0; i < tyre_kind_count; ++i) try_kind(tyre_kind(i));
-  if (!would_do.empty()) text += filled(" One more set would do: #.", {kind_list(would_do)});
+  for (std::size_t i = 0; i < set_kind_count; ++i) try_kind(set_kind(i));
+  if (!would_do.empty())
+    add_item(text, say("One more set would do: #.", {kind_list(would_do)}), " ");
   if (event.rules.most_sets) {
     more.sets.pop_back();
     ++*more.rules.most_sets;
     if (has_plan(more, question))
-      text += filled(" Or leave to run # sets.", {std::to_string(*more.rules.most_sets)});
+      add_item(text, say("Or leave to run # sets.", {std::to_string(*more.rules.most_sets)}), " ");
   }
   return {"no-set-left", -1, -1, text};
 }
@@ -560,7 +560,7 @@ class SwingSearch {
 tl::expected<Plan, std::vector<Problem>> plan(const Event& given, const Question& question) {
   std::vector<Problem> problems = check(given);
   if (!(question.tail_level >= 0.0 && question.tail_level <= 0.99))
-    problems.push_back({"tail-level", -1, -1, "The tail's level must be 0 to 99 %."});
+    problems.push_back({"tail-level", -1, -1, say("The tail's level must be 0 to 99 %.")});
   if (!problems.empty()) return tl::unexpected(std::move(problems));
 
   Event event = given;
@@ -587,8 +587,9 @@ tl::expected<Plan, std::vector<Problem>> plan(const Event& given, const Question
     if (solver.too_much()) continue;
     if (plan.first.empty())
       return tl::unexpected(std::vector<Problem>{
-          question.only_first ? Problem{"no-set-left", -1, -1, "The sets in the van do not last."}
-                              : no_set_left(event, question)});
+          question.only_first
+              ? Problem{"no-set-left", -1, -1, say("The sets in the van do not last.")}
+              : no_set_left(event, question)});
     plan.sets = model.sets;
     if (question.only_first) return plan;
     plan.wear_levels = wear_levels;
@@ -604,8 +605,9 @@ tl::expected<Plan, std::vector<Problem>> plan(const Event& given, const Question
   }
   return tl::unexpected(std::vector<Problem>{
       {"too-much", -1, -1,
-       "So many sets may wear out in so many ways that the best plan cannot be worked out here. "
-       "Leave out sets you would hardly fit, or ask for fewer halts at a time."}});
+       say("So many sets may wear out in so many ways that the best plan cannot be worked out "
+           "here. "
+           "Leave out sets you would hardly fit, or ask for fewer halts at a time.")}});
 }
 
 }  // namespace treadwater::stage

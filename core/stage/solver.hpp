@@ -32,7 +32,7 @@ struct Model {
   std::size_t legs = 0;
   std::size_t kinds = 0;
   std::vector<std::size_t> leg_first;  // legs + 1 of them
-  std::vector<const TyreKind*> kind;   // owned by the event
+  std::vector<const SetKind*> kind;    // owned by the event
   std::vector<Follows> follows;        // by stage; the first stage's rows are all the same
   std::vector<double> lost;            // at(stage, kind, weather); infinite: not to be used
   std::vector<int> wear;               // the same

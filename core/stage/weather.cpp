@@ -9,8 +9,9 @@ constexpr Source persistence{
     "stage-persistence", "Treadwater's own weather chain (docs/method.md, Stage tyres)",
     "the next stage leans on the last; no outside source", "2026", Standing::common_practice};
 
-constexpr std::string_view names[weathers] = {"dry",  "damp", "wet", "standing water",
-                                              "snow", "ice"};
+constexpr Phrase names[weathers] = {Phrase("dry"),  Phrase("damp"),
+                                    Phrase("wet"),  Phrase("standing water"),
+                                    Phrase("snow"), Phrase("ice")};
 
 constexpr bool is_wet(std::size_t w) {
   return w == index(Weather::wet) || w == index(Weather::standing_water);
@@ -18,7 +19,7 @@ constexpr bool is_wet(std::size_t w) {
 
 }  // namespace
 
-std::string_view weather_name(Weather w) { return names[index(w)]; }
+Phrase weather_name(Weather w) { return names[index(w)]; }
 
 Follows weather_follows(const Chances& last, const Chances& next, double persistence_share) {
   double likelier = 0.0;

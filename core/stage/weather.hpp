@@ -2,7 +2,7 @@
 //
 // The room `stage`: which set of tyres goes on for the stages ahead.
 //   weather    chances per stage, and the chain that ties them
-//   tyre_kind  kinds of tyre in trade words, with their pace and their life
+//   set_kind   kinds of tyre in trade words, with their pace and their life
 //   event      stages, halts, rules and the sets in the van; what forbids a set
 //   decision   expected loss, regret and the mean of the worst tail
 //   plan       what to fit now, and what at each halt
@@ -15,13 +15,14 @@
 #include <string_view>
 
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::stage {
 
 enum class Weather : unsigned char { dry, damp, wet, standing_water, snow, ice };
 inline constexpr std::size_t weathers = 6;
 
-std::string_view weather_name(Weather w);  // "dry", "standing water"
+Phrase weather_name(Weather w);  // "dry", "standing water"
 
 constexpr std::size_t index(Weather w) { return static_cast<std::size_t>(w); }
 

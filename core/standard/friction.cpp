@@ -28,19 +28,20 @@ constexpr Source choice{"friction-choice", "Treadwater's own cautious figures fo
                         "no other source for dry grass", "2026", Standing::common_practice};
 
 constexpr FrictionSurface surfaces[] = {
-    {"asphalt", "Asphalt, ordinary", Ground::paved, "asphalt", 1.0},
-    {"smooth", "Asphalt, smooth or polished", Ground::paved, "smooth", 0.9},
-    {"concrete", "Concrete", Ground::paved, "concrete", 1.0},
-    {"surface-dressing", "Surface dressing (chippings)", Ground::paved, "surface-dressing", 1.0},
-    {"porous", "Porous (open-graded) asphalt", Ground::paved, "porous", 1.0},
-    {"cobbles", "Cobbles, setts", Ground::paved, "smooth", 0.75},
-    {"gravel-loose", "Gravel, loose", Ground::loose, "", 0.0},
-    {"gravel-packed", "Gravel, packed", Ground::loose, "", 0.0},
-    {"earth", "Earth", Ground::loose, "", 0.0},
-    {"grass", "Grass", Ground::loose, "", 0.0},
-    {"snow", "Packed snow", Ground::snow, "", 0.0},
-    {"ice", "Ice near 0 °C, black ice", Ground::ice, "", 0.0},
-    {"ice-cold", "Ice, well below freezing", Ground::ice, "", 0.0},
+    {"asphalt", Phrase("Asphalt, ordinary"), Ground::paved, "asphalt", 1.0},
+    {"smooth", Phrase("Asphalt, smooth or polished"), Ground::paved, "smooth", 0.9},
+    {"concrete", Phrase("Concrete"), Ground::paved, "concrete", 1.0},
+    {"surface-dressing", Phrase("Surface dressing (chippings)"), Ground::paved, "surface-dressing",
+     1.0},
+    {"porous", Phrase("Porous (open-graded) asphalt"), Ground::paved, "porous", 1.0},
+    {"cobbles", Phrase("Cobbles, setts"), Ground::paved, "smooth", 0.75},
+    {"gravel-loose", Phrase("Gravel, loose"), Ground::loose, "", 0.0},
+    {"gravel-packed", Phrase("Gravel, packed"), Ground::loose, "", 0.0},
+    {"earth", Phrase("Earth"), Ground::loose, "", 0.0},
+    {"grass", Phrase("Grass"), Ground::loose, "", 0.0},
+    {"snow", Phrase("Packed snow"), Ground::snow, "", 0.0},
+    {"ice", Phrase("Ice near 0 °C, black ice"), Ground::ice, "", 0.0},
+    {"ice-cold", Phrase("Ice, well below freezing"), Ground::ice, "", 0.0},
 };
 
 constexpr bool dry = false;

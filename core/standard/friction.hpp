@@ -15,6 +15,7 @@
 
 #include "core/quantity/quantity.hpp"
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::standard {
 
@@ -22,7 +23,7 @@ enum class Ground { paved, loose, snow, ice };
 
 struct FrictionSurface {
   std::string_view id;
-  std::string_view label;
+  Phrase label;
   Ground ground;
   std::string_view road_surface;  // paved: the surface whose texture it has
   double share;                   // paved: of the friction of good concrete or tarmac

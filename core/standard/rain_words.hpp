@@ -12,6 +12,7 @@
 
 #include "core/quantity/quantity.hpp"
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::standard {
 
@@ -19,9 +20,8 @@ enum class RainScale { uk_rain, uk_showers, us };
 
 struct RainWord {
   std::string_view id;  // "uk-heavy-shower"
-  std::string_view label;
-  std::string_view
-      choice;  // the same with whose scale it is and how much: "UK: Slight rain (0 to 0.5 mm/h)"
+  Phrase label;
+  Phrase choice;  // the same with whose scale it is and how much: "UK: Slight rain (0 to 0.5 mm/h)"
   RainScale scale;
   RainIntensity low;
   std::optional<RainIntensity> high;

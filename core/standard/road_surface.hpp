@@ -10,12 +10,13 @@
 
 #include "core/quantity/quantity.hpp"
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::standard {
 
 struct RoadSurface {
   std::string_view id;
-  std::string_view label;
+  Phrase label;
   Length texture;
   bool paved;
   Source source;

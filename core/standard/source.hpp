@@ -3,6 +3,8 @@
 
 #include <string_view>
 
+#include "core/words/phrase.hpp"
+
 namespace treadwater {
 
 enum class Standing {
@@ -20,18 +22,18 @@ struct Source {
   Standing standing;
 };
 
-constexpr std::string_view standing_name(Standing s) {
+constexpr Phrase standing_name(Standing s) {
   switch (s) {
     case Standing::published:
-      return "published";
+      return Phrase("published");
     case Standing::secondary:
-      return "secondary";
+      return Phrase("secondary");
     case Standing::memory:
-      return "memory";
+      return Phrase("memory");
     case Standing::common_practice:
-      return "common practice";
+      return Phrase("common practice");
   }
-  return "memory";
+  return Phrase("memory");
 }
 
 }  // namespace treadwater

@@ -10,6 +10,7 @@
 
 #include "core/quantity/quantity.hpp"
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::standard {
 
@@ -26,14 +27,14 @@ struct WinterRule {
   bool only_in_winter_conditions;   // the road, not the calendar alone, decides
   bool else_counts_as_summer_tyre;  // below the depth it may still serve as a summer tyre
   bool any_tyre;                    // asked of every tyre in the season, not of winter tyres alone
-  std::string_view words;
+  Phrase words;
 };
 
 struct TreadLaw {
-  std::string_view id;     // "GB"
-  std::string_view place;  // "Great Britain"
+  std::string_view id;  // "GB"
+  Phrase place;         // "Great Britain"
   Length least;
-  std::string_view where_measured;
+  Phrase where_measured;
   Source source;
   std::optional<WinterRule> winter;
   std::optional<Source> winter_source;

@@ -61,46 +61,48 @@ std::optional<Speed> where(bool applies, Speed speed) {
 }
 
 constexpr OnsetModel models[] = {
-    {"Pressure alone", "smooth tyre or flooded grooves; 135 to 2000 kPa", pressure_only,
+    {Phrase("Pressure alone"), Phrase("smooth tyre or flooded grooves; 135 to 2000 kPa"),
+     pressure_only,
      [](const OnsetConditions& c) {
        return where(flooded(c) && between(c.pressure, 135.0, 2000.0),
                     pressure_only_onset(c.pressure));
      }},
-    {"Wheel locked or not yet turning", "smooth tyre or flooded grooves; 135 to 2000 kPa", spin_up,
+    {Phrase("Wheel locked or not yet turning"),
+     Phrase("smooth tyre or flooded grooves; 135 to 2000 kPa"), spin_up,
      [](const OnsetConditions& c) {
        return where(flooded(c) && between(c.pressure, 135.0, 2000.0), spin_up_onset(c.pressure));
      }},
-    {"Pressure and footprint",
-     "smooth tyre or flooded grooves; 135 to 830 kPa; footprint width / length 0.59 to 1.5",
+    {Phrase("Pressure and footprint"),
+     Phrase("smooth tyre or flooded grooves; 135 to 830 kPa; footprint width / length 0.59 to 1.5"),
      footprint,
      [](const OnsetConditions& c) {
        return where(
            flooded(c) && between(c.pressure, 135.0, 830.0) && footprint_between(c, 0.59, 1.5),
            footprint_onset(c.pressure, c.footprint_aspect_ratio.value_or(1.0)));
      }},
-    {"Truck, pressure and footprint",
-     "heavy trucks; 410 to 830 kPa; footprint width / length 0.8 to 1.5", truck,
+    {Phrase("Truck, pressure and footprint"),
+     Phrase("heavy trucks; 410 to 830 kPa; footprint width / length 0.8 to 1.5"), truck,
      [](const OnsetConditions& c) {
        return where(c.heavy_truck && flooded(c) && between(c.pressure, 410.0, 830.0) &&
                         footprint_between(c, 0.8, 1.5),
                     truck_onset(c.pressure, c.footprint_aspect_ratio.value_or(1.0)));
      }},
-    {"Film, tread, texture and pressure",
-     "cars; film 0.5 to 10 mm; 120 to 280 kPa; tread up to 8.5 mm", film_formula,
+    {Phrase("Film, tread, texture and pressure"),
+     Phrase("cars; film 0.5 to 10 mm; 120 to 280 kPa; tread up to 8.5 mm"), film_formula,
      [](const OnsetConditions& c) {
        return where(!c.heavy_truck && film_in_range(c) && between(c.pressure, 120.0, 280.0) &&
                         c.grooves >= millimetres(0.0) && c.grooves <= millimetres(8.5),
                     film_onset({c.pressure, c.grooves, c.film, c.texture}));
      }},
-    {"Road designer's car", "cars; film 0.5 to 10 mm; 165 kPa and up; 2.4 mm of tread and up",
-     design,
+    {Phrase("Road designer's car"),
+     Phrase("cars; film 0.5 to 10 mm; 165 kPa and up; 2.4 mm of tread and up"), design,
      [](const OnsetConditions& c) {
        return where(!c.heavy_truck && film_in_range(c) && c.pressure >= kilopascals(165.0) &&
                         c.grooves >= millimetres(2.4),
                     design_onset(c.film, c.texture));
      }},
-    {"Smooth tyre, load and film",
-     "smooth tyre or flooded grooves; film 0.5 to 10 mm; 165 to 250 kPa; 2400 to 4800 N",
+    {Phrase("Smooth tyre, load and film"),
+     Phrase("smooth tyre or flooded grooves; film 0.5 to 10 mm; 165 to 250 kPa; 2400 to 4800 N"),
      smooth_tyre,
      [](const OnsetConditions& c) {
        const Force load = c.wheel_load.value_or(newtons(0.0));

@@ -15,6 +15,7 @@
 
 #include "core/quantity/quantity.hpp"
 #include "core/standard/source.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater::water {
 
@@ -55,8 +56,8 @@ struct FilmConditions {
 Speed film_onset(const FilmConditions& conditions);
 const Source& film_source();
 
-// Its two factors: what the tyre gives, and the A, the greater of A1 (water alone) and A2 (water and
-// texture). So many films can be asked for one tyre.
+// Its two factors: what the tyre gives, and the A, the greater of A1 (water alone) and A2 (water
+// and texture). So many films can be asked for one tyre.
 double film_tyre_factor(GaugePressure pressure, Length tread, double spin_down_percent = 10.0);
 double film_water_factor(Length film, Length texture);
 
@@ -92,8 +93,8 @@ struct OnsetConditions {
 // `onset` gives nothing where the model does not apply. The ranges are the points at which its
 // figures were held against print, with little beyond; the reports' own were mostly not seen.
 struct OnsetModel {
-  std::string_view label;
-  std::string_view range;  // in words, for people
+  Phrase label;
+  Phrase range;  // in words, for people
   const Source& source;
   std::optional<Speed> (*onset)(const OnsetConditions& conditions);
 };

@@ -415,7 +415,7 @@ Off off_the_line(double at, Length depth, const std::vector<wear::Depth>& readin
 }
 
 double usable_life(Length new_tread, Length worn_out, Length least) {
-  stage::TyreKind kind = stage::tyre_kind(0);
+  stage::SetKind kind = stage::set_kind(0);
   kind.new_tread = new_tread;
   kind.least_tread = worn_out;
   stage::Rules rules;
@@ -436,7 +436,7 @@ patch::AreaBand area_band(Area area) {
 
 Run stage_run(int kind, Length length, Speed average, double gravel, double abrasion, int weather,
               bool careful, Length tread) {
-  const stage::TyreKind k = stage::tyre_kind(static_cast<std::size_t>(kind));
+  const stage::SetKind k = stage::set_kind(static_cast<std::size_t>(kind));
   stage::Stage s;
   s.length = length;
   s.average = average;

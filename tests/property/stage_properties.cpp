@@ -200,7 +200,7 @@ Event small_event(std::vector<std::size_t>& weathers_there) {
   };
   Event event;
   static const std::string_view ids[] = {"a", "b", "c"};
-  std::vector<TyreKind> kinds;
+  std::vector<SetKind> kinds;
   const int kind_count = whole(1, 3);
   for (int k = 0; k < kind_count; ++k) {
     const double life = *rc::gen::element(20.0, 25.0, 30.0, 60.0, 100.0);
@@ -252,8 +252,8 @@ Event usual_event(int most_stages_there) {
   const int entries = whole(1, 4);
   for (int s = 0; s < entries; ++s)
     event.sets.push_back(
-        {tyre_kind(static_cast<std::size_t>(whole(0, 10))), whole(1, 2), whole(0, 5) / 10.0});
-  event.sets.push_back({*find_tyre_kind("all-weather"), 2, 0.0});
+        {set_kind(static_cast<std::size_t>(whole(0, 10))), whole(1, 2), whole(0, 5) / 10.0});
+  event.sets.push_back({*find_set_kind("all-weather"), 2, 0.0});
   event.persistence = whole(0, 10) / 10.0;
   return event;
 }
@@ -337,7 +337,7 @@ TEST_CASE("another set in the van never makes the best plan worse") {
       [] {
         const Event event = usual_event(8);
         Event more = event;
-        more.sets.push_back({tyre_kind(static_cast<std::size_t>(whole(0, 10))), 1, 0.0});
+        more.sets.push_back({set_kind(static_cast<std::size_t>(whole(0, 10))), 1, 0.0});
         for (const Attitude attitude : {Attitude::average, Attitude::safe}) {
           const auto before = plan(event, {attitude, 0.8, false});
           const auto after = plan(more, {attitude, 0.8, false});

@@ -1,6 +1,6 @@
 // Choosing under uncertainty, and what is said of stage tyres.
 #include "core/stage/decision.hpp"
-#include "core/stage/tyre_kind.hpp"
+#include "core/stage/set_kind.hpp"
 #include "tests/register/register.hpp"
 
 namespace treadwater::checks {
@@ -30,10 +30,10 @@ Judgement judgement(Asked& in) {
                in.has("level") ? in.number("level") : 0.0);
 }
 
-TyreKind kind(Asked& in) {
-  const auto found = find_tyre_kind(in.text("kind"));
+SetKind kind(Asked& in) {
+  const auto found = find_set_kind(in.text("kind"));
   if (!found) in.fail("no such kind", "");
-  return found.value_or(TyreKind{});
+  return found.value_or(SetKind{});
 }
 
 constexpr Check checks[] = {

@@ -7,9 +7,9 @@ namespace treadwater::testing {
 
 // A tarmac tyre that loses these seconds a kilometre, dry, damp, wet ..., at 90 km/h (40 s/km), and
 // lasts this far in the dry and, twice as far, in any wet.
-inline stage::TyreKind plain_kind(std::string_view id, const stage::Chances& seconds_per_km,
+inline stage::SetKind plain_kind(std::string_view id, const stage::Chances& seconds_per_km,
                                   double life_km, double wet_life_km) {
-  stage::TyreKind kind;
+  stage::SetKind kind;
   kind.id = kind.label = kind.name = id;
   for (std::size_t w = 0; w < stage::weathers; ++w) {
     const double factor = 1.0 + seconds_per_km[w] / 40.0;

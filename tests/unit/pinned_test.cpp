@@ -748,8 +748,8 @@ TEST_CASE("pinned: the rules of a car, another size, wheels and axle loads") {
 
 TEST_CASE("pinned: kinds of stage tyre, and the weather that follows") {
   Row row;
-  for (std::size_t i = 0; i < stage::tyre_kind_count; ++i) {
-    const auto kind = stage::tyre_kind(i);
+  for (std::size_t i = 0; i < stage::set_kind_count; ++i) {
+    const auto kind = stage::set_kind(i);
     row.add(kind.id, kind.undriven_life, kind.land_low, kind.land_high, kind.coolest, kind.hottest,
             kind.new_tread, kind.least_tread, static_cast<int>(kind.roughest), kind.studded,
             kind.moulded, kind.road_legal, kind.pace_known->id, kind.life_known->id,

@@ -14,8 +14,8 @@ constexpr Chances dry{1.0};
 constexpr Chances half_wet{0.5, 0.0, 0.5};
 constexpr Rules no_rules{};
 
-TyreKind known(std::string_view id) {
-  const auto kind = find_tyre_kind(id);
+SetKind known(std::string_view id) {
+  const auto kind = find_set_kind(id);
   REQUIRE(kind);
   return *kind;
 }
@@ -41,10 +41,10 @@ Event two_stages() {
 }  // namespace
 
 TEST_CASE("every kind of tyre is sound, has its name and says where its figures are from") {
-  for (std::size_t i = 0; i < tyre_kind_count; ++i) {
-    const TyreKind kind = tyre_kind(i);
+  for (std::size_t i = 0; i < set_kind_count; ++i) {
+    const SetKind kind = set_kind(i);
     INFO(kind.id);
-    CHECK(find_tyre_kind(kind.id) == kind);
+    CHECK(find_set_kind(kind.id) == kind);
     CHECK_FALSE(kind.name.empty());
     CHECK_FALSE(kind.why.empty());
     CHECK(kind.coolest < kind.hottest);
@@ -56,11 +56,11 @@ TEST_CASE("every kind of tyre is sound, has its name and says where its figures 
     event.sets = {{kind}};
     CHECK(check(event).empty());
   }
-  CHECK_FALSE(find_tyre_kind("wooden"));
+  CHECK_FALSE(find_set_kind("wooden"));
 }
 
 TEST_CASE("wear is read off the tread, and the least tread cuts a life short") {
-  const TyreKind wet = known("wet");  // 8 mm to 1.6 mm
+  const SetKind wet = known("wet");  // 8 mm to 1.6 mm
   CHECK_THAT(worn(wet, millimetres(4.8)), WithinAbs(0.5, 1e-12));
   CHECK(worn(wet, millimetres(9.0)) == 0.0);
   CHECK(worn(wet, millimetres(1.0)) == 1.0);
@@ -70,7 +70,7 @@ TEST_CASE("wear is read off the tread, and the least tread cuts a life short") {
   CHECK_THAT(usable_life(wet, rules), WithinAbs(0.75, 1e-12));
   CHECK(usable_life(wet, no_rules) == 1.0);
   CHECK(usable_life(known("slick"), rules) < 0.0);
-  TyreKind worn_from_new = wet;
+  SetKind worn_from_new = wet;
   worn_from_new.new_tread = worn_from_new.least_tread;
   CHECK(usable_life(worn_from_new, rules) == -1.0);
 }
@@ -114,7 +114,7 @@ TEST_CASE("a pace that is not safe is refused to the careful only") {
 
 TEST_CASE("outside its temperature window a tyre goes at the slow end of its pace") {
   Stage stage = plain_stage(10.0, dry);  // 400 s
-  const TyreKind soft = known("soft");   // 0 to 2 % over, from 0 to 10 °C
+  const SetKind soft = known("soft");   // 0 to 2 % over, from 0 to 10 °C
   CHECK_THAT(seconds_lost(soft, stage, Weather::dry, false), WithinAbs(4.0, 1e-9));
   stage.air = celsius(5.0);
   CHECK_THAT(seconds_lost(soft, stage, Weather::dry, false), WithinAbs(4.0, 1e-9));
@@ -184,8 +184,8 @@ TEST_CASE("another wet chance keeps the proportions of the rest") {
 TEST_CASE("two sets of one kind with lives of their own are two kinds") {
   Event event = two_stages();
   event.stages = {plain_stage(30.0, dry)};
-  TyreKind lasting = plain_kind("tyre", {}, 40.0, 80.0);
-  const TyreKind frail = plain_kind("tyre", {}, 20.0, 40.0);
+  SetKind lasting = plain_kind("tyre", {}, 40.0, 80.0);
+  const SetKind frail = plain_kind("tyre", {}, 20.0, 40.0);
   event.sets = {{lasting}, {frail}};
   for (const bool frail_first : {false, true}) {
     if (frail_first) std::swap(event.sets[0], event.sets[1]);

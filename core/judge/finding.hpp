@@ -1,0 +1,177 @@
+// Findings: what was found out about a tyre, a car or a road, without the sentence that tells it. A
+// danger is judged here, once, for every sheet; the words are in sheets/sayings.hpp.
+//
+// The room `judge`:
+//   finding   the findings, their levels and what cures them (findings.inc is the table), limits
+//   tyre      what its sidewall says and leaves open, its speed symbol, what it is for
+//   pressure  the load at this pressure and speed; what to set; readings
+//   water     floating, fords and floods
+//   tread     the law's depth, winter, advice        age  of the tyre
+//   car       what holds between the tyres of one car, and another size on it
+//   repair    a soft tyre: its leak, its hole, the way home
+//   stages    sets on the stages ahead
+//   hold_to   from limits to a speed                 verdict  from findings to a level and reasons
+#pragma once
+
+#include <cstdint>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "core/quantity/quantity.hpp"
+#include "core/standard/source.hpp"
+#include "core/words/say.hpp"
+
+namespace treadwater::judge {
+
+enum class Level { note, care, unfit };
+
+// What makes an unfit tyre drivable again. What driving slower cures, and what is driven to the
+// nearest pump to be put right, stops nobody; the rest is a limit of 0 km/h.
+enum class Cure { nothing, slower, pump };
+
+enum class Finding : std::uint16_t {
+#define TREADWATER_FINDING(name, id, level, cure, reason, sentence) name,
+#include "core/judge/findings.inc"
+#undef TREADWATER_FINDING
+};
+
+std::string_view id_of(Finding finding);  // as the JSON names it; two findings may share one
+Level level_of(Finding finding);
+Cure cure_of(Finding finding);
+bool has_reason(Finding finding);  // for a verdict to give
+
+using Sources = std::vector<const Source*>;
+
+// Adds a source that is not there yet; two sources never share an id.
+void add_once(Sources& sources, const Source& source);
+void add_once(Sources& sources, const Sources& more);
+
+// What fills a gap of a finding's sentence: a number with the way it is to be written, or a name.
+class Value {
+ public:
+  enum class As : std::uint8_t {
+    speed,
+    mass,
+    mass_at_least,
+    mass_at_most,
+    pressure,
+    pressure_at_least,
+    temperature,
+    depth,  // of tread
+    water,
+    size,
+    distance,
+    rain,
+    duration,
+    number,  // with `decimals`
+    text,    // a name, as it stands
+    quoted,  // what somebody typed
+  };
+
+  Value(Speed v) : as_(As::speed), number_(v.stored()) {}
+  Value(Mass m) : as_(As::mass), number_(m.stored()) {}
+  Value(GaugePressure p) : as_(As::pressure), number_(p.stored()) {}
+  Value(Temperature t) : as_(As::temperature), number_(t.stored()) {}
+  Value(Duration d) : as_(As::duration), number_(d.stored()) {}
+  Value(RainIntensity r) : as_(As::rain), number_(r.stored()) {}
+  Value(Phrase name) : as_(As::text), text_(say(name)) {}
+  Value(Text text) : as_(As::text), text_(text.str()) {}
+  Value(std::string text) : as_(As::text), text_(std::move(text)) {}
+  Value(const Typed& name) : as_(As::text), text_(name.text()) {}
+
+  static Value at_least(Mass m) { return {As::mass_at_least, m.stored()}; }
+  static Value at_most(Mass m) { return {As::mass_at_most, m.stored()}; }
+  static Value at_least(GaugePressure p) { return {As::pressure_at_least, p.stored()}; }
+  static Value depth(Length l) { return {As::depth, l.stored()}; }
+  static Value water(Length l) { return {As::water, l.stored()}; }
+  static Value size(Length l, int decimals = 0) { return {As::size, l.stored(), decimals}; }
+  static Value distance(Length l) { return {As::distance, l.stored()}; }
+  static Value number(double n, int decimals = 0) { return {As::number, n, decimals}; }
+  static Value quoted(std::string_view typed);
+  static Value either(const std::vector<std::string>& names);  // "a, or b"
+
+  As as() const { return as_; }
+  double stored() const { return number_; }
+  int decimals() const { return decimals_; }
+  const std::string& text() const { return text_; }
+
+ private:
+  Value(As as, double number, int decimals = 0)
+      : as_(as), decimals_(static_cast<std::int8_t>(decimals)), number_(number) {}
+
+  As as_;
+  std::int8_t decimals_ = 0;
+  double number_ = 0.0;
+  std::string text_;
+};
+
+using Values = std::vector<Value>;
+
+struct Limit;
+
+// The first values fill the reason as well as the sentence. One that is about a limit takes the
+// limit's label and its speeds for the gaps after those.
+struct Found {
+  Finding what;
+  Values values{};
+  Sources sources{};
+  std::shared_ptr<const Limit> about{};
+
+  Level level() const { return level_of(what); }
+};
+
+// ---- limits ----
+
+enum class LimitName : std::uint8_t {
+#define TREADWATER_LIMIT(name, id, label, why) name,
+#include "core/judge/limits.inc"
+#undef TREADWATER_LIMIT
+};
+std::string_view id_of(LimitName name);
+
+struct Limit {
+  // How the speeds are told: one speed, a band, a band that is an estimate, or none to go by.
+  enum class Shown : std::uint8_t { exact, band, estimate, do_not_enter, beyond };
+
+  LimitName what;
+  Speed central;
+  Speed low;
+  Speed high;
+  double share_kept = 1.0;  // of the low value, for the hold-to speed
+  Shown shown = Shown::exact;
+  Values label;  // the gaps of its label
+  Values why;    // the gaps of its reason
+  Sources sources;
+  // LimitName::unfit: what stops it.
+  std::optional<Found> found{};
+  // Whose it is, in front of its label: a wheel, a tyre of a list.
+  Text of{};
+
+  Speed kept() const { return low * share_kept; }
+};
+// A limit without a band.
+Limit fixed_limit(LimitName what, Speed speed, Values label, Values why, Sources sources);
+std::string_view id_of(const Limit& limit);
+
+// ---- all that was found ----
+
+// Findings stand most serious first, limits lowest first; equals in the order in which they came.
+struct Findings {
+  std::vector<Found> found;
+  std::vector<Limit> limits;
+
+  void add(Finding what, Values values = {}, Sources sources = {});
+  void add(Found one);
+  void add(Limit limit);
+  bool has(Finding what) const;
+};
+
+// What makes it unfit at any speed becomes a limit, where none of the limits says so already. Does
+// it stand still?
+bool stop_where_no_speed_helps(Findings& findings);
+
+}  // namespace treadwater::judge

@@ -1,0 +1,31 @@
+#include "core/judge/hold_to.hpp"
+
+namespace treadwater::judge {
+
+std::optional<HoldTo> hold_to(const Findings& findings, UnitSystem units) {
+  if (findings.limits.empty()) return std::nullopt;
+  const Limit& governing = findings.limits.front();
+  return HoldTo{floor_to_five(governing.kept(), units), governing};
+}
+
+bool HoldTo::in_water() const {
+  const std::string_view id = id_of(governing);
+  return id == id_of(LimitName::aquaplaning) || id == id_of(Finding::slick_in_water);
+}
+
+void judge_intended_speed(Findings& findings, Speed intended, const HoldTo& hold) {
+  if (intended <= hold.speed) return;
+  // Above the symbol's speed it is refused for that already.
+  if (id_of(hold.governing) == id_of(LimitName::speed_symbol)) return;
+  // The one that is passed may be another than the one that governs.
+  const Limit* passed = &findings.limits.front();
+  for (const Limit& limit : findings.limits)
+    if (intended <= passed->central && limit.central < intended) passed = &limit;
+  findings.add(
+      Found{intended > passed->central ? Finding::speed_past_limit : Finding::speed_above_hold_to,
+            {intended},
+            passed->sources,
+            std::make_shared<Limit>(*passed)});
+}
+
+}  // namespace treadwater::judge

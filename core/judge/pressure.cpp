@@ -1,0 +1,188 @@
+#include "core/judge/pressure.hpp"
+
+#include <algorithm>
+
+#include "core/judge/advice.hpp"
+#include "core/judge/tyre.hpp"
+#include "core/standard/instrument.hpp"
+#include "core/standard/load_index.hpp"
+#include "core/standard/speed_load.hpp"
+
+namespace treadwater::judge {
+namespace {
+
+using standard::pressure_gauge_error;
+
+constexpr Speed base_pressures_hold_to = kilometres_per_hour(160.0);
+// Over the pressure its load rating belongs to, before it wants a word.
+constexpr GaugePressure noticeably_more = kilopascals(30.0);
+// Of what the load needs, and from this pressure on: a patch shorter than it could be.
+constexpr double much_more = 1.6;
+constexpr GaugePressure much_from = kilopascals(240.0);
+
+// One wheel's load on one tyre at one cold pressure.
+class LoadAtPressure {
+ public:
+  LoadAtPressure(const TyreCase& tyre, const patch::Support& support, Findings& findings)
+      : tyre_(tyre), support_(support), load_(*tyre.load), findings_(findings) {
+    const auto symbol = support.symbol();
+    if (symbol) top_ = standard::speed_row(*symbol).speed;
+    // Pressures are judged at the intended speed, as far as the symbol goes.
+    const Speed intended = tyre.intended.value_or(Speed());
+    speed_ = top_ ? std::min(intended, *top_) : intended;
+  }
+
+  // Nothing where no pressure carries it at that speed.
+  std::optional<GaugePressure> needed() {
+    const Mass carried = support_.carried_at(speed_);
+    if (load_ > carried) {
+      findings_.add(overload_at_speed(speed_, load_, carried, patch::vehicle_of(*tyre_.size)));
+      return std::nullopt;
+    }
+    return support_.needed_at(load_, speed_);
+  }
+  bool more_for_speed(GaugePressure needed) const {
+    return needed > support_.needed_at(load_, Speed());
+  }
+
+  void limit(GaugePressure cold, std::optional<GaugePressure> needed) {
+    const Speed most = top_.value_or(speed_without_symbol);
+    Limit limit;
+    limit.what = LimitName::load_at_pressure;
+    limit.central = support_.speed_supported(load_, cold, most);
+    limit.low = support_.speed_supported(
+        load_, std::max(kilopascals(0.0), cold - pressure_gauge_error), most);
+    limit.high = support_.speed_supported(load_, cold + pressure_gauge_error, most);
+    limit.shown = limit.low == limit.high ? Limit::Shown::exact : Limit::Shown::band;
+    limit.sources = support_.sources();
+    if (top_ && in_kilometres_per_hour(*top_) > 210.0)
+      add_once(limit.sources, sources_of_load_at_speed(patch::vehicle_of(*tyre_.size)));
+    limit.sources.push_back(limit.high > base_pressures_hold_to ? &standard::speed_pressure_source()
+                                                                : &advice::base_pressure);
+    const GaugePressure base = support_.needed(load_);
+    limit.why = {load_, Value::at_least(base), base_pressures_hold_to, cold};
+    judge_pressure(cold, base, needed, limit);
+    findings_.add(std::move(limit));
+  }
+
+ private:
+  void judge_pressure(GaugePressure cold, GaugePressure base, std::optional<GaugePressure> needed,
+                      const Limit& limit) {
+    const Sources law = support_.sources();
+    if (cold < base)
+      findings_.add(Finding::pressure_low, {cold, load_, Value::at_least(base)}, law);
+    else if (limit.low == Speed())
+      findings_.add(Finding::pressure_at_least,
+                    {pressure_gauge_error, Value::at_least(base + pressure_gauge_error)}, law);
+    else if (needed && cold < *needed)
+      findings_.add(Finding::pressure_low_for_speed,
+                    {*tyre_.intended, Value::at_least(*needed), cold},
+                    {&standard::speed_pressure_source()});
+    if (cold > support_.reference() + noticeably_more)
+      findings_.add(Finding::pressure_high, {support_.reference()}, law);
+    else if (cold > base * much_more && cold > much_from)
+      findings_.add(Finding::pressure_high_for_load, {Value::at_least(base)}, law);
+  }
+
+  const TyreCase& tyre_;
+  const patch::Support& support_;
+  Mass load_;
+  Findings& findings_;
+  std::optional<Speed> top_;
+  Speed speed_;
+};
+
+void refuse_overload(Mass load, Mass greatest, Findings& findings) {
+  const Sources sources{&standard::load_index_source()};
+  const Values values{Value::at_least(load), Value::at_most(greatest)};
+  findings.add(fixed_limit(LimitName::overload, Speed(), {}, values, sources));
+  findings.add(Finding::overload, values, sources);
+}
+
+// Where no law tells, no load is carried under the least pressure of its kind.
+void refuse_soft(const TyreCase& tyre, Findings& findings) {
+  const patch::LeastPressure least = patch::least_pressure_of(*tyre.size, tyre.load);
+  const auto cold = tyre.cold();
+  if (!cold || *cold >= least.pressure) return;
+  const Values values{*cold, Value::at_least(least.pressure)};
+  findings.add(fixed_limit(LimitName::too_soft, Speed(), {}, values, {least.from}));
+  findings.add(Finding::pressure_under_least, values, {least.from});
+}
+
+}  // namespace
+
+Sources sources_of_load_at_speed(standard::Vehicle vehicle) {
+  Sources sources{&standard::load_index_source(), &standard::speed_load_source()};
+  if (vehicle == standard::Vehicle::motorcycle) sources.push_back(&standard::motorcycle_source());
+  return sources;
+}
+
+Found overload_at_speed(Speed speed, Mass load, Mass carried, standard::Vehicle vehicle) {
+  return {Finding::overload_at_speed,
+          {speed, Value::at_most(carried), Value::at_least(load)},
+          sources_of_load_at_speed(vehicle)};
+}
+
+void judge_worked_out(const patch::GreatestLoad& load, Findings& findings) {
+  if (load.worked_out)
+    findings.add(Finding::load_index_assumed, {std::to_string(load.index), load.mass},
+                 {&patch::p_metric_capacity_source()});
+}
+
+std::optional<patch::GreatestLoad> judge_rating(const sidewall::Reading& tyre, Findings& findings) {
+  const auto fits = patch::index_fits(tyre);
+  const auto found = patch::greatest_load(tyre);
+  if (fits == patch::IndexFits::no_tyre)
+    findings.add(Finding::load_index_wrong, {std::to_string(tyre.service->load_index)},
+                 {&patch::index_fits_source()});
+  if (fits == patch::IndexFits::extra_load && !tyre.extra_load && !tyre.high_load)
+    findings.add(Finding::extra_load_assumed, {std::to_string(tyre.service->load_index)},
+                 {&patch::index_fits_source()});
+  if (found && found->marked)
+    findings.add(Finding::marked_load_lower, {found->mass, std::to_string(found->index)});
+  if (found)
+    judge_worked_out(*found, findings);
+  else if (!tyre.service)
+    findings.add(Finding::load_index_unknown);
+  return found;
+}
+
+Carrying judge_load(const TyreCase& tyre, Findings& findings) {
+  Carrying carrying;
+  const auto cold = tyre.cold();
+  bool judged = false;  // at this pressure
+  carrying.greatest = judge_rating(*tyre.size, findings);
+  if (carrying.greatest) {
+    const Mass greatest = carrying.greatest->mass;
+    carrying.support = patch::Support::of(*tyre.size, greatest, tyre.load);
+    if (!carrying.support) findings.add(Finding::reference_pressure_unknown);
+    const bool overloaded = tyre.load && *tyre.load > greatest;
+    if (overloaded && (cold || !carrying.support)) refuse_overload(*tyre.load, greatest, findings);
+    if (tyre.load && !overloaded && carrying.support) {
+      LoadAtPressure at(tyre, *carrying.support, findings);
+      carrying.needed = at.needed();
+      carrying.more_for_speed = carrying.needed && at.more_for_speed(*carrying.needed);
+      if (cold) at.limit(*cold, carrying.needed);
+      judged = cold.has_value();
+    }
+  }
+  if (!judged) refuse_soft(tyre, findings);
+  judge_narrow_beaded_edge(*tyre.size, findings);
+  return carrying;
+}
+
+void judge_hot_reading(const TyreCase& tyre, Findings& findings) {
+  if (tyre.hot == true && tyre.gauge)
+    findings.add(Finding::hot_reading, {*tyre.cold()}, {&advice::hot_reading});
+}
+
+void judge_narrow_beaded_edge(const sidewall::Reading& tyre, Findings& findings) {
+  if (tyre.family != sidewall::Family::beaded_edge || tyre.motorcycle || !tyre.section_width ||
+      *tyre.section_width >= patch::narrowest_of_cars)
+    return;
+  const patch::PressureBand usual = patch::beaded_edge_motorcycle();
+  findings.add(Finding::narrow_beaded_edge, {usual.low, usual.high},
+               {&patch::beaded_edge_motorcycle_source()});
+}
+
+}  // namespace treadwater::judge

@@ -1,0 +1,83 @@
+#include "core/judge/tread.hpp"
+
+#include "core/judge/advice.hpp"
+#include "core/judge/tyre.hpp"
+#include "core/standard/instrument.hpp"
+
+namespace treadwater::judge {
+namespace {
+
+using standard::tread_gauge_error;
+
+// New car tyres have some 8 mm, winter ones to 10, off-road ones 12 and more. Common practice.
+constexpr Length deepest_usual = millimetres(12.0);
+constexpr Length of_a_winter_tyre = millimetres(4.0);
+// From this load index on it is seldom a car's. Common practice.
+constexpr int heavy_load_index = 122;
+
+Finding winter_finding(const standard::WinterRule& rule, bool winter_tyre, bool under) {
+  if (!winter_tyre)
+    return under ? Finding::winter_law_any_tyre_under : Finding::winter_law_any_tyre_at;
+  if (rule.else_counts_as_summer_tyre)
+    return under ? Finding::winter_law_else_summer_under : Finding::winter_law_else_summer_at;
+  return under ? Finding::winter_law_winter_tyre_under : Finding::winter_law_winter_tyre_at;
+}
+
+// Has the law of winter its say? Then advice is silent.
+bool judge_winter_law(const TyreCase& tyre, Findings& findings) {
+  if (!tyre.law->winter || !(tyre.kind->winter || tyre.law->winter->any_tyre)) return false;
+  const standard::WinterRule& rule = *tyre.law->winter;
+  const bool cross_ply = tyre.size && tyre.size->construction == sidewall::Construction::cross_ply;
+  const Length least = cross_ply ? rule.least_cross_ply : rule.least_radial;
+  if (*tyre.tread > least + tread_gauge_error) return false;
+  const bool now = standard::in_season(rule, {tyre.today.month, tyre.today.day});
+  if (now || tyre.kind->winter)
+    findings.add(winter_finding(rule, tyre.kind->winter, now && *tyre.tread < least),
+                 {tyre.law->place, Value::depth(least), rule.words, Value::depth(*tyre.tread),
+                  standard::write_iso_date(tyre.today)},
+                 {&*tyre.law->winter_source});
+  return true;
+}
+
+// Is it under the law's depth, or at it by a gauge's error?
+bool judge_law(const TyreCase& tyre, Findings& findings) {
+  const standard::TreadLaw& law = *tyre.law;
+  const Value tread = Value::depth(*tyre.tread);
+  const Value least = Value::depth(law.least);
+  const Sources sources{&law.source};
+  if (*tyre.tread < law.least) {
+    findings.add(fixed_limit(LimitName::tread_law, Speed(), {},
+                             {law.place, least, law.where_measured}, sources));
+    findings.add(Finding::tread_law, {tread, law.place, least}, sources);
+    return true;
+  }
+  if (*tyre.tread > law.least + tread_gauge_error) return false;
+  findings.add(Finding::tread_at_law, {tread, least, law.place}, sources);
+  return true;
+}
+
+}  // namespace
+
+void judge_low_tread(Length tread, Findings& findings) {
+  if (tread <= low_tread)
+    findings.add(Finding::tread_low, {Value::depth(low_tread)}, {&advice::low_tread});
+}
+
+void judge_tread(const TyreCase& tyre, Findings& findings) {
+  if (!tyre.tread) return;
+  bool by_law = false;
+  if (tyre.law != nullptr && tyre.kind != nullptr) {
+    by_law = judge_law(tyre, findings);
+    if (!judge_winter_law(tyre, findings) && tyre.kind->winter && *tyre.tread < of_a_winter_tyre)
+      findings.add(Finding::winter_tread, {Value::depth(of_a_winter_tyre)},
+                   {&advice::winter_tread});
+    if (tyre.size && tyre.size->service && tyre.size->service->load_index >= heavy_load_index &&
+        !tyre.size->light_truck)
+      findings.add(Finding::heavy_vehicle, {}, {&tyre.law->source});
+  }
+  if (*tyre.tread > deepest_usual)
+    findings.add(Finding::tread_deep, {Value::depth(*tyre.tread), Value::depth(deepest_usual)});
+  if (!by_law) judge_low_tread(*tyre.tread, findings);
+}
+
+}  // namespace treadwater::judge

@@ -1,0 +1,171 @@
+#include "core/sheets/sayings.hpp"
+
+#include "core/quantity/text.hpp"
+#include "core/words/measure.hpp"
+
+namespace treadwater::sheets {
+namespace {
+
+struct Saying {
+  Phrase reason;
+  Phrase sentence;
+};
+
+constexpr Saying sayings[] = {
+#define TREADWATER_FINDING(name, id, level, cure, reason, sentence) {reason, sentence},
+#include "core/judge/findings.inc"
+#undef TREADWATER_FINDING
+};
+
+struct LimitSaying {
+  Phrase label;
+  Phrase why;
+};
+
+constexpr LimitSaying limit_sayings[] = {
+#define TREADWATER_LIMIT(name, id, label, why) {label, why},
+#include "core/judge/limits.inc"
+#undef TREADWATER_LIMIT
+};
+
+const Saying& saying_of(judge::Finding finding) {
+  return sayings[static_cast<std::size_t>(finding)];
+}
+const LimitSaying& saying_of(const judge::Limit& limit) {
+  return limit_sayings[static_cast<std::size_t>(limit.what)];
+}
+
+std::string filled(Phrase phrase, const std::vector<std::string>& texts) {
+  if (phrase.empty()) return {};
+  std::vector<Gap> gaps;
+  for (const std::string& text : texts) gaps.emplace_back(text);
+  return say(phrase, gaps.data(), gaps.size());
+}
+
+std::vector<std::string> written(const judge::Values& values, UnitSystem units) {
+  std::vector<std::string> texts;
+  for (const judge::Value& value : values) texts.push_back(write(value, units));
+  return texts;
+}
+
+std::vector<std::string> written(const judge::Found& found, UnitSystem units) {
+  std::vector<std::string> texts = written(found.values, units);
+  if (found.about) {
+    texts.push_back(label(*found.about, units));
+    texts.push_back(speeds(*found.about, units));
+  }
+  return texts;
+}
+
+}  // namespace
+
+std::string write(const judge::Value& value, UnitSystem units) {
+  using As = judge::Value::As;
+  const double stored = value.stored();
+  switch (value.as()) {
+    case As::speed:
+      return write(Speed::stored(stored), units);
+    case As::mass:
+      return write(Mass::stored(stored), units);
+    case As::mass_at_least:
+      return write_at_least(Mass::stored(stored), units);
+    case As::mass_at_most:
+      return write_at_most(Mass::stored(stored), units);
+    case As::pressure:
+      return write(GaugePressure::stored(stored), units);
+    case As::pressure_at_least:
+      return write_at_least(GaugePressure::stored(stored), units);
+    case As::temperature:
+      return write(Temperature::stored(stored), units);
+    case As::depth:
+      return write_depth(Length::stored(stored), units);
+    case As::water:
+      return write_water(Length::stored(stored), units);
+    case As::size:
+      return write_size(Length::stored(stored), units, value.decimals());
+    case As::distance:
+      return write_distance(Length::stored(stored), units);
+    case As::rain:
+      return write_rain(RainIntensity::stored(stored));
+    case As::duration:
+      return say_duration(Duration::stored(stored));
+    case As::number:
+      return fixed(stored, value.decimals());
+    case As::quoted:
+      return in_quotes(value.text());
+    case As::text:
+      break;
+  }
+  return value.text();
+}
+
+std::string reason(const judge::Found& found, UnitSystem units) {
+  return filled(saying_of(found.what).reason, written(found, units));
+}
+
+std::string sentence(const judge::Found& found, UnitSystem units) {
+  const Phrase phrase = saying_of(found.what).sentence;
+  // What is a whole sentence already stands as it is.
+  if (phrase.empty()) return found.values.empty() ? "" : write(found.values.front(), units);
+  return filled(phrase, written(found, units));
+}
+
+std::string label(const judge::Limit& limit, UnitSystem units) {
+  const std::string own = limit.found ? reason(*limit.found, units)
+                                      : filled(saying_of(limit).label, written(limit.label, units));
+  return limit.of.empty() ? own : say("#: #", {limit.of, own});
+}
+
+std::string speeds(const judge::Limit& limit, UnitSystem units) {
+  const std::string band = say_band(limit.central, limit.low, limit.high, units);
+  switch (limit.shown) {
+    case judge::Limit::Shown::do_not_enter:
+      return say("do not enter");
+    case judge::Limit::Shown::estimate:
+      return say("about #", {band});
+    case judge::Limit::Shown::beyond:
+      return say("over #", {write(limit.central, units)});
+    case judge::Limit::Shown::band:
+    case judge::Limit::Shown::exact:
+      break;
+  }
+  if (!(limit.high > Speed())) return say("not at any speed");
+  return limit.shown == judge::Limit::Shown::band ? band : write(limit.central, units);
+}
+
+std::string why(const judge::Limit& limit, UnitSystem units) {
+  if (limit.found) return sentence(*limit.found, units);
+  const Phrase phrase = saying_of(limit).why;
+  if (phrase.empty()) return limit.why.empty() ? "" : write(limit.why.front(), units);
+  return filled(phrase, written(limit.why, units));
+}
+
+Caution in_words(const judge::Found& found, UnitSystem units) {
+  return {std::string(judge::id_of(found.what)), found.level(), sentence(found, units),
+          found.sources};
+}
+
+Limit in_words(const judge::Limit& limit, UnitSystem units) {
+  return {std::string(judge::id_of(limit)),
+          label(limit, units),
+          limit.central,
+          limit.low,
+          limit.high,
+          speeds(limit, units),
+          why(limit, units),
+          limit.sources};
+}
+
+HoldTo in_words(const judge::HoldTo& hold, UnitSystem units) {
+  const std::string_view id = judge::id_of(hold.governing);
+  HoldTo told{hold.speed, write(hold.speed, units), std::string(id), why(hold.governing, units)};
+  if (hold.stands_still())
+    told.text = hold.in_water() ? Phrase("Do not drive into it") : Phrase("Do not drive on it yet");
+  else if (id == judge::id_of(judge::LimitName::speed_symbol))
+    told.why = sentences(
+        {told.why, say("Nothing else that was judged bites first; the road's own limit comes "
+                       "before it.")});
+  return told;
+}
+
+}  // namespace treadwater::sheets

@@ -1,0 +1,27 @@
+// What is said of findings and limits: the one place where each gets its words. The tables are
+// judge/findings.inc and judge/limits.inc.
+#pragma once
+
+#include "core/judge/finding.hpp"
+#include "core/judge/hold_to.hpp"
+#include "core/quantity/write.hpp"
+#include "core/sheets/answer.hpp"
+
+namespace treadwater::sheets {
+
+std::string write(const judge::Value& value, UnitSystem units);
+
+// A clause for the verdict: "the tread is under the legal minimum".
+std::string reason(const judge::Found& found, UnitSystem units);
+std::string sentence(const judge::Found& found, UnitSystem units);
+
+std::string label(const judge::Limit& limit, UnitSystem units);
+// Its speeds: "74 km/h (59 to 85 km/h)".
+std::string speeds(const judge::Limit& limit, UnitSystem units);
+std::string why(const judge::Limit& limit, UnitSystem units);
+
+Caution in_words(const judge::Found& found, UnitSystem units);
+Limit in_words(const judge::Limit& limit, UnitSystem units);
+HoldTo in_words(const judge::HoldTo& hold, UnitSystem units);
+
+}  // namespace treadwater::sheets
