@@ -61,8 +61,9 @@ void learn(std::string_view name, Catalogue catalogue) {
 Speaking::Speaking(std::string_view language) : before_(spoken) { spoken = find(language); }
 Speaking::~Speaking() { spoken = static_cast<const Language*>(before_); }
 
+// The empty key of a catalogue is no sentence: it tells the language's rule for plurals.
 std::string_view worded(std::string_view english) {
-  if (spoken == nullptr) return english;
+  if (spoken == nullptr || english.empty()) return english;
   const std::uint16_t found = spoken->places[place_of(*spoken, english)];
   return found == 0 ? english : std::string_view(spoken->catalogue[found - 1U].second);
 }
