@@ -34,6 +34,9 @@ msgstr "Charge"
 msgid "Unsure"
 msgstr "Incertain"
 
+msgid "Loads"
+msgstr "Charges"
+
 msgid "Waiting"
 msgstr ""
 
@@ -47,7 +50,7 @@ msgstr[1] ""
 `;
 
 test('what is built has what is translated and sure, a context before its sentence, and both forms', () => {
-  assert.deepEqual(compact(parsed(PO)), { '': 'n > 1', '# set': '# train', '# sets': '# trains', 'of a road\u0004wet': 'mouillée', Load: 'Charge' });
+  assert.deepEqual(compact(parsed(PO)), { '': 'n > 1', '# set': '# train', '# sets': '# trains', 'of a road\u0004wet': 'mouillée', Load: 'Charge', Loads: 'Charges' });
 });
 
 test('a sentence with two texts is refused, whether twice in the file or as another\'s second form', () => {
@@ -82,7 +85,7 @@ msgstr "Ancien"
 msgid "Load"
 msgid_plural "Loads"
 msgstr[0] "Charge"
-msgstr[1] ""
+msgstr[1] "Charges"
 
 #: core/new.cpp
 msgid "New"
@@ -98,6 +101,9 @@ msgstr "mouillée"
 #~ msgid_plural "Halves"
 #~ msgstr[0] "Moitié"
 #~ msgstr[1] ""
+
+#~ msgid "Loads"
+#~ msgstr "Charges"
 
 #, fuzzy
 #~ msgid "Unsure"

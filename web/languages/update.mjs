@@ -7,7 +7,7 @@
 import { existsSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
-import { extract } from './extract.mjs';
+import { extract, keyOf } from './extract.mjs';
 import { fileOf, isTranslated, languages, readPo, references, written } from './po.mjs';
 
 // A PO file, as parsed, with the phrases of the sources. `drop`: without what they say no more.
@@ -16,7 +16,8 @@ export function updated({ headers, entries: before, obsolete: gone = new Map() }
   for (const [key, { files, ...phrase }] of phrases) {
     const known = before.get(key) ?? gone.get(key);
     const { reference, ...comments } = known?.comments ?? {};
-    entries.set(key, { ...phrase, ...textsOf(phrase, known), comments: { ...comments, reference: references(files) } });
+    const other = phrase.msgid_plural && before.get(keyOf({ ...phrase, msgid: phrase.msgid_plural }));
+    entries.set(key, { ...phrase, msgstr: textsOf(phrase, known, other), comments: { ...comments, reference: references(files) } });
   }
   const obsolete = new Map();
   if (!drop)
@@ -25,10 +26,10 @@ export function updated({ headers, entries: before, obsolete: gone = new Map() }
   return { headers, entries, obsolete };
 }
 
-// A sentence that became a plural, or is one no more, keeps its text for the one form.
-function textsOf({ msgid_plural: plural }, known) {
-  const texts = known?.msgstr ?? [];
-  return { msgstr: plural === undefined ? [texts[0] ?? ''] : [texts[0] ?? '', texts[1] ?? ''] };
+// Sentences that became the two forms of a plural, or are that no more, keep their texts.
+function textsOf({ msgid_plural: plural }, known, other) {
+  const [one = '', others = other?.msgstr[0] ?? ''] = known?.msgstr ?? [];
+  return plural === undefined ? [one] : [one, others];
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
