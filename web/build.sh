@@ -23,10 +23,14 @@ place_module() {
   done
 }
 
+make_catalogues() {
+  node "$root/web/languages/compile.mjs" || die "the catalogues of web/languages could not be made; see the message above."
+}
+
 # The same core for other people's programs, in the shape of an npm package.
 place_library() {
   mkdir -p "$root/build/npm/treadwater"
-  cp -R "$root"/web/npm/* "$root/web/languages" "$root/build/wasm/treadwater.mjs" "$root/build/wasm/treadwater.wasm" \
+  cp -R "$root"/web/npm/* "$root/web/src/generated/languages" "$root/build/wasm/treadwater.mjs" "$root/build/wasm/treadwater.wasm" \
     "$root/LICENSE" "$root/build/npm/treadwater"
 }
 
@@ -50,5 +54,6 @@ need_node
 need_modules web
 build_module
 place_module
+make_catalogues
 place_library
 build_page

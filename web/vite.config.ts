@@ -1,6 +1,8 @@
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
+import { catalogues } from './languages/compile.mjs';
+
 // What comes after the first answer has it in its name, for whoever counts bytes.
 const later = 'assets/later-[name]-[hash].js';
 // The bundler's own few helpers, and what the first script shares with those that come later, are asked
@@ -28,6 +30,7 @@ export default defineConfig({
     rollupOptions: { output: { entryFileNames: later, chunkFileNames: later, assetFileNames } },
   },
   plugins: [
+    catalogues(),
     VitePWA({
       // A new version waits until the person asks for it; src/offline.ts registers and asks.
       registerType: 'prompt',

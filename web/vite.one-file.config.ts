@@ -5,6 +5,8 @@ import { readFileSync } from 'node:fs';
 import { defineConfig, type Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
 
+import { catalogues } from './languages/compile.mjs';
+
 // The module of all sheets does for the first as well: here nothing has to be fetched first.
 function oneModule(): Plugin {
   return {
@@ -62,5 +64,5 @@ export default defineConfig({
   define: { 'import.meta.env.MODE': '"one-file"' },
   publicDir: false,
   build: { target: 'es2022', outDir: '../build/one-file', emptyOutDir: true, assetsInlineLimit: Number.MAX_SAFE_INTEGER, reportCompressedSize: false },
-  plugins: [oneModule(), noNeighbours(), viteSingleFile({ removeViteModuleLoader: true }), policyByHash()],
+  plugins: [catalogues(), oneModule(), noNeighbours(), viteSingleFile({ removeViteModuleLoader: true }), policyByHash()],
 });

@@ -29,12 +29,13 @@ async function modules() {
 const { read, write, forSpreadsheet, rowsOf, named, fold } = await modules();
 // As the page says it in English.
 const say = (english, ...values) => english.replace(/#/g, () => String(values.shift()));
+const plural = (one, other, n, ...values) => say(n === 1 ? one : other, ...(values.length ? values : [n]));
 const sheets = JSON.parse((await loadModule()).describe()).sheets;
 const list = (sheet, id) => sheets.find((one) => one.id === sheet).fields.find((one) => one.id === id);
 const FIELD = list('field-list', 'rows');
 
 function take(text, of = FIELD, most = of.row_names?.length ?? of.most) {
-  const found = rowsOf(read(text, (cells) => named(cells, of), say), of, most, say);
+  const found = rowsOf(read(text, (cells) => named(cells, of), say), of, most, { say, plural });
   return { ...found, rows: found.rows.map((row) => Object.fromEntries([...row].map(([id, { text: said, unit }]) => [id, unit ? `${said} [${unit}]` : said]))) };
 }
 

@@ -1,10 +1,7 @@
 // What the core says when it is asked, with every phrase of a catalogue put into signs that no English
 // word has: the English letters that are left were not looked up, or are in no catalogue.
-import { readFileSync } from 'node:fs';
-
 import { chosen } from '../parity/inputs.mjs';
 import { loadModule } from '../support/core.mjs';
-import { onlyUnits } from './phrases.mjs';
 
 // The members of an answer or of a description that a person reads.
 const READ = new Set(['label', 'hint', 'title', 'purpose', 'text', 'why', 'note', 'meaning', 'safety', 'columns', 'rows', 'row_names', 'standing', 'unit']);
@@ -29,10 +26,19 @@ export function pretend(english) {
     .replace(/(\d)\.(\d)/g, '$1·$2');
 }
 
-export async function pretending(phrases) {
+// `keys`: of a catalogue as the core learns it, so with a context before the sentence where it has one.
+export async function pretending(keys) {
   const module = await loadModule();
-  module.learn('xx', JSON.stringify(Object.fromEntries([...phrases].map((english) => [english, pretend(english)]))));
+  const catalogue = Object.fromEntries([...keys].map((key) => [key, pretend(key.replace(/^.*\u0004/s, ''))]));
+  module.learn('xx', JSON.stringify({ ...catalogue, '': 'n != 1' }));
   return module;
+}
+
+const UNITS = /^(?:km|h|kmh|mm|cm|m|s|min|kg|lb|psi|bar|kPa|mph|in|ft|°C|°F|N|cm²|sq|g|K)$/;
+
+// A figure with its unit is the same in every language.
+function onlyUnits(text) {
+  return text.split(/[^\p{L}°²]+/u).filter(Boolean).every((word) => UNITS.test(word));
 }
 
 // What is left of English in a text, once what was typed, sizes, marks and units are taken out.
@@ -53,8 +59,8 @@ function idsOf({ id, choices = [], fields = [] }) {
 }
 
 // English words left, each with a text in which it stands.
-export async function left(phrases) {
-  const module = await pretending(phrases);
+export async function left(keys) {
+  const module = await pretending(keys);
   const description = JSON.parse(module.describe());
   const found = new Map();
   const look = (value, typed) => {

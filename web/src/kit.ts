@@ -5,10 +5,10 @@ import { live } from 'lit/directives/live.js';
 import { folding } from './blocks/table';
 import { copyButton } from './copy';
 import { carriesUnit, mostRows, preferredUnit, rowName, rows, withItsUnit } from './state';
-import { language, say } from './words';
+import { language, plural, say } from './words';
 
 // Named one by one: a whole module as a value wants a helper, and that a chunk of its own.
 const state = { carriesUnit, mostRows, preferredUnit, rowName, rows, withItsUnit };
 
-export const kit = { html, nothing, render, live, folding, copyButton, state, say, language };
+export const kit = { html, nothing, render, live, folding, copyButton, state, say, plural, language };
 export type Kit = typeof kit;

@@ -1,6 +1,7 @@
 // What the page itself says, in the reader's language. Every sentence stands in the source in English,
-// in say('...'), with a # for each gap; the core's sentences are in the same catalogues, one for each
-// language, which come when they are wanted.
+// in say('...') or plural('...', '...'), with a # for each gap; the core's sentences are in the same
+// catalogues, one for each language, which come when they are wanted. They are made of the PO files in
+// web/languages.
 import { recallOne, rememberOne } from './remember';
 
 type Catalogue = Record<string, string>;
@@ -8,9 +9,9 @@ type Catalogue = Record<string, string>;
 export const LANGUAGES: Record<string, string> = { en: 'English', fr: 'Français', de: 'Deutsch', fi: 'Suomi' };
 
 const CATALOGUES: Record<string, () => Promise<{ default: Catalogue }>> = {
-  fr: () => import('../languages/fr.json'),
-  de: () => import('../languages/de.json'),
-  fi: () => import('../languages/fi.json'),
+  fr: () => import('./generated/languages/fr.json'),
+  de: () => import('./generated/languages/de.json'),
+  fi: () => import('./generated/languages/fi.json'),
 };
 
 let now = 'en';
@@ -37,9 +38,16 @@ export function say(english: string, ...values: (string | number)[]): string {
   });
 }
 
+// A sentence about n things, in the form that the language has for so many. The values fill its gaps;
+// where there are none, n does.
+export function plural(one: string, other: string, n: number, ...values: (string | number)[]): string {
+  const known = one in catalogue ? now : 'en';
+  return say(new Intl.PluralRules(known).select(n) === 'one' ? one : other, ...(values.length ? values : [n]));
+}
+
 // The decimal sign of the language.
 export function decimals(number: string): string {
-  return number.replace('.', catalogue['.'] ?? '.');
+  return number.replace('.', say('.'));
 }
 
 // The language that the link asked for, which stays in the address until another is chosen.

@@ -60,7 +60,7 @@ export function chart(one: Chart) {
                 ${line.low ? svg`<rect width="40" height="16"></rect>` : nothing}
                 <path d="M0 8H40" stroke-width=${look.widthOf(line)} stroke-dasharray=${look.dashOf(i).join(' ')}></path>
               </svg>
-              ${line.label}${line.low ? say(', with its band') : nothing}
+              ${line.low ? say('#, with its band', line.label) : line.label}
             </li>`)}
           ${marksKey(marks)}
         </ul>

@@ -8,7 +8,7 @@ import { fromFile, LONGEST_NAME, offerFile, toText } from './file';
 import { contentOf, linkOf, newId, textOf } from './record';
 import type { Draft, Kept } from './record';
 import { all, keep, onChange, remove } from './store';
-import { say } from '../words';
+import { plural, say } from '../words';
 
 const MOST_TEXT = 4_000_000; // characters of one form: a field's list of thousands, and less than one file holds
 
@@ -258,11 +258,11 @@ function sameness({ name, sheet, fields }: Kept): string {
 }
 
 function takenIn(forms: number): string {
-  return forms === 1 ? say('1 form is taken in') : forms ? say('# forms are taken in', forms) : say('No forms are taken in');
+  return forms ? plural('# form is taken in', '# forms are taken in', forms) : say('No forms are taken in');
 }
 
 function alreadyHere(forms: number): string {
-  return forms === 1 ? say('1 form is already here') : say('# forms are already here', forms);
+  return plural('# form is already here', '# forms are already here', forms);
 }
 
 let panel: Panel | undefined;

@@ -75,7 +75,7 @@ function rowColumn(cells: string[], { label, also, row_names }: Field): number {
   return cells.slice(0, names.length ? MOST_COLUMNS : 0).findIndex((cell) => names.includes(fold(cell)));
 }
 
-export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: number, say: Kit['say']): Read {
+export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: number, { say, plural }: Pick<Kit, 'say' | 'plural'>): Read {
   const fields = list.fields ?? [];
   const remarks = [...before];
   const first = lines[0] ?? [];
@@ -115,12 +115,13 @@ export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: num
     count++;
   });
   if (odd.length) {
-    remarks.push(odd.length === 1
-      ? say('More cells than columns in line #: is a decimal comma taken for the end of a cell? Only the name was taken from it.', odd[0]!)
-      : say('More cells than columns in lines #: is a decimal comma taken for the end of a cell? Only the name was taken from them.', some(odd.map(String), say)));
+    remarks.push(plural(
+      'More cells than columns in line #: is a decimal comma taken for the end of a cell? Only the name was taken from it.',
+      'More cells than columns in lines #: is a decimal comma taken for the end of a cell? Only the name was taken from them.',
+      odd.length, some(odd.map(String), say)));
   }
   if (strange.length) remarks.push(say('No such row here, and left out: #.', quoted(strange, say)));
-  if (over) remarks.push(over === 1 ? say('The list takes # rows: 1 more line was left out.', most) : say('The list takes # rows: # more lines were left out.', most, over));
+  if (over) remarks.push(plural('The list takes # rows: # more line was left out.', 'The list takes # rows: # more lines were left out.', over, most, over));
   return { rows, count, columns: heads.flatMap((head) => (head ? [head.unit ? `${head.field.label} (${head.unit})` : head.field.label] : [])), remarks };
 }
 

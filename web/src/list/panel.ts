@@ -29,7 +29,7 @@ export class Panel {
   private look(): void {
     this.found = undefined;
     if (!this.text.trim() || this.text.length > LARGEST) return;
-    this.found = rowsOf(read(this.text, (cells) => named(cells, this.field), this.kit.say), this.field, this.most, this.kit.say);
+    this.found = rowsOf(read(this.text, (cells) => named(cells, this.field), this.kit.say), this.field, this.most, this.kit);
   }
 
   private typed(text: string): void {
@@ -87,11 +87,11 @@ export class Panel {
     this.look();
     if (!this.found?.count) return;
     const { rows, count, remarks } = this.found;
-    this.app.takeTable(this.list, this.field, rows, [count === 1 ? this.kit.say('1 row taken into the form; “Bring it back” at its end undoes that.') : this.kit.say('# rows taken into the form; “Bring it back” at its end undoes that.', count), ...remarks].join(' '));
+    this.app.takeTable(this.list, this.field, rows, [this.kit.plural('# row taken into the form; “Bring it back” at its end undoes that.', '# rows taken into the form; “Bring it back” at its end undoes that.', count), ...remarks].join(' '));
   }
 
   draw() {
-    const { html, live, say } = this.kit;
+    const { html, live, say, plural } = this.kit;
     const { list, app } = this;
     const id = `table-${list}`;
     return html`
@@ -105,7 +105,7 @@ export class Panel {
         <div role="status">${this.report()}</div>
         ${this.preview()}
         <div class="actions">
-          ${this.found?.count ? html`<button type="button" @click=${() => this.take()}>${this.found.count === 1 ? say('Use 1 row in place of the list') : say('Use # rows in place of the list', this.found.count)}</button>` : ''}
+          ${this.found?.count ? html`<button type="button" @click=${() => this.take()}>${plural('Use # row in place of the list', 'Use # rows in place of the list', this.found.count)}</button>` : ''}
           <button type="button" @click=${() => app.closeTable()}>${say('Close without a change')}</button>
         </div>
       </div>`;
@@ -124,12 +124,12 @@ export class Panel {
   }
 
   private report() {
-    const { html, say } = this.kit;
+    const { html, say, plural } = this.kit;
     if (this.text.length > LARGEST) return html`<p>${say('That is more text than can be read here.')}</p>`;
     if (!this.found) return this.said;
     const { count, columns, remarks } = this.found;
     return html`
-      <p>${this.said} ${!count ? say('No line of it could be taken.') : count === 1 ? say('1 row. Columns: #.', columns.join(', ')) : say('# rows. Columns: #.', count, columns.join(', '))}</p>
+      <p>${this.said} ${!count ? say('No line of it could be taken.') : plural('# row. Columns: #.', '# rows. Columns: #.', count, count, columns.join(', '))}</p>
       ${remarks.map((remark) => html`<p>${remark}</p>`)}`;
   }
 
