@@ -1,22 +1,26 @@
 // Do the tests notice when the core is wrong? Breaks one operator or constant at a time in a copy of
-// the formula rooms, builds what hangs on it, and runs the unit tests, then the register, and last the
-// pinned sweeps, which notice any change at all and are therefore counted apart. What none of them
+// the core, or takes one source out of a finding, builds what hangs on it, and runs the unit tests, then
+// the register, the record of sources, and last the pinned sweeps, which notice any change at all and are
+// therefore counted apart. What none of them
 // notices is a survivor, and is printed; docs/survivors.md says which are right to live. Takes about
 // half a minute a mutant; not part of the test run.
 //
 //   node tests/mutation.mjs [COUNT] [NUMBER]    COUNT mutants (150), chosen by NUMBER (1)
 //   node tests/mutation.mjs FILE:LINE:COLUMN    the mutants of one place
 //
-// Half of the mutants are operators, half are constants. Headers are left out: nearly everything is
+// Two fifths of the mutants are operators, two fifths constants, a fifth sources. Headers are left out: nearly everything is
 // built anew for each of them.
 import { execFileSync, spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { join } from 'node:path';
+import { isDeepStrictEqual } from 'node:util';
 
+import { inputs } from './parity/inputs.mjs';
+import { recordOf } from './parity/sources.mjs';
 import { root } from './support/paths.mjs';
 
-const rooms = ['quantity', 'standard', 'patch', 'water', 'grip', 'air', 'wear', 'car', 'stage'];
+const rooms = ['quantity', 'words', 'standard', 'sidewall', 'patch', 'water', 'grip', 'air', 'wear', 'car', 'stage', 'judge', 'sheets', 'json'];
 const tree = join(root, 'build/mutation');
 const build = join(tree, 'build/native');
 const patience = 180_000; // ms for one kind of tests: a mutant may loop for ever
@@ -43,6 +47,9 @@ function nudged(number) {
   return /[e.]/.test(nudge) ? nudge : `${nudge}.0`;
 }
 
+// A source taken out of what a finding, limit or figure names.
+const source = /&(?:\w+::)*(?:\w+_source\(\)|advice::\w+)(?:, )?/g;
+
 function mutantsOf(file) {
   const text = readFileSync(join(root, file), 'utf8');
   const code = codeOnly(text);
@@ -53,6 +60,7 @@ function mutantsOf(file) {
   return [
     ...found('operator', operator, (from) => otherwise[from]),
     ...found('constant', constant, (from) => [nudged(from)]),
+    ...(/^core\/(?:judge|sheets)\//.test(file) ? found('source', source, () => ['']) : []),
   ];
 }
 
@@ -70,7 +78,7 @@ function shuffled(list, number) {
   return list.map((one) => [next(), one]).sort(([a], [b]) => (a < b ? -1 : 1)).map(([, one]) => one);
 }
 
-const files = rooms.flatMap((room) => readdirSync(join(root, 'core', room)).filter((name) => name.endsWith('.cpp')).sort()
+const files = rooms.flatMap((room) => readdirSync(join(root, 'core', room), { recursive: true }).map(String).filter((name) => name.endsWith('.cpp')).sort()
   .map((name) => `core/${room}/${name}`));
 const all = files.flatMap(mutantsOf);
 
@@ -118,9 +126,22 @@ function register() {
   return wrong && `register: ${wrong.entry}`;
 }
 
+// The answers to the inputs of tests/parity: the sources they name, against the record.
+const asked = [];
+function sources() {
+  if (asked.length === 0) {
+    const description = JSON.parse(run('parity_native').stdout);
+    asked.push(...inputs(description).map((one) => JSON.stringify(one)));
+  }
+  const { status, stdout } = spawnSync(join(build, 'bin/parity_native'), [], { input: `${asked.join('\n')}\n`, encoding: 'utf8', maxBuffer: 1 << 30, timeout: patience });
+  if (status !== 0) return `sources: exit ${status}`;
+  const record = recordOf(stdout.trimEnd().split('\n').slice(1).map((line) => JSON.parse(line)));
+  return isDeepStrictEqual(record, JSON.parse(readFileSync(join(root, 'tests/parity/sources.json'), 'utf8'))) ? undefined : 'sources of the answers';
+}
+
 // Who notices first: the name of a test that fails, a static assertion, or nobody.
 function noticed() {
-  return compile('unit_tests') ?? unitTests('~pinned*') ?? compile('register_native') ?? register() ?? unitTests('pinned*');
+  return compile('unit_tests') ?? unitTests('~pinned*') ?? compile('register_native') ?? register() ?? compile('parity_native') ?? sources() ?? unitTests('pinned*');
 }
 
 function fate(mutant) {
@@ -140,14 +161,14 @@ const [what = '150', number = '1'] = process.argv.slice(2);
 const onePlace = what.includes(':');
 const most = onePlace ? Infinity : Number(what);
 const order = onePlace ? all.filter(({ place }) => place === what) : shuffled(all, number);
-const wanted = { operator: Math.ceil(most / 2), constant: Math.floor(most / 2) };
+const wanted = { operator: Math.ceil(0.4 * most), constant: Math.floor(0.4 * most), source: Math.floor(0.2 * most) };
 
 prepare();
 const flaw = noticed();
 if (flaw) throw new Error(`the tests fail before anything is broken: ${flaw}`);
 console.log(`${all.length} mutants in ${files.length} files; ${onePlace ? 'those of one place' : `${most} of them, by the number ${number}`}; ${cpus().length} processors`);
 
-const tally = { operator: [0, 0], constant: [0, 0] };
+const tally = { operator: [0, 0], constant: [0, 0], source: [0, 0] };
 let stillborn = 0;
 let moved = 0; // noticed by the pinned sweeps alone
 for (const mutant of order) {
@@ -164,7 +185,7 @@ for (const mutant of order) {
   console.log(`${by ? 'killed  ' : 'SURVIVED'} ${mutant.place}  ${mutant.from} -> ${mutant.to}  ${by ? `(${by})` : `in: ${mutant.line}`}`);
 }
 
-const [tried, killed] = [0, 1].map((i) => tally.operator[i] + tally.constant[i]);
+const [tried, killed] = [0, 1].map((i) => tally.operator[i] + tally.constant[i] + tally.source[i]);
 const share = ([n, k]) => `${k} of ${n}`;
-console.log(`operators killed: ${share(tally.operator)}; constants killed: ${share(tally.constant)}; did not compile, and not counted: ${stillborn}`);
+console.log(`operators killed: ${share(tally.operator)}; constants killed: ${share(tally.constant)}; sources killed: ${share(tally.source)}; did not compile, and not counted: ${stillborn}`);
 console.log(`${killed} of ${tried} mutants killed, ${((100 * killed) / tried).toFixed(1)} %; ${moved} of them by the pinned sweeps alone`);

@@ -160,6 +160,7 @@ need_modules tests
 run_catch unit
 run_catch property
 run_compile_fail
+run_node structure
 run_node wasm
 run_node register
 run_node parity

@@ -20,12 +20,13 @@ class Text {
   Text(const Typed& theirs) : text_(theirs.text()) {}
   Text(std::string written) : text_(std::move(written)) {}
   template <std::size_t N>
-  Text(const char (&)[N]) = delete;
+  explicit Text(const char (&)[N]) = delete;
 
   const std::string& str() const { return text_; }
   operator std::string_view() const { return text_; }
   bool empty() const { return text_.empty(); }
   bool operator==(const Text&) const = default;
+  friend bool operator==(const Text& text, std::string_view other) { return text.text_ == other; }
 
  private:
   std::string text_;
@@ -40,7 +41,7 @@ class Gap {
   Gap(const std::string& written) : text_(written) {}
   Gap(std::string_view written) : text_(written) {}  // a symbol or a code, the same in any language
   template <std::size_t N>
-  Gap(const char (&)[N]) = delete;
+  explicit Gap(const char (&)[N]) = delete;
 
   std::string_view text() const { return text_; }
 

@@ -3,7 +3,7 @@
 // field and never one with a number that is none.
 //
 // Build:  clang++ -std=c++20 -O2 -g1 -fsanitize=fuzzer,address,undefined -I.
-//           tests/fuzz/quantity_fuzz.cpp core/quantity/*.cpp
+//           tests/fuzz/quantity_fuzz.cpp core/{quantity,words}/*.cpp
 // Run:    ./a.out -max_len=200 new tests/fuzz/corpus/quantity     (new: an empty folder)
 #include <cmath>
 #include <cstddef>
@@ -14,6 +14,7 @@
 #include <string_view>
 
 #include "core/quantity/read.hpp"
+#include "core/words/problem.hpp"
 
 namespace {
 
@@ -21,15 +22,15 @@ using treadwater::Dimension;
 using treadwater::QuantityRequest;
 
 constexpr QuantityRequest requests[] = {
-    {"Field", Dimension::pressure, "kPa", 0.0, 1000.0, "0 kPa", "1000 kPa", "2.2 bar"},
-    {"Field", Dimension::mass, "kg", 20.0, 8000.0, "20 kg", "8000 kg", "430 kg"},
-    {"Field", Dimension::length, "mm", 0.0, 0.025, "0 mm", "25 mm", "3 mm"},
-    {"Field", Dimension::speed, "km/h", 1.0, 500.0, "1 km/h", "500 km/h", "90 km/h"},
-    {"Field", Dimension::temperature, "°C", 223.15, 423.15, "-50 °C", "150 °C", "15 °C"},
-    {"Field", Dimension::force, "N", 0.0, 1e5, "0 N", "100 kN", "4 kN"},
-    {"Field", Dimension::rain, "mm/h", 0.0, 300.0, "0 mm/h", "300 mm/h", "10 mm/h"},
-    {"Field", Dimension::time, "min", 0.0, 1e6, "0 s", "11 days", "20 min"},
-    {"Field", Dimension::number, "%", 0.0, 100.0, "0 %", "100 %", "50"},
+    {Dimension::pressure, "kPa", 0.0, 1000.0, "0 kPa", "1000 kPa", "2.2 bar"},
+    {Dimension::mass, "kg", 20.0, 8000.0, "20 kg", "8000 kg", "430 kg"},
+    {Dimension::length, "mm", 0.0, 0.025, "0 mm", "25 mm", "3 mm"},
+    {Dimension::speed, "km/h", 1.0, 500.0, "1 km/h", "500 km/h", "90 km/h"},
+    {Dimension::temperature, "°C", 223.15, 423.15, "-50 °C", "150 °C", "15 °C"},
+    {Dimension::force, "N", 0.0, 1e5, "0 N", "100 kN", "4 kN"},
+    {Dimension::rain, "mm/h", 0.0, 300.0, "0 mm/h", "300 mm/h", "10 mm/h"},
+    {Dimension::time, "min", 0.0, 1e6, "0 s", "11 days", "20 min"},
+    {Dimension::number, "%", 0.0, 100.0, "0 %", "100 %", "50"},
 };
 
 void demand(bool held, const char* what, const std::string& text) {
@@ -50,7 +51,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
            text);
     return 0;
   }
-  const std::string& said = read.error().text;
+  const std::string said = treadwater::say(read.error(), treadwater::Phrase("Field"), request);
   demand(!read.error().code.empty() && said.rfind("Field", 0) == 0 && said.size() > 20,
          "what is refused has a sentence that names the field", text + "\n" + said);
   return 0;

@@ -1,10 +1,10 @@
 // Facts of order of a whole field, over random lists.
 #include <algorithm>
 
-#include "core/answer/field_list.hpp"
 #include "core/quantity/write.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/property.hpp"
+#include "tests/support/sheets.hpp"
 
 using namespace treadwater;
 using namespace treadwater::testing;
@@ -32,25 +32,25 @@ Line any_line() {
   return line;
 }
 
-answer::Input input_of(const std::vector<Line>& lines, const std::string& water) {
-  answer::Input input;
+sheets::Input input_of(const std::vector<Line>& lines, const std::string& water) {
+  sheets::Input input;
   input.set("today", "2026-11-25");
   input.set("water", water);
   input.set_rows("rows", lines.size());
   for (std::size_t i = 0; i < lines.size(); ++i)
     for (const auto& cell : lines[i])
-      input.set(answer::row_path("rows", i, cell.first), cell.second);
+      input.set(sheets::row_path("rows", i, cell.first), cell.second);
   return input;
 }
 
 // In km/h; above everything where nothing limits.
-double speed_of(const answer::Answer& answer) {
+double speed_of(const sheets::Answer& answer) {
   return answer.hold_to ? in_kilometres_per_hour(answer.hold_to->speed) : 1e9;
 }
 
-std::vector<std::vector<std::string>> sorted_rows(const answer::Answer& answer,
+std::vector<std::vector<std::string>> sorted_rows(const sheets::Answer& answer,
                                                   std::string_view id) {
-  for (const answer::Table& table : answer.tables)
+  for (const sheets::Table& table : answer.tables)
     if (table.id == id) {
       auto rows = table.rows;
       std::sort(rows.begin(), rows.end());
@@ -69,9 +69,9 @@ TEST_CASE("a line more never raises the field's hold-to speed, nor betters its v
         const int count = *rc::gen::inRange(1, 9);
         for (int i = 0; i < count; ++i) lines.push_back(any_line());
         const std::string water = number(0.0, 20.0, " mm");
-        const auto fewer = answer::field_list(input_of(lines, water));
+        const auto fewer = testing::field_list(input_of(lines, water));
         lines.push_back(any_line());
-        const auto more = answer::field_list(input_of(lines, water));
+        const auto more = testing::field_list(input_of(lines, water));
         // Before, nothing may have been read at all.
         if (fewer.hold_to && more.hold_to) RC_ASSERT(speed_of(more) <= speed_of(fewer));
         if (fewer.verdict) {
@@ -90,10 +90,10 @@ TEST_CASE("the order of the lines is without meaning") {
         const int count = *rc::gen::inRange(1, 9);
         for (int i = 0; i < count; ++i) lines.push_back(any_line());
         const std::string water = number(0.0, 20.0, " mm");
-        const auto one = answer::field_list(input_of(lines, water));
+        const auto one = testing::field_list(input_of(lines, water));
         std::rotate(lines.begin(), lines.begin() + *rc::gen::inRange(0, count), lines.end());
         if (*rc::gen::arbitrary<bool>()) std::reverse(lines.begin(), lines.end());
-        const auto other = answer::field_list(input_of(lines, water));
+        const auto other = testing::field_list(input_of(lines, water));
         RC_ASSERT(one.ok() == other.ok());
         RC_ASSERT(speed_of(one) == speed_of(other));
         RC_ASSERT(bool(one.verdict) == bool(other.verdict));
@@ -111,9 +111,9 @@ TEST_CASE("the field is never fit while a line could not be read") {
         std::vector<Line> lines;
         const int count = *rc::gen::inRange(1, 6);
         for (int i = 0; i < count; ++i) lines.push_back(any_line());
-        const auto answer = answer::field_list(input_of(lines, "0"));
+        const auto answer = testing::field_list(input_of(lines, "0"));
         const bool unread = !sorted_rows(answer, "unread").empty();
-        if (unread && answer.verdict) RC_ASSERT(answer.verdict->level != answer::Level::note);
+        if (unread && answer.verdict) RC_ASSERT(answer.verdict->level != sheets::Level::note);
         if (unread && !answer.verdict) RC_ASSERT(!answer.hold_to);
       },
       3000));

@@ -5,10 +5,10 @@
 #include <string>
 #include <vector>
 
-#include "core/answer/sheets.hpp"
 #include "core/quantity/write.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/property.hpp"
+#include "tests/support/sheets.hpp"
 
 using namespace treadwater;
 using namespace treadwater::testing;
@@ -39,8 +39,8 @@ struct Kind {
 
 using Texts = std::vector<std::pair<std::string, std::string>>;
 
-answer::Answer ask(const answer::Sheet& sheet, const Texts& given) {
-  answer::Input input;
+sheets::Answer ask(const sheets::Sheet& sheet, const Texts& given) {
+  sheets::Input input;
   std::vector<std::pair<std::string, std::size_t>> rows;
   const auto count = [&rows](const std::string& path) {
     const std::size_t dot = path.find('.');
@@ -68,21 +68,21 @@ answer::Answer ask(const answer::Sheet& sheet, const Texts& given) {
 }
 
 // In km/h: none where the verdict is "not fit", above everything where nothing limits.
-double speed_of(const answer::Answer& a) {
+double speed_of(const sheets::Answer& a) {
   if (a.hold_to) return in_kilometres_per_hour(a.hold_to->speed);
-  return a.verdict && a.verdict->level == answer::Level::unfit
+  return a.verdict && a.verdict->level == sheets::Level::unfit
              ? 0.0
              : std::numeric_limits<double>::infinity();
 }
 
-double pressure_of(const answer::Answer& a) {
-  for (const answer::Figure& figure : a.figures)
+double pressure_of(const sheets::Answer& a) {
+  for (const sheets::Figure& figure : a.figures)
     if (figure.id == "pressure_needed") return figure.value;
   return std::numeric_limits<double>::infinity();  // none will do
 }
 
 void worse_is_never_better(const Kind& kind) {
-  const answer::Sheet* sheet = answer::find_sheet(answer::all_sheets(), kind.sheet);
+  const sheets::Sheet* sheet = sheets::find_sheet(sheets::all_sheets(), kind.sheet);
   RC_ASSERT(sheet != nullptr);
   std::vector<double> values;
   for (const Field& field : kind.fields) values.push_back(between(field.low, field.high));
@@ -105,8 +105,8 @@ void worse_is_never_better(const Kind& kind) {
   const Texts after = texts();
   for (std::size_t i = 0; i < after.size(); ++i)
     RC_LOG() << after[i].first << " " << before[i].second << " -> " << after[i].second << "\n";
-  const answer::Answer good = ask(*sheet, before);
-  const answer::Answer bad = ask(*sheet, after);
+  const sheets::Answer good = ask(*sheet, before);
+  const sheets::Answer bad = ask(*sheet, after);
   for (const auto* a : {&good, &bad})
     for (const auto& problem : a->problems)
       RC_LOG() << problem.field << " " << problem.text << "\n";

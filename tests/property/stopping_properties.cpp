@@ -1,11 +1,11 @@
 // Facts of order that the sheet `stopping` must keep on any road.
-#include "core/answer/stopping.hpp"
 
 #include "core/quantity/write.hpp"
 #include "core/standard/friction.hpp"
 #include "core/water/estimate.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/property.hpp"
+#include "tests/support/sheets.hpp"
 
 using namespace treadwater;
 using namespace treadwater::testing;
@@ -32,9 +32,9 @@ struct Case {
   double reaction = between(0.3, 4.0);                                            // s
 
   // By a ruler; or by a word, which comes in its place.
-  answer::Answer ask(const char* word = nullptr) const {
+  sheets::Answer ask(const char* word = nullptr) const {
     const auto text = [](double value, const char* unit) { return fixed(value, 6) + unit; };
-    answer::Input input;
+    sheets::Input input;
     input.set("tyre_kind", tyre);
     input.set("surface", std::string(surface));
     input.set("speed", text(speed, " km/h"));
@@ -48,7 +48,7 @@ struct Case {
     input.set("radius", text(radius, " m"));
     input.set("reaction", text(reaction, " s"));
     input.set("today", "2026-11-25");
-    return answer::stopping(input);
+    return testing::stopping(input);
   }
   Speed held() const { return ask().hold_to->speed; }
 };
@@ -93,8 +93,8 @@ TEST_CASE("a word for water is never better than the same film by a ruler") {
         Case one;
         const bool standing = *rc::gen::arbitrary<bool>();
         one.water = standing ? 2.5 : 0.5;
-        const answer::Answer by_word = one.ask(standing ? "standing" : "wet");
-        const answer::Answer by_ruler = one.ask();
+        const sheets::Answer by_word = one.ask(standing ? "standing" : "wet");
+        const sheets::Answer by_ruler = one.ask();
         RC_ASSERT(by_word.hold_to->speed <= by_ruler.hold_to->speed);
         RC_ASSERT(by_word.verdict->level >= by_ruler.verdict->level);
       },
@@ -109,7 +109,7 @@ TEST_CASE("a car at the speed to hold to is not unfit for it") {
         const Speed held = one.held();
         RC_PRE(held > kilometres_per_hour(1.0));
         one.speed = in_kilometres_per_hour(held);
-        RC_ASSERT(one.ask().verdict->level < answer::Level::unfit);
+        RC_ASSERT(one.ask().verdict->level < sheets::Level::unfit);
       },
       runs));
 }
@@ -119,9 +119,9 @@ TEST_CASE("the hold-to speed is under the low end of every limit, and the verdic
       "limits",
       [] {
         const Case one;
-        const answer::Answer answer = one.ask();
+        const sheets::Answer answer = one.ask();
         RC_ASSERT(answer.ok());
-        for (const answer::Limit& limit : answer.limits) {
+        for (const sheets::Limit& limit : answer.limits) {
           RC_ASSERT(limit.low <= limit.central);
           RC_ASSERT(limit.central <= limit.high);
           RC_ASSERT(answer.hold_to->speed <=
@@ -129,7 +129,7 @@ TEST_CASE("the hold-to speed is under the low end of every limit, and the verdic
         }
         RC_ASSERT(answer.hold_to->speed <= kilometres_per_hour(130.0));
         if (kilometres_per_hour(one.speed) > answer.hold_to->speed + kilometres_per_hour(1e-3))
-          RC_ASSERT(answer.verdict->level != answer::Level::note);
+          RC_ASSERT(answer.verdict->level != sheets::Level::note);
       },
       runs));
 }
@@ -138,13 +138,13 @@ TEST_CASE("figures stand in the order low, central, high, and the charts in that
   CHECK(holds(
       "order",
       [] {
-        const answer::Answer answer = Case().ask();
-        for (const answer::Figure& figure : answer.figures) {
+        const sheets::Answer answer = Case().ask();
+        for (const sheets::Figure& figure : answer.figures) {
           if (figure.low) RC_ASSERT(*figure.low <= figure.value);
           if (figure.high) RC_ASSERT(figure.value <= *figure.high);
         }
-        for (const answer::Chart& chart : answer.charts) {
-          const answer::Series& own = chart.series.front();
+        for (const sheets::Chart& chart : answer.charts) {
+          const sheets::Series& own = chart.series.front();
           for (std::size_t i = 0; i < own.low.size(); ++i) {
             RC_ASSERT(!(own.low[i] > own.y[i]));  // a gap is no number
             RC_ASSERT(!(own.y[i] > own.high[i]));

@@ -1,10 +1,10 @@
 // Facts of order that must hold for any tyre, over 100 000 random ones each.
-#include "core/answer/tyre_check.hpp"
 #include "core/patch/contact.hpp"
 #include "core/patch/load_capacity.hpp"
 #include "core/quantity/write.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/property.hpp"
+#include "tests/support/sheets.hpp"
 
 using namespace treadwater;
 using namespace treadwater::testing;
@@ -23,8 +23,8 @@ const char* any_size() {
                            "P205/75R15 97S", "255/35 R19 96W", "T125/80 D15 95M");
 }
 
-answer::Input check_of(const char* size, double load_kg, double pressure_kpa) {
-  answer::Input input;
+sheets::Input check_of(const char* size, double load_kg, double pressure_kpa) {
+  sheets::Input input;
   input.set("size", size);
   input.set("load", text(load_kg, " kg"));
   input.set("pressure", text(pressure_kpa, " kPa"));
@@ -33,8 +33,8 @@ answer::Input check_of(const char* size, double load_kg, double pressure_kpa) {
   return input;
 }
 
-Speed limit_of(const answer::Answer& answer, std::string_view id, Speed answer::Limit::*side) {
-  for (const answer::Limit& limit : answer.limits)
+Speed limit_of(const sheets::Answer& answer, std::string_view id, Speed sheets::Limit::*side) {
+  for (const sheets::Limit& limit : answer.limits)
     if (limit.id == id) return limit.*side;
   return kilometres_per_hour(1e9);
 }
@@ -77,15 +77,15 @@ TEST_CASE("more load never raises, more pressure never lowers, the speed allowed
         const char* size = any_size();
         const double load = between(100.0, 800.0);
         const double pressure = between(100.0, 420.0);
-        const auto none_above = [](const answer::Answer& worse, const answer::Answer& better) {
+        const auto none_above = [](const sheets::Answer& worse, const sheets::Answer& better) {
           for (const auto side :
-               {&answer::Limit::low, &answer::Limit::central, &answer::Limit::high})
+               {&sheets::Limit::low, &sheets::Limit::central, &sheets::Limit::high})
             RC_ASSERT(limit_of(worse, "load_at_pressure", side) <=
                       limit_of(better, "load_at_pressure", side));
         };
-        const auto here = answer::tyre_check(check_of(size, load, pressure));
-        none_above(answer::tyre_check(check_of(size, load + between(0.0, 100.0), pressure)), here);
-        none_above(here, answer::tyre_check(check_of(size, load, pressure + between(0.0, 60.0))));
+        const auto here = testing::tyre_check(check_of(size, load, pressure));
+        none_above(testing::tyre_check(check_of(size, load + between(0.0, 100.0), pressure)), here);
+        none_above(here, testing::tyre_check(check_of(size, load, pressure + between(0.0, 60.0))));
       },
       20000));
 }
@@ -94,11 +94,11 @@ TEST_CASE("the hold-to speed is never above the low end of any limit") {
   CHECK(holds(
       "hold-to",
       [] {
-        answer::Input input = check_of(any_size(), between(100.0, 700.0), between(150.0, 350.0));
+        sheets::Input input = check_of(any_size(), between(100.0, 700.0), between(150.0, 350.0));
         input.set("tread", text(between(0.0, 9.0), " mm"));
         input.set("water", text(between(0.0, 60.0), " mm"));
         input.set("units", *rc::gen::element("metric", "uk", "us"));
-        const auto answer = answer::tyre_check(input);
+        const auto answer = testing::tyre_check(input);
         RC_ASSERT(answer.ok());
         RC_ASSERT(bool(answer.hold_to));
         for (const auto& limit : answer.limits)

@@ -7,9 +7,9 @@
 #include <list>
 
 #include "core/air/natural_loss.hpp"
-#include "core/answer/sheets.hpp"
 #include "core/car/rules.hpp"
 #include "core/car/wheel.hpp"
+#include "core/sheets/sources.hpp"
 #include "core/patch/beaded_edge.hpp"
 #include "core/patch/load_capacity.hpp"
 #include "core/patch/measured.hpp"
@@ -247,7 +247,7 @@ const Check* find_check(std::string_view name) {
 
 // Those that an answer can name, and those that no answer names yet.
 const Source* find_source(std::string_view id) {
-  for (const Source* source : answer::sources_of(answer::all_sheets()))
+  for (const Source* source : sheets::all_sources())
     if (source->id == id) return source;
   const Source* more[] = {&standard::camber_pressure_source(),
                           standard::car_tyre_on_trailer().source,

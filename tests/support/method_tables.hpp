@@ -4,8 +4,8 @@
 
 #include <string>
 
-#include "core/answer/sheets.hpp"
 #include "core/quantity/write.hpp"
+#include "core/sheets/sources.hpp"
 #include "core/water/estimate.hpp"
 #include "core/water/measured.hpp"
 
@@ -34,9 +34,9 @@ inline std::string measured_rows() {
 
 inline std::string source_rows() {
   std::string rows = "| id | source | clause | year | known |\n|---|---|---|---|---|\n";
-  for (const Source* source : answer::sources_of(answer::all_sheets()))
+  for (const Source* source : sheets::all_sources())
     rows += cells(
-        {source->id, source->title, source->clause, source->year, standing_name(source->standing)});
+        {source->id, source->title, source->clause, source->year, standing_name(source->standing).english()});
   return rows;
 }
 

@@ -4,8 +4,8 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "core/answer/form.hpp"
-#include "core/answer/heads.hpp"
+#include "core/sheets/field.hpp"
+#include "core/sheets/sheets.hpp"
 #include "tests/support/catch.hpp"
 
 using namespace treadwater::testing;
@@ -19,18 +19,26 @@ const char* full =
     R"({"size":"205/55 R16 91V","load":"430 kg","pressure":"220 kPa","tread":"3 mm","water":"5 mm","today":"2026-11-25"})";
 
 // A sheet with lists and every block that is drawn from numbers, under the name of a real one.
-namespace a = treadwater::answer;
+namespace a = treadwater::sheets;
+using treadwater::Phrase;
+using treadwater::Text;
+
+constexpr a::SheetHead invented_head{"tyre-check", Phrase("Invented"), Phrase("For a test")};
+constexpr a::TextField note{"note", Phrase("Note")};
+constexpr a::TextField load{"load", Phrase("Load"), Phrase(), a::required};
+constexpr a::TextField length{"length", Phrase("Length"), Phrase(), a::required};
+constexpr a::ListField corners{"corners", Phrase("Corner"), Phrase(), 2};
+constexpr a::ListField stages{"stages", Phrase("Stage"), Phrase(), 30};
 
 const a::SheetDescription& invented_sheet() {
   static const a::SheetDescription sheet = {
-      a::heads::tyre_check,
-      {a::text_field("note", "Note", "", false, ""),
-       a::list_field("corners", "Corner", "", 2, {a::text_field("load", "Load", "", true, "")},
-                     {"Front left", "Front right"}),
-       a::list_field("stages", "Stage", "", 30, {a::text_field("length", "Length", "", true, "")})},
+      invented_head,
+      {a::describe(note),
+       a::describe(corners, {a::describe(load)}, {Phrase("Front left"), Phrase("Front right")}),
+       a::describe(stages, {a::describe(length)})},
       {"example",
-       "Two corners",
-       "",
+       Phrase("Two corners"),
+       Phrase(),
        {{"note", "as found"},
         {"corners.0.load", "430 kg"},
         {"corners.1.load", "410 kg"},
@@ -40,39 +48,45 @@ const a::SheetDescription& invented_sheet() {
 }
 
 a::Answer invented_answer(const a::Input&) {
+  const auto t = [](const char* text) { return Text(std::string(text)); };
   a::Answer answer;
   answer.charts.push_back(
       {"onset",
-       "Onset",
-       "It falls.",
-       {"Water", "mm"},
-       {"Speed", "km/h"},
-       {{"subject", "This tyre", {1.0, 2.0}, {90.0, NAN}, {80.0, 70.0}, {95.0, INFINITY}},
-        {"reference", "A new one", {1.0}, {99.0}, {}, {}}},
-       {{2.0, 70.0, "Here"}},
-       {"", "", "", {"Water", "Speed"}, {{"1 mm", "90 km/h"}}}});
+       t("Onset"),
+       t("It falls."),
+       {t("Water"), t("mm")},
+       {t("Speed"), t("km/h")},
+       {{"subject", t("This tyre"), {1.0, 2.0}, {90.0, NAN}, {80.0, 70.0}, {95.0, INFINITY}},
+        {"reference", t("A new one"), {1.0}, {99.0}, {}, {}}},
+       {{2.0, 70.0, t("Here")}},
+       {"", {}, {}, {t("Water"), t("Speed")}, {{t("1 mm"), t("90 km/h")}}}});
   answer.maps.push_back({"map",
-                         "Map",
-                         "",
-                         {"Water", "mm"},
-                         {"Tread", "mm"},
-                         {"Speed", "km/h"},
+                         t("Map"),
+                         {},
+                         {t("Water"), t("mm")},
+                         {t("Tread"), t("mm")},
+                         {t("Speed"), t("km/h")},
                          {1.0, 2.0},
                          {3.0},
                          {{90.0, NAN}},
                          {}});
-  answer.timelines.push_back(
-      {"run",
-       "Run",
-       "",
-       {{"Stage 1", "Dry", 9.0, a::Level::note}, {"Stage 2", "Wet", NAN, a::Level::unfit}}});
-  answer.tables.push_back({"tyres", "Tyres", "", {"Corner", "Load"}, {{"Front left", "430 kg"}}});
+  answer.timelines.push_back({"run",
+                              t("Run"),
+                              {},
+                              {{t("Stage 1"), t("Dry"), 9.0, a::Level::note},
+                               {t("Stage 2"), t("Wet"), NAN, a::Level::unfit}}});
+  answer.tables.push_back({"tyres",
+                           t("Tyres"),
+                           {},
+                           {t("Corner"), t("Load")},
+                           {{t("Front left"), t("430 kg")}}});
   return answer;
 }
 
-a::Sources no_sources() { return {}; }
+treadwater::judge::Sources no_sources() { return {}; }
 
-const a::Sheet invented{a::heads::tyre_check, invented_sheet, invented_answer, no_sources};
+const a::Sheet invented{invented_head, invented_sheet, invented_answer};
+const a::Sheets invented_alone{&invented, 1, no_sources};
 }  // namespace
 
 TEST_CASE("describe() gives each sheet with its form, and an example that the sheet answers") {
@@ -92,7 +106,7 @@ TEST_CASE("describe() gives each sheet with its form, and an example that the sh
 }
 
 TEST_CASE("a module of the first sheets knows the others by name") {
-  const auto first = treadwater::answer::first_sheets();
+  const auto first = treadwater::sheets::first_sheets();
   const Json d = Json::parse(treadwater::json::describe(first));
   const Json all = Json::parse(treadwater::json::describe());
   REQUIRE(d["sheets"].size() == all["sheets"].size());
@@ -107,7 +121,7 @@ TEST_CASE("a module of the first sheets knows the others by name") {
 }
 
 TEST_CASE("a preset holds the rows of a list, and a list may have rows of its own names") {
-  const Json sheet = Json::parse(treadwater::json::describe({&invented, 1}))["sheets"][0];
+  const Json sheet = Json::parse(treadwater::json::describe(invented_alone))["sheets"][0];
   const Json input = sheet["example"]["input"];
   CHECK(input["note"] == "as found");
   CHECK(input["corners"] ==
@@ -120,7 +134,7 @@ TEST_CASE("a preset holds the rows of a list, and a list may have rows of its ow
 TEST_CASE(
     "charts, maps, timelines and tables: what is no number is null, and no share is left out") {
   const Json blocks =
-      Json::parse(treadwater::json::answer({&invented, 1}, "tyre-check", "{}"))["blocks"];
+      Json::parse(treadwater::json::answer(invented_alone, "tyre-check", "{}"))["blocks"];
   REQUIRE(blocks.size() == 4);
   const Json& timeline = blocks[0];
   CHECK(timeline["kind"] == "timeline");

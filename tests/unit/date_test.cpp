@@ -1,9 +1,9 @@
-#include "core/answer/date.hpp"
+#include "core/standard/date.hpp"
 
-#include "core/answer/tyre_age.hpp"
+#include "core/standard/tyre_age.hpp"
 #include "tests/support/catch.hpp"
 
-using namespace treadwater::answer;
+using namespace treadwater::standard;
 using namespace treadwater::testing;
 
 TEST_CASE("days are counted from 1 January 1970 and back again") {
@@ -38,15 +38,17 @@ TEST_CASE("a date code tells the age") {
 }
 
 TEST_CASE("a date code that cannot be is refused, each in its own way") {
+  using Kind = DateCodeProblem::Kind;
   const Date today{2026, 11, 25};
   const auto code = [&](std::string_view text) {
     const auto age = read_date_code(text, today);
-    return age ? std::string() : std::string(age.error().code);
+    REQUIRE_FALSE(age);
+    return age.error().kind;
   };
-  CHECK(code("5419") == "no_such_week");
-  CHECK(code("0019") == "no_such_week");
-  CHECK(code("5026") == "in_the_future");
-  CHECK(code("19") == "not_a_date_code");
-  CHECK(code("12345") == "not_a_date_code");
-  CHECK(code("🛞") == "not_a_date_code");
+  CHECK(code("5419") == Kind::no_such_week);
+  CHECK(code("0019") == Kind::no_such_week);
+  CHECK(code("5026") == Kind::in_the_future);
+  CHECK(code("19") == Kind::no_digits);
+  CHECK(code("12345") == Kind::no_digits);
+  CHECK(code("🛞") == Kind::no_digits);
 }

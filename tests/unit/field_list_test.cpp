@@ -4,6 +4,7 @@
 
 #include "core/json/contract.hpp"
 #include "tests/support/catch.hpp"
+#include "tests/support/sheets.hpp"
 
 using Json = nlohmann::json;
 
@@ -313,7 +314,7 @@ TEST_CASE("a long list says how far it has come") {
   calls = 0;
   std::vector<Json> rows;
   for (int i = 0; i < 400; ++i) rows.push_back(tyre(std::to_string(i)));
-  treadwater::json::answer(treadwater::answer::all_sheets(), "field-list", field(rows).dump(),
+  treadwater::json::answer(treadwater::sheets::all_sheets(), "field-list", field(rows).dump(),
                            [](double share) {
                              CHECK(share >= last);
                              CHECK(share <= 1.0);

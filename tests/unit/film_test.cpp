@@ -8,6 +8,7 @@
 #include "core/quantity/text.hpp"
 #include "core/quantity/write.hpp"
 #include "core/standard/rain_words.hpp"
+#include "core/words/say.hpp"
 #include "tests/support/catch.hpp"
 
 using namespace treadwater;
@@ -120,10 +121,10 @@ TEST_CASE("a word of rain as a choice says its own scale and bounds") {
   for (const auto& word : standard::rain_words()) {
     const std::string from = trimmed(in_millimetres_per_hour(word.low), 1);
     const std::string range =
-        word.high ? filled("# to #", {from, trimmed(in_millimetres_per_hour(*word.high), 1)})
+        word.high ? say("# to #", {from, trimmed(in_millimetres_per_hour(*word.high), 1)})
                   : "over " + from;
-    CHECK(word.choice ==
-          filled("#: # (# mm/h)",
-                 {word.scale == standard::RainScale::us ? "US" : "UK", word.label, range}));
+    CHECK(word.choice.english() ==
+          say("#: # (# mm/h)",
+                 {std::string(word.scale == standard::RainScale::us ? "US" : "UK"), word.label, range}));
   }
 }

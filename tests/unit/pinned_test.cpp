@@ -176,7 +176,7 @@ TEST_CASE("pinned: figures and texts, as written") {
                            123.456, 1999.0, 54321.0})
       row.add(write(kilopascals(x), units), write(kilograms(x), units),
               write(kilometres_per_hour(x), units),
-              write_speed_range(kilometres_per_hour(x), kilometres_per_hour(1.3 * x), units),
+              say_range(kilometres_per_hour(x), kilometres_per_hour(1.3 * x), units),
               write_depth(millimetres(x), units), write_water(millimetres(x), units),
               write_size(millimetres(x), units), write_size(millimetres(x), units, 1),
               write(square_centimetres(x), units), floor_to_five(kilometres_per_hour(x), units));
@@ -421,7 +421,7 @@ TEST_CASE("pinned: rubber, and the friction of every surface under every tyre") 
          {"road", "winter", "studded", "gravel", "wet", "cut-slick", "slick"}) {
       const auto* tyre = grip::find_tyre_grip(id);
       REQUIRE(tyre != nullptr);
-      row.add(tyre->groove_credit, tyre->paved, tyre->loose, tyre->winter);
+      row.add(groove_credit(*tyre), tyre->paved, tyre->loose, tyre->winter);
       for (const double tread : {0.0, 1.6, 3.0, 8.0})
         for (const double film : {0.0, 0.1, 0.5, 1.0, 2.0, 5.0, 20.0}) {
           grip::GripCase grip_case;

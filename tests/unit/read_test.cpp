@@ -1,5 +1,7 @@
 #include "core/quantity/read.hpp"
 
+#include "core/words/problem.hpp"
+#include "core/words/say.hpp"
 #include "tests/support/catch.hpp"
 
 using namespace treadwater;
@@ -7,15 +9,15 @@ using namespace treadwater::testing;
 
 namespace {
 
-const QuantityRequest pressure{"Tyre pressure", Dimension::pressure, "kPa",    0.0, 1000.0,
+const QuantityRequest pressure{Dimension::pressure, "kPa",    0.0, 1000.0,
                                "0 kPa",         "1000 kPa",          "220 kPa"};
-const QuantityRequest load{"Load", Dimension::mass, "kg",      20.0,
+const QuantityRequest load{Dimension::mass, "kg",      20.0,
                            8000.0, "20 kg",         "8000 kg", "430 kg"};
-const QuantityRequest tread{"Tread depth", Dimension::length, "mm",  0.0, 0.025,
+const QuantityRequest tread{Dimension::length, "mm",  0.0, 0.025,
                             "0 mm",        "25 mm",           "3 mm"};
-const QuantityRequest speed{"Speed", Dimension::speed, "km/h",     1.0,
+const QuantityRequest speed{Dimension::speed, "km/h",     1.0,
                             500.0,   "1 km/h",         "500 km/h", "90 km/h"};
-const QuantityRequest air{"Air",  Dimension::temperature, "°C", 200.0, 350.0, "-70 °C", "70 °C",
+const QuantityRequest air{Dimension::temperature, "°C", 200.0, 350.0, "-70 °C", "70 °C",
                           "15 °C"};
 
 double kpa(std::string_view text) { return read_stored(text, pressure).value_or(-1.0); }
@@ -23,13 +25,28 @@ double mm(std::string_view text) { return 1000.0 * read_stored(text, tread).valu
 double kg(std::string_view text) { return read_stored(text, load).value_or(-1.0); }
 double kmh(std::string_view text) { return read_stored(text, speed).value_or(-1.0); }
 
+Phrase label_of(Dimension dimension) {
+  switch (dimension) {
+    case Dimension::pressure:
+      return Phrase("Tyre pressure");
+    case Dimension::mass:
+      return Phrase("Load");
+    case Dimension::length:
+      return Phrase("Tread depth");
+    case Dimension::speed:
+      return Phrase("Speed");
+    default:
+      return Phrase("Air");
+  }
+}
+
 std::string code(std::string_view text, const QuantityRequest& request) {
   const auto read = read_stored(text, request);
   return read ? "" : std::string(read.error().code);
 }
 std::string sentence(std::string_view text, const QuantityRequest& request) {
   const auto read = read_stored(text, request);
-  return read ? "" : read.error().text;
+  return read ? "" : say(read.error(), label_of(request.dimension), request);
 }
 
 }  // namespace

@@ -2,9 +2,10 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "core/answer/stopping.hpp"
 #include "core/json/contract.hpp"
+#include "core/sheets/sources.hpp"
 #include "tests/support/catch.hpp"
+#include "tests/support/sheets.hpp"
 
 using Json = nlohmann::json;
 using treadwater::testing::Approx;
@@ -418,16 +419,17 @@ TEST_CASE("a field that does not read leaves no figure behind") {
 }
 
 TEST_CASE("every source that the sheet names is in its list") {
-  const auto listed = treadwater::answer::stopping_sources();
-  const auto& sheet = treadwater::answer::stopping_sheet();
-  const auto* surfaces = treadwater::answer::find_field(sheet, "surface");
-  const auto* tyres = treadwater::answer::find_field(sheet, "tyre_kind");
-  const auto* rubbers = treadwater::answer::find_field(sheet, "rubber");
+  const auto listed = treadwater::sheets::all_sources();
+  const auto& sheet =
+      treadwater::sheets::find_sheet(treadwater::sheets::all_sheets(), "stopping")->describe();
+  const auto* surfaces = treadwater::sheets::find_field(sheet, "surface");
+  const auto* tyres = treadwater::sheets::find_field(sheet, "tyre_kind");
+  const auto* rubbers = treadwater::sheets::find_field(sheet, "rubber");
   for (const auto& surface : surfaces->choices)
     for (const auto& tyre : tyres->choices)
       for (const auto& rubber : rubbers->choices)
         for (const char* water : {"0", "2 mm", "150 mm"}) {
-          treadwater::answer::Input input;
+          treadwater::sheets::Input input;
           input.set("speed", "140 km/h");
           input.set("surface", std::string(surface.value));
           input.set("tyre_kind", std::string(tyre.value));
@@ -439,9 +441,9 @@ TEST_CASE("every source that the sheet names is in its list") {
           input.set("obstacle", "60 m");
           input.set("radius", "90 m");
           input.set("grade", "-12");
-          const auto answer = treadwater::answer::stopping(input);
+          const auto answer = treadwater::testing::stopping(input);
           CHECK(answer.ok());
-          for (const auto* used : treadwater::answer::sources_used(answer)) {
+          for (const auto* used : treadwater::sheets::sources_used(answer)) {
             bool found = false;
             for (const auto* known : listed) found |= known->id == used->id;
             INFO(used->id);

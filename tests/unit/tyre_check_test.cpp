@@ -1,11 +1,10 @@
-#include "core/answer/tyre_check.hpp"
 
-#include "core/answer/sheets.hpp"
 #include "core/quantity/write.hpp"
 #include "tests/support/catch.hpp"
+#include "tests/support/sheets.hpp"
 
 using namespace treadwater;
-using namespace treadwater::answer;
+using namespace treadwater::sheets;
 using namespace treadwater::testing;
 
 namespace {
