@@ -4,10 +4,10 @@ import { after, test } from 'node:test';
 
 import { loadModule } from '../support/core.mjs';
 import { read } from '../support/paths.mjs';
-import { loadState } from '../support/state.mjs';
+import { pageModules } from '../support/page-modules.mjs';
 import { house, typed, visit } from './support.mjs';
 
-const state = await loadState();
+const state = await pageModules('form/state.ts');
 const description = JSON.parse((await loadModule()).describe());
 const old = JSON.parse(read('tests/browser/old-links.json'));
 

@@ -1,20 +1,20 @@
 import { html, render } from 'lit/html.js';
-import { App } from './app';
-import { loadFirst, loadWhole } from './engine';
-import { framed } from './frame';
-import { followPlaceLinks } from './go';
-import { keepOffline } from './offline';
-import { keeping } from './page';
-import { openForPrint } from './print';
-import { offerTools } from './tools';
-import { preferred, speak } from './words';
+import { App } from './page/app';
+import { loadFirst, loadWhole } from './core/engine';
+import { framed } from './embed/embedded';
+import { followPlaceLinks } from './page/navigate';
+import { keepOffline } from './page/offline';
+import { keeping } from './page/drawing';
+import { openForPrint } from './page/print';
+import { offerTools } from './page/panels';
+import { preferred, speak } from './core/language';
 
 const root = document.getElementById('page')!;
 const foot = document.getElementById('keeping')!;
 
 followPlaceLinks();
 openForPrint();
-if (framed) import('./framed').then(({ settle }) => settle(), () => { /* it stays as high as it is */ });
+if (framed) import('./embed/frame').then(({ settle }) => settle(), () => { /* it stays as high as it is */ });
 
 const started = start();
 offerTools(started);
@@ -36,7 +36,7 @@ async function start(): Promise<App> {
 // After the first answer: all the sheets, and putting aside what is typed.
 async function whole(app: App): Promise<void> {
   await loadWhole().then((engine) => app.widen(engine), () => app.stayNarrow());
-  import('./paper').then(({ onPaper }) => onPaper(app), () => { /* paper has the form as the screen has it */ });
+  import('./page/paper').then(({ onPaper }) => onPaper(app), () => { /* paper has the form as the screen has it */ });
   if (!framed) await import('./keep/draft').then(({ watch }) => watch(app), () => { /* what is typed is in the address */ });
 }
 

@@ -1,8 +1,8 @@
 // What was last typed into a sheet, put aside without being asked, to be offered on return: a link
 // can be too long for the address, and a phone forgets its tabs.
-import type { App } from '../app';
-import { rememberDraft } from '../remember';
-import type { Values } from '../state';
+import type { App } from '../page/app';
+import { rememberDraft } from '../core/remember';
+import type { Values } from '../form/state';
 import { contentOf, linkOf, newId, textOf } from './record';
 import { all, keepDraft } from './store';
 

@@ -1,14 +1,14 @@
 // The panel "Kept on this device": what is kept, under which name, and in and out by file.
 import { html, nothing, render } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
-import type { App } from '../app';
-import { rememberDraft } from '../remember';
-import { day } from '../state';
+import type { App } from '../page/app';
+import { rememberDraft } from '../core/remember';
+import { day } from '../form/state';
 import { fromFile, LONGEST_NAME, offerFile, toText } from './file';
 import { contentOf, linkOf, newId, textOf } from './record';
 import type { Draft, Kept } from './record';
 import { all, keep, onChange, remove } from './store';
-import { say } from '../words';
+import { say } from '../core/language';
 
 const MOST_TEXT = 4_000_000; // characters of one form: a field's list of thousands, and less than one file holds
 

@@ -4,7 +4,7 @@ import { openDB } from 'idb';
 import type { DBSchema, IDBPDatabase } from 'idb';
 import { upgraded } from './record';
 import type { Draft, Kept, KeptAsLink } from './record';
-import { say } from '../words';
+import { say } from '../core/language';
 
 interface Shelves extends DBSchema {
   kept: { key: string; value: Kept };

@@ -1,8 +1,8 @@
 // From the lines of a table to the rows of a list: which column is which field, by the names that the
 // core gives, and what had to be left out. Nothing is guessed: a cell goes to its field as it stands,
 // and the core says what it cannot read.
-import type { Field } from '../contract';
-import type { Kit } from '../kit';
+import type { Field } from '../core/contract';
+import type { Kit } from '../page/kit';
 import type { Lines } from './csv';
 
 export interface Cell {

@@ -1,7 +1,7 @@
 // A whole table pasted into a list, opened from a file, or the list itself edited as text.
-import type { App } from '../app';
-import type { Field } from '../contract';
-import type { Kit } from '../kit';
+import type { App } from '../page/app';
+import type { Field } from '../core/contract';
+import type { Kit } from '../page/kit';
 import { named, rowsOf } from './columns';
 import type { Read } from './columns';
 import { read, write } from './csv';
