@@ -1,6 +1,6 @@
 // Dresses the page as its owner chose, before it is first drawn: a script of its own, since the
-// page's content policy allows none within it. src/page/settings.ts tells it of a change by an event, and
-// another tab by its storage.
+// page's content policy allows none within it. The settings tell it of a change by an event, and another
+// tab by its storage.
 (() => {
   const choices = { look: ['light', 'dark', 'contrast'], text: ['larger', 'largest'] };
   const papers = { light: '#faf9f6', dark: '#12171a' };

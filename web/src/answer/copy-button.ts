@@ -14,18 +14,18 @@ export function copyButton(label: string, textNow: () => string, act = copy) {
 
 export async function copy(button: HTMLElement, text: string): Promise<void> {
   const box = button.parentElement!;
-  const said = box.querySelector('.copied')!;
+  const status = box.querySelector('.copied')!;
   const byHand = box.querySelector('textarea')!;
   try {
     await navigator.clipboard.writeText(text);
     byHand.hidden = true;
-    said.textContent = say('Copied.');
-    setTimeout(() => { said.textContent = ''; }, 5000);
+    status.textContent = say('Copied.');
+    setTimeout(() => { status.textContent = ''; }, 5000);
   } catch {
     byHand.value = text;
     byHand.hidden = false;
     byHand.focus();
     byHand.select();
-    said.textContent = say(say('This browser keeps its clipboard shut: copy the text below.'));
+    status.textContent = say('This browser keeps its clipboard shut: copy the text below.');
   }
 }

@@ -9,14 +9,14 @@ function numbered({ cautions, limits, figures, sources }: Answer): string[] {
   return [...new Set([...met, ...Object.keys(sources)])].filter((id) => Object.hasOwn(sources, id));
 }
 
-export function refs(said: Answer, sources: string[]) {
-  const known = numbered(said);
+export function refs(answer: Answer, sources: string[]) {
+  const known = numbered(answer);
   return sources.filter((id) => known.includes(id)).map((id) => html`
     <a class="ref" href="#source-${id}" data-goto="source-${id}" aria-label=${say('Source #', known.indexOf(id) + 1)}>[${known.indexOf(id) + 1}]</a>`);
 }
 
-export function sourceList(said: Answer) {
-  const all = numbered(said).map((id) => [id, said.sources[id]!] as const);
+export function sourceList(answer: Answer) {
+  const all = numbered(answer).map((id) => [id, answer.sources[id]!] as const);
   if (!all.length) return nothing;
   return html`
     <details>

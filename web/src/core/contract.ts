@@ -1,5 +1,12 @@
-// What the core and the page say to each other. The core says, the page draws: nothing in this
-// folder knows about tyres.
+// What the core and whoever asks it say to each other: describe() gives a Description, answer() takes
+// an Input and gives an Answer. Other people's programs get this very file, beside web/npm/index.d.ts.
+
+export type Value = string | number | boolean | null;
+
+/** A field's id to what a person would write ("33 psi"), or for a list to its rows. */
+export type Input = { [field: string]: Value | Input[] };
+
+// ---- describe()
 
 export interface Choice {
   value: string;
@@ -9,33 +16,46 @@ export interface Choice {
 export interface Field {
   id: string;
   label: string;
-  hint?: string;
+  hint: string;
   kind: 'text' | 'quantity' | 'choice' | 'number' | 'date' | 'list' | 'yes-no';
-  required?: boolean;
-  default?: string;
-  example?: string;
+  required: boolean;
+  default: string;
+  example: string;
+  dimension?: string;
+  min?: string;
+  max?: string;
   units?: string[];
-  preferred?: Record<string, string>; // unit system → the unit a picker starts with
+  /** Unit system to the unit that a picker starts with. */
+  preferred?: Record<string, string>;
   choices?: Choice[];
-  fields?: Field[]; // of a list
-  row_names?: string[]; // of a list: there are these rows, and no more
-  most?: number; // of a list: as many rows as are read
-  also?: string[]; // what else its column is called in people's own tables
+  /** Of a list. */
+  fields?: Field[];
+  /** Of a list: there are these rows, and no more. */
+  row_names?: string[];
+  /** Of a list: as many rows as are read. */
+  most?: number;
+  /** What else its column is called in people's own tables. */
+  also?: string[];
 }
 
-export type Given = string | { [field: string]: Given }[];
-export type Input = { [field: string]: Given };
+export interface Example {
+  title: string;
+  input: Input;
+}
 
 export interface Sheet {
   id: string;
   title: string;
   purpose: string;
   fields: Field[];
-  example?: { title: string; input: Input };
-  long?: boolean; // its answer may take a while: asked for beside the page
-  elsewhere?: boolean; // known by name only, until the whole core is here
+  example?: Example;
+  /** An answer can take seconds; ask for it in a worker, or with a listener. */
+  long?: boolean;
+  /** Known by name only: the module of a first visit has no more of it. */
+  elsewhere?: boolean;
 }
 
+/** A way in: a sheet, and what is filled in of it. */
 export interface Way {
   id: string;
   title: string;
@@ -50,20 +70,39 @@ export interface Description {
   safety: string;
   ways: Way[];
   sheets: Sheet[];
-  languages?: Choice[]; // that the words can be had in
+  sources: Record<string, Source>;
 }
+
+// ---- answer()
 
 export type Level = 'fit' | 'care' | 'unfit' | 'note';
 
 export interface Problem {
-  field: string; // a row of a list: "list.0.field"
+  /** In a row of a list: "list.0.field". */
+  field: string;
   code: string;
   text: string;
+}
+
+export interface Verdict {
+  level: Level;
+  text: string;
+}
+
+export interface HoldTo {
+  /** 0: do not drive. */
+  kmh: number;
+  text: string;
+  governed_by: string;
+  why: string;
 }
 
 export interface Limit {
   id: string;
   label: string;
+  kmh: number;
+  low_kmh: number;
+  high_kmh: number;
   text: string;
   governs: boolean;
   why: string;
@@ -73,8 +112,12 @@ export interface Limit {
 export interface Figure {
   id: string;
   label: string;
+  value: number;
+  unit: string;
+  low?: number;
+  high?: number;
   text: string;
-  note?: string;
+  note: string;
   sources: string[];
 }
 
@@ -85,25 +128,28 @@ export interface Caution {
   sources: string[];
 }
 
-export interface Source {
-  title: string;
-  clause?: string;
-  year?: number | string;
-  standing: string;
-}
-
 export interface Block {
   kind: string;
   id: string;
   title: string;
+  text: string;
+  [more: string]: unknown;
+}
+
+export interface Source {
+  title: string;
+  clause: string;
+  year: string;
+  /** "published", "secondary", "memory" or "common practice", in the language asked for. */
+  standing: string;
 }
 
 export interface Answer {
   sheet: string;
   ok: boolean;
   problems: Problem[];
-  verdict?: { level: Level; text: string };
-  hold_to?: { kmh: number; text: string; governed_by?: string; why?: string };
+  verdict?: Verdict;
+  hold_to?: HoldTo;
   limits: Limit[];
   figures: Figure[];
   cautions: Caution[];

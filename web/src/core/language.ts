@@ -37,6 +37,8 @@ export function say(english: string, ...values: (string | number)[]): string {
   });
 }
 
+export type Say = typeof say;
+
 // The decimal sign of the language.
 export function decimals(number: string): string {
   return number.replace('.', catalogue['.'] ?? '.');

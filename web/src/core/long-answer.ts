@@ -3,70 +3,71 @@
 import type { Answer, Input } from './contract';
 import type { Engine } from './engine';
 import { catalogueText, language } from './language';
-import type { Reply } from './worker';
+import type { Question, Reply } from './worker-messages';
 
-export interface Hearing {
-  share(share: number): void;
-  said(answer: Answer | undefined): void; // undefined: the core failed
+export interface Listener {
+  progress(share: number): void;
+  answered(answer: Answer | undefined): void; // undefined: the core failed
 }
 
 let worker: Worker | undefined;
 let refused = false;
 let ready = false;
-let busy: (() => void) | undefined; // what was asked and is not answered yet
-let taught = ''; // the language that the worker was given last
+let pending: (() => void) | undefined; // what was asked and is not answered yet
+let learnt = ''; // the language that the worker was given last
 
 // Only the newest question is answered: one that is still being worked out is dropped.
-export function ask(engine: Engine, sheet: string, input: Input, hearing: Hearing): void {
+export function ask(engine: Engine, sheet: string, input: Input, listener: Listener): void {
   stop();
   const onPage = () => {
-    busy = undefined;
-    hearing.said(answerOf(() => engine.answer(sheet, input)));
+    pending = undefined;
+    listener.answered(answerOf(() => engine.answer(sheet, input)));
   };
-  const now = refused ? undefined : hired();
-  if (!now) {
-    later(onPage);
+  const asked = refused ? undefined : start();
+  if (!asked) {
+    soon(onPage);
     return;
   }
-  const put = () => {
-    const catalogue = taught === language() ? '' : catalogueText();
-    taught = language();
-    now.postMessage({ sheet, input: JSON.stringify({ ...input, language: taught }), language: taught, catalogue });
+  const send = () => {
+    const catalogue = learnt === language() ? '' : catalogueText();
+    learnt = language();
+    const question: Question = { sheet, input: JSON.stringify({ ...input, language: learnt }), language: learnt, catalogue };
+    asked.postMessage(question);
   };
-  busy = put;
-  if (ready) put();
-  now.onmessage = ({ data }: MessageEvent<Reply>) => {
-    if (now !== worker) return;
+  pending = send;
+  if (ready) send();
+  asked.onmessage = ({ data }: MessageEvent<Reply>) => {
+    if (asked !== worker) return;
     if (data.kind === 'ready') {
       ready = true;
-      if (busy === put) put();
-    } else if (data.kind === 'share') hearing.share(data.share);
-    else if (data.kind === 'said') {
-      busy = undefined;
-      hearing.said(answerOf(() => JSON.parse(data.text)));
+      if (pending === send) send();
+    } else if (data.kind === 'progress') listener.progress(data.share);
+    else if (data.kind === 'answer') {
+      pending = undefined;
+      listener.answered(answerOf(() => JSON.parse(data.text)));
     } else fail();
   };
-  now.onerror = (event) => {
+  asked.onerror = (event) => {
     event.preventDefault();
-    if (now === worker) fail();
+    if (asked === worker) fail();
   };
   // One that never got ready is no loss; one that broke off at work has met a fault of the core.
   function fail(): void {
     refused = !ready;
-    dismiss();
-    if (refused) later(onPage);
-    else hearing.said(undefined);
+    end();
+    if (refused) soon(onPage);
+    else listener.answered(undefined);
   }
 }
 
 export function stop(): void {
-  if (busy && ready) dismiss();
-  busy = undefined;
+  if (pending && ready) end();
+  pending = undefined;
 }
 
-function later(work: () => void): void {
-  busy = work;
-  setTimeout(() => { if (busy === work) work(); }, 50); // once the words that it is under way are on the screen
+function soon(work: () => void): void {
+  pending = work;
+  setTimeout(() => { if (pending === work) work(); }, 50); // once the words that it is under way are on the screen
 }
 
 function answerOf(work: () => Answer): Answer | undefined {
@@ -77,15 +78,15 @@ function answerOf(work: () => Answer): Answer | undefined {
   }
 }
 
-function dismiss(): void {
+function end(): void {
   worker?.terminate();
   worker = undefined;
   ready = false;
-  busy = undefined;
-  taught = '';
+  pending = undefined;
+  learnt = '';
 }
 
-function hired(): Worker | undefined {
+function start(): Worker | undefined {
   try {
     worker ??= new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
   } catch {

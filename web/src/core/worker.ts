@@ -1,20 +1,8 @@
-// Beside the page: the whole core once more, for the sheets whose answers take long. One question
-// at a time; whoever wants to ask something else meanwhile ends this worker and starts another.
+// The worker: the whole core once more, for the sheets whose answers take long. One question at a
+// time; whoever wants to ask something else meanwhile ends this worker and starts another.
 import create from '../generated/treadwater.mjs';
 import wholeUrl from '../generated/treadwater.wasm?url';
-
-export interface Question {
-  sheet: string;
-  input: string;
-  language: string;
-  catalogue: string; // empty where it is known already
-}
-
-export type Reply =
-  | { kind: 'ready' }
-  | { kind: 'share'; share: number } // how much of the work is done, 0 to 1
-  | { kind: 'said'; text: string }
-  | { kind: 'failed' };
+import type { Question, Reply } from './worker-messages';
 
 const PAUSE = 150; // ms between two words on how far it has come: nobody reads faster
 
@@ -34,9 +22,9 @@ try {
         const now = Date.now();
         if (now - last < PAUSE) return;
         last = now;
-        reply({ kind: 'share', share });
+        reply({ kind: 'progress', share });
       });
-      reply({ kind: 'said', text });
+      reply({ kind: 'answer', text });
     } catch {
       reply({ kind: 'failed' });
     }

@@ -9,16 +9,16 @@ const READABLE = 4.5; // WCAG's contrast of text
 const SEEN = 3; // and of what is not text
 const root = document.documentElement;
 
-export function settle(): void {
+export function followPageAround(): void {
   addEventListener('message', ({ source, data }: MessageEvent) => {
     if (source === parent && data?.treadwater === 'theme') wear(data.theme);
   });
-  new ResizeObserver(() => tell({ treadwater: 'height', height: root.getBoundingClientRect().height })).observe(root);
-  tell({ treadwater: 'ready' });
+  new ResizeObserver(() => send({ treadwater: 'height', height: root.getBoundingClientRect().height })).observe(root);
+  send({ treadwater: 'ready' });
 }
 
 // The page around may be anybody's: it is told a height, and nothing that was typed.
-function tell(message: object): void {
+function send(message: object): void {
   parent.postMessage(message, '*');
 }
 

@@ -1,53 +1,82 @@
 // Draws any sheet's form from its fields. Each field is label, hint, error, input, in that order.
 import { html, nothing } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
-import type { App } from '../page/app';
-import type { Choice, Field } from '../core/contract';
-import { carriesUnit, leaves, plain, rowName, rows, text, unitOf, withUnit } from './state';
+import type { Answer, Choice, Field, Problem } from '../core/contract';
 import { say } from '../core/language';
+import { carriesUnit, unitOf, withUnit } from './units';
+import { leaves, plain, rowName, rows, text } from './values';
+import type { Form } from './values';
 
-export function form(app: App) {
-  const { fields } = app.form.sheet;
+// What the form needs of whoever holds it.
+export interface FormHost {
+  readonly form: Form;
+  readonly emptied: Form | undefined; // to bring back what was emptied, removed or written over
+  readonly asking: { readonly answer: Answer | undefined; readonly summary: Problem[]; problem(path: string): string };
+  readonly rows: RowsHost;
+  typed(path: string, value: string): void;
+  chosen(path: string, value: string): void;
+  left(path: string): void;
+  check(): void;
+  empty(): void;
+  bringBack(): void;
+  draw(): void;
+}
+
+// Lists: their rows, and the panel through which a whole table goes into one.
+export interface RowsHost {
+  readonly unfolded: Set<string>; // rows, by their paths
+  readonly panel: { readonly list: string; draw(): unknown } | undefined;
+  readonly taken: Map<string, string>; // what was said of the table that a list was taken from
+  unfold(row: string, open: boolean): void;
+  add(list: string, field: Field): void;
+  remove(list: string, field: Field, row: number): void;
+  swap(list: string, row: number, other: number): void;
+  copy(list: string, field: Field, row: number): void;
+  openTable(list: string, field: Field, edit: boolean): void;
+}
+
+export function formView(host: FormHost) {
+  const { fields } = host.form.sheet;
   const units = fields.filter((field) => field.id === 'units');
   const others = fields.filter((field) => field.id !== 'units');
   return html`
     <form novalidate autocomplete="off"
-      @submit=${(event: Event) => { event.preventDefault(); app.check(); }}
-      @input=${(event: Event) => onInput(app, event)}
-      @focusout=${(event: Event) => onLeave(app, event)}>
-      ${summary(app)}
-      ${units.map((field) => radios(app, field, field.id, 'switch'))}
-      ${others.map((field) => draw(app, field, field.id))}
+      @submit=${(event: Event) => { event.preventDefault(); host.check(); }}
+      @input=${(event: Event) => onInput(host, event)}
+      @focusout=${(event: Event) => onLeave(host, event)}>
+      ${summary(host)}
+      ${units.map((field) => radios(host, field, field.id, 'switch'))}
+      ${others.map((field) => draw(host, field, field.id))}
       <div class="actions">
         <button class="primary">${say('Check')}</button>
-        <button type="button" @click=${() => app.empty()}>${say('Empty the form')}</button>
-        ${app.emptied ? html`<button type="button" @click=${() => app.bringBack()}>${say('Bring it back')}</button>` : nothing}
+        <button type="button" @click=${() => host.empty()}>${say('Empty the form')}</button>
+        ${host.emptied ? html`<button type="button" @click=${() => host.bringBack()}>${say('Bring it back')}</button>` : nothing}
       </div>
     </form>`;
 }
 
-function onInput(app: App, event: Event): void {
+function onInput(host: FormHost, event: Event): void {
   const { dataset, type, value } = event.target as HTMLInputElement;
   if (!dataset['path']) return;
-  if (type === 'text') app.typed(dataset['path'], value);
-  else app.chosen(dataset['path'], value);
+  if (type === 'text') host.typed(dataset['path'], value);
+  else host.chosen(dataset['path'], value);
 }
 
-function onLeave(app: App, event: Event): void {
+function onLeave(host: FormHost, event: Event): void {
   const { path } = (event.target as HTMLElement).dataset;
-  if (path) app.left(path);
+  if (path) host.left(path);
 }
 
 // ---- the summary of what is wrong
 
-function summary(app: App) {
-  if (!app.summary.length) return nothing;
+function summary(host: FormHost) {
+  if (!host.asking.summary.length) return nothing;
   return html`
     <div class="summary" id="problems" tabindex="-1" aria-labelledby="problems-heading">
       <div role="alert">
         <h3 id="problems-heading">${say('Before there is an answer')}</h3>
         <ul>
-          ${app.summary.map(({ field, text: said }) => html`
+          ${host.asking.summary.map(({ field, text: said }) => html`
             <li>${document.getElementById(idOf(field)) ? html`<a href="#${idOf(field)}" data-goto=${idOf(field)}>${said}</a>` : said}</li>`)}
         </ul>
       </div>
@@ -60,21 +89,21 @@ export function idOf(path: string): string {
   return `field-${path}`;
 }
 
-function draw(app: App, field: Field, path: string): unknown {
+function draw(host: FormHost, field: Field, path: string): unknown {
   switch (field.kind) {
-    case 'list': return list(app, field, path);
-    case 'choice': return (field.choices?.length ?? 0) > 3 ? select(app, field, path) : radios(app, field, path);
-    case 'yes-no': return radios(app, { ...field, choices: yesNo() }, path, 'switch');
-    default: return entry(app, field, path);
+    case 'list': return list(host, field, path);
+    case 'choice': return (field.choices?.length ?? 0) > 3 ? select(host, field, path) : radios(host, field, path);
+    case 'yes-no': return radios(host, { ...field, choices: yesNo() }, path, 'switch');
+    default: return entry(host, field, path);
   }
 }
 
 const yesNo = (): Choice[] => [{ value: 'yes', label: say('Yes') }, { value: 'no', label: say('No') }];
 
-function entry(app: App, field: Field, path: string) {
-  const typed = text(app.form.values, path);
-  const unit = field.kind === 'quantity' ? unitShown(app, field, path, typed) : '';
-  const error = app.problem(path);
+function entry(host: FormHost, field: Field, path: string) {
+  const typed = text(host.form.values, path);
+  const unit = field.kind === 'quantity' ? unitShown(host, field, path, typed) : '';
+  const error = host.asking.problem(path);
   const capitals = field.example !== undefined && field.example === field.example.toUpperCase();
   return html`
     <div class="field ${field.kind === 'number' ? 'short' : ''}">
@@ -95,13 +124,13 @@ function entry(app: App, field: Field, path: string) {
 }
 
 // A typed unit counts before the picked one, so the picker shows it where it knows it.
-function unitShown(app: App, field: Field, path: string, typed: string): string {
+function unitShown(host: FormHost, field: Field, path: string, typed: string): string {
   if (carriesUnit(typed)) {
     const known = [...(field.units ?? [])].sort((a, b) => b.length - a.length)
       .find((unit) => typed.trim().toLowerCase().endsWith(unit.toLowerCase()));
     if (known) return known;
   }
-  return unitOf(app.form.values, path, field);
+  return unitOf(host.form.values, path, field);
 }
 
 function picker(field: Field, path: string, shown: string) {
@@ -116,9 +145,9 @@ function spell(unit: string): string {
   return unit.startsWith('/') ? `1${unit}` : unit;
 }
 
-function select(app: App, field: Field, path: string) {
-  const chosen = text(app.form.values, path);
-  const error = app.problem(path);
+function select(host: FormHost, field: Field, path: string) {
+  const chosen = text(host.form.values, path);
+  const error = host.asking.problem(path);
   return html`
     <div class="field">
       <label for=${idOf(path)}>${field.label}${aside(field)}</label>
@@ -132,9 +161,9 @@ function select(app: App, field: Field, path: string) {
     </div>`;
 }
 
-function radios(app: App, field: Field, path: string, look = '') {
-  const chosen = text(app.form.values, path);
-  const error = app.problem(path);
+function radios(host: FormHost, field: Field, path: string, look = '') {
+  const chosen = text(host.form.values, path);
+  const error = host.asking.problem(path);
   return html`
     <fieldset class="field ${look}" aria-describedby=${describedBy(field, path, error)}>
       <legend>${field.label}${aside(field)}</legend>
@@ -152,64 +181,64 @@ function radios(app: App, field: Field, path: string, look = '') {
 
 // ---- lists
 
-function list(app: App, field: Field, path: string) {
-  const count = rows(app.form.values, path, field);
+function list(host: FormHost, field: Field, path: string) {
+  const count = rows(host.form.values, path, field);
   return html`
     <fieldset class="field list" id=${idOf(path)} tabindex="-1">
       <legend>${field.label}</legend>
       ${help(field, path)}
-      ${fault(path, app.problem(path))}
-      ${count > MANY ? manyRows(app, path, count)
-        : Array.from({ length: count }, (_, row) => listRow(app, field, path, row, count))}
+      ${fault(path, host.asking.problem(path))}
+      ${count > MANY ? manyRows(host, path, count)
+        : Array.from({ length: count }, (_, row) => listRow(host, field, path, row, count))}
       ${field.row_names || count > MANY ? nothing : html`
-        <button type="button" @click=${() => { app.addRow(path, field); focusRow(path, count, 'input, select'); }}>${say('Add one more')}</button>`}
-      ${app.panel?.list === path ? app.panel.draw() : html`
-        <button type="button" id="open-${path}" @click=${() => app.openTable(path, field, false)}>${say('Paste or open a table')}<span class="unseen"> ${field.label}</span></button>
-        <button type="button" @click=${() => app.openTable(path, field, true)}>${say('Edit as text')}<span class="unseen"> ${field.label}</span></button>`}
-      <p class="taken" role="status">${app.taken.get(path) ?? nothing}</p>
+        <button type="button" @click=${() => { host.rows.add(path, field); focusRow(path, count, 'input, select'); }}>${say('Add one more')}</button>`}
+      ${host.rows.panel?.list === path ? host.rows.panel.draw() : html`
+        <button type="button" id="open-${path}" @click=${() => host.rows.openTable(path, field, false)}>${say('Paste or open a table')}<span class="unseen"> ${field.label}</span></button>
+        <button type="button" @click=${() => host.rows.openTable(path, field, true)}>${say('Edit as text')}<span class="unseen"> ${field.label}</span></button>`}
+      <p class="taken" role="status">${host.rows.taken.get(path) ?? nothing}</p>
     </fieldset>`;
 }
 
 const MANY = 30; // rows, and no more are drawn one by one
 
 // So many rows are edited as text; what is wrong with one is said here.
-function manyRows(app: App, path: string, count: number) {
-  const wrong = app.answer?.problems.filter((problem) => problem.field.startsWith(`${path}.`)) ?? [];
+function manyRows(host: FormHost, path: string, count: number) {
+  const wrong = host.asking.answer?.problems.filter((problem) => problem.field.startsWith(`${path}.`)) ?? [];
   return html`
-    <p><strong>${count} rows.</strong> So many are not drawn one by one: edit them as text.</p>
+    <p><strong>${say('# rows.', count)}</strong> ${say('So many are not drawn one by one: edit them as text.')}</p>
     ${wrong.slice(0, 10).map(({ field, text: said }) => html`<p class="error">${say('Row #: #', Number(field.split('.')[1]) + 1, said)}</p>`)}
     ${wrong.length > 10 ? html`<p class="error">${say('And # more.', wrong.length - 10)}</p>` : nothing}`;
 }
 
 // Folded, a row says in a line what is in it.
-function listRow(app: App, field: Field, path: string, row: number, count: number) {
+function listRow(host: FormHost, field: Field, path: string, row: number, count: number) {
   const name = rowName(field, row);
   const here = `${path}.${row}`;
   const parts = field.fields ?? [];
   return html`
     <div class="row" id=${idOf(here)}>
-      ${row ? html`<button type="button" class="copy-row" @click=${() => app.copyRow(path, field, row)}>${say('Copy from the row above')}<span class="unseen"> ${name}</span></button>` : nothing}
-      <details ?open=${app.unfolded.has(here)} @toggle=${(event: Event) => onFold(app, here, event)}>
-        <summary><span>${name} <span class="digest">${digest(app, parts, `${here}.`)}</span></span></summary>
+      ${row ? html`<button type="button" class="copy-row" @click=${() => host.rows.copy(path, field, row)}>${say('Copy from the row above')}<span class="unseen"> ${name}</span></button>` : nothing}
+      <details ?open=${host.rows.unfolded.has(here)} @toggle=${(event: Event) => onFold(host, here, event)}>
+        <summary><span>${name} <span class="digest">${digest(host, parts, `${here}.`)}</span></span></summary>
         <fieldset>
           <legend class="unseen">${name}</legend>
-          ${parts.map((part) => draw(app, part, `${here}.${part.id}`))}
+          ${parts.map((part) => draw(host, part, `${here}.${part.id}`))}
         </fieldset>
         ${field.row_names ? nothing : html`
           <div class="row-actions">
             ${[-1, 1].map((step) => row + step < 0 || row + step >= count ? nothing : html`
-              <button type="button" data-step=${step} @click=${() => move(app, path, row, step)}>${step < 0 ? say('Move up') : say('Move down')}<span class="unseen"> ${name}</span></button>`)}
-            <button type="button" @click=${() => remove(app, field, path, row)}>${say('Remove')}<span class="unseen"> ${name}</span></button>
+              <button type="button" data-step=${step} @click=${() => move(host, path, row, step)}>${step < 0 ? say('Move up') : say('Move down')}<span class="unseen"> ${name}</span></button>`)}
+            <button type="button" @click=${() => remove(host, field, path, row)}>${say('Remove')}<span class="unseen"> ${name}</span></button>
           </div>`}
       </details>
     </div>`;
 }
 
-function digest(app: App, parts: Field[], prefix: string): string {
-  const { values } = app.form;
+function digest(host: FormHost, parts: Field[], prefix: string): string {
+  const { values } = host.form;
   const said: string[] = [];
   for (const [path, field, name] of leaves(parts, values, prefix)) {
-    if (app.problem(path)) return say('To put right');
+    if (host.asking.problem(path)) return say('To put right');
     const typed = plain(text(values, path));
     if (!typed || typed === field.default) continue;
     if (field.kind === 'quantity') said.push((carriesUnit(typed) ? typed : withUnit(typed, unitOf(values, path, field))).replaceAll(' ', '\u00a0'));
@@ -219,11 +248,11 @@ function digest(app: App, parts: Field[], prefix: string): string {
   return said.join(', ') || say('Empty');
 }
 
-function onFold(app: App, row: string, { currentTarget }: Event): void {
+function onFold(host: FormHost, row: string, { currentTarget }: Event): void {
   const { open } = currentTarget as HTMLDetailsElement;
-  if (app.unfolded.has(row) === open) return;
-  app.unfold(row, open);
-  app.draw();
+  if (host.rows.unfolded.has(row) === open) return;
+  host.rows.unfold(row, open);
+  host.draw();
 }
 
 // What was pressed has moved or gone: the focus goes where it would be looked for.
@@ -231,15 +260,15 @@ function focusRow(path: string, row: number, what: string): void {
   document.getElementById(idOf(`${path}.${row}`))?.querySelector<HTMLElement>(what)?.focus();
 }
 
-function move(app: App, path: string, row: number, step: number): void {
-  app.swapRows(path, row, row + step);
+function move(host: FormHost, path: string, row: number, step: number): void {
+  host.rows.swap(path, row, row + step);
   focusRow(path, row + step, '.row-actions button');
   focusRow(path, row + step, `[data-step="${step}"]`);
 }
 
-function remove(app: App, field: Field, path: string, row: number): void {
-  app.removeRow(path, field, row);
-  const left = rows(app.form.values, path, field);
+function remove(host: FormHost, field: Field, path: string, row: number): void {
+  host.rows.remove(path, field, row);
+  const left = rows(host.form.values, path, field);
   if (left) focusRow(path, Math.min(row, left - 1), 'summary');
   else document.getElementById(idOf(path))?.querySelector('button')?.focus();
 }

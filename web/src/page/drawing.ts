@@ -1,31 +1,31 @@
 // The whole page, top to bottom.
 import { html, nothing } from 'lit/html.js';
-import { answer, glance } from '../answer/view';
-import type { App } from './app';
-import { form } from '../form/view';
-import { framed } from '../embed/embedded';
-import type { Keeping } from './offline';
-import { day, today } from '../form/state';
+import { answerView, glance } from '../answer/view';
+import { day, today } from '../core/dates';
 import { say } from '../core/language';
+import { embedded } from '../embed/embedded';
+import { formView } from '../form/view';
+import type { App } from './app';
+import type { Keeping } from './offline';
 
-export function page(app: App) {
+export function pageView(app: App) {
   const { sheet, example } = app.form;
   return html`
     ${app.notes.map((note) => html`<p class="notice">${note}</p>`)}
-    ${framed ? nothing : [app.offer ? offer(app) : nothing, ways(app), sheets(app)]}
+    ${embedded ? nothing : [app.offer ? offer(app) : nothing, ways(app), sheets(app)]}
     <div class="sheet">
       <section class="asking" aria-labelledby="form">
         <h2 id="form" tabindex="-1">${sheet.title}</h2>
         <p class="purpose">${sheet.purpose}</p>
         ${example && sheet.example ? exampleMark(app, sheet.example.title) : glance(app)}
         <div id="paper-form" hidden></div>
-        ${form(app)}
+        ${formView(app)}
       </section>
-      <section class="answering" aria-labelledby="answer-heading" aria-busy=${app.working ? 'true' : nothing}>${app.formOnly ? nothing : answer(app)}</section>
+      <section class="answering" aria-labelledby="answer-heading" aria-busy=${app.asking.working ? 'true' : nothing}>${app.formOnly ? nothing : answerView(app)}</section>
     </div>
     <p class="unseen" role="status">${app.spoken}</p>
     <p class="version">${app.description.name} ${app.description.version}, ${today()}</p>
-    ${framed ? html`<p><a class="whole" href=${app.link()} target="_blank" rel="noopener">Open the whole tool</a></p>` : nothing}`;
+    ${embedded ? html`<p><a class="whole" href=${app.link()} target="_blank" rel="noopener">${say('Open the whole tool')}</a></p>` : nothing}`;
 }
 
 function ways(app: App) {
@@ -64,7 +64,7 @@ function offer(app: App) {
   return html`
     <div class="notice offer" role="group" aria-label=${say('Typed before')}>
       <p>${say('Go on with what you typed on #?', day(app.offer, true))}</p>
-      <button type="button" class="primary" @click=${() => app.goOn()}>${say('Go on')}</button>
+      <button type="button" class="primary" @click=${() => app.openDraft()}>${say('Go on')}</button>
       <button type="button" @click=${() => app.dropOffer()}>${say('Not now')}</button>
     </div>`;
 }

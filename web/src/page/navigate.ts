@@ -1,7 +1,7 @@
 // Moves within the page. The address holds the form's state, so a link to a place on the page must
 // not change it: such links carry data-goto, and come here instead.
 
-export function goTo(id: string): void {
+export function navigateTo(id: string): void {
   const target = document.getElementById(id);
   if (!target) return;
   for (let around = target.closest('details'); around; around = around.parentElement?.closest('details') ?? null) {
@@ -16,6 +16,6 @@ export function followPlaceLinks(): void {
     const link = (event.target as Element).closest<HTMLElement>('a[data-goto]');
     if (!link) return;
     event.preventDefault();
-    goTo(link.dataset['goto'] ?? '');
+    navigateTo(link.dataset['goto'] ?? '');
   });
 }

@@ -1,7 +1,7 @@
 // The buttons at the head of the page and below the answer, and the one panel that they open. What is in a panel
 // comes when it is first asked for.
-import type { App } from './app';
 import { say } from '../core/language';
+import type { App } from './app';
 
 const panels = {
   kept: () => import('../keep/panel'),
@@ -9,19 +9,19 @@ const panels = {
   share: () => import('./share'),
 };
 
-type Tool = keyof typeof panels;
+type Name = keyof typeof panels;
 
 // A press before the page has started waits until it has.
-export function offerTools(started: Promise<App>): void {
+export function offerPanels(started: Promise<App>): void {
   const root = document.getElementById('panel')!;
-  let shown: Tool | undefined;
+  let shown: Name | undefined;
 
-  const button = (tool: Tool) => document.querySelector<HTMLElement>(`.tools [data-tool="${tool}"], .actions [data-tool="${tool}"]`);
+  const button = (name: Name) => document.querySelector<HTMLElement>(`.tools [data-panel="${name}"], .actions [data-panel="${name}"]`);
 
-  const mark = (tool?: Tool) => {
-    shown = tool;
-    root.hidden = !tool;
-    for (const each of Object.keys(panels) as Tool[]) button(each)?.setAttribute('aria-expanded', String(each === tool));
+  const mark = (name?: Name) => {
+    shown = name;
+    root.hidden = !name;
+    for (const each of Object.keys(panels) as Name[]) button(each)?.setAttribute('aria-expanded', String(each === name));
   };
 
   const close = () => {
@@ -31,12 +31,12 @@ export function offerTools(started: Promise<App>): void {
     if (from) button(from)?.focus();
   };
 
-  const open = async (tool: Tool, focus: string) => {
+  const open = async (name: Name, focus: string) => {
     const place = document.createElement('div');
     root.replaceChildren(place);
-    mark(tool);
+    mark(name);
     try {
-      const [{ show }, app] = await Promise.all([panels[tool](), started]);
+      const [{ show }, app] = await Promise.all([panels[name](), started]);
       await show(app, place, close);
     } catch {
       place.className = 'notice';
@@ -46,11 +46,11 @@ export function offerTools(started: Promise<App>): void {
   };
 
   document.addEventListener('click', (event) => {
-    const pressed = (event.target as Element).closest<HTMLElement>('[data-tool]');
-    const tool = pressed?.dataset['tool'] as Tool | undefined;
-    if (!pressed || !tool) return;
-    if (shown === tool && pressed === button(tool)) close();
-    else void open(tool, pressed.dataset['focus'] ?? 'panel-heading');
+    const pressed = (event.target as Element).closest<HTMLElement>('[data-panel]');
+    const name = pressed?.dataset['panel'] as Name | undefined;
+    if (!pressed || !name) return;
+    if (shown === name && pressed === button(name)) close();
+    else void open(name, pressed.dataset['focus'] ?? 'panel-heading');
   });
   root.addEventListener('keydown', (event) => { if (event.key === 'Escape') close(); });
 }

@@ -2,12 +2,13 @@
 // and the link as a code. Made when the printer asks, and gone when it has done. All of it is brought
 // onto one page of A4 where that can be read.
 import { html, nothing, render } from 'lit/html.js';
+import type { Field } from '../core/contract';
+import { say } from '../core/language';
+import { withItsUnit } from '../form/units';
+import { rowName, rows, text } from '../form/values';
+import type { Values } from '../form/values';
 import type { App } from './app';
 import { codeOf } from './qr-code';
-import type { Field } from '../core/contract';
-import { rowName, rows, text, withItsUnit } from '../form/state';
-import type { Values } from '../form/state';
-import { say } from '../core/language';
 
 const MOST_ROWS = 40; // of a list
 

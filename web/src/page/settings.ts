@@ -2,11 +2,10 @@
 // put on its root element here and, before it is first drawn, by public/look.js.
 import { html, nothing, render } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
-import type { App } from './app';
 import type { Choice, Field } from '../core/contract';
-import { recallOne, rememberOne } from '../core/remember';
-import { text } from '../form/state';
 import { choose, LANGUAGES, language, say } from '../core/language';
+import { recallOne, rememberOne } from '../core/remember';
+import type { App } from './app';
 
 const looks = (): Choice[] => [
   { value: '', label: say('As the device') },
@@ -56,7 +55,7 @@ function asked(app: App, id: string) {
   const here = has(sheet);
   const field = here ?? app.description.sheets.map(has).find(Boolean);
   if (!field) return nothing;
-  const chosen = (here && text(values, id)) || recallOne(id) || field.default || '';
+  const chosen = (here && values.get(id)) || recallOne(id) || field.default || '';
   return select(id, field.label, field.choices ?? [], chosen, (value) => {
     keep(id, value);
     if (here) app.chosen(id, value);

@@ -1,10 +1,10 @@
 // The panel "Share": the link to the sheet as it is filled in, as a code for another phone's camera, and
 // the two lines that put the sheet into a page of one's own.
 import { html, nothing, render } from 'lit/html.js';
-import type { App } from './app';
-import { codeOf, tooLong } from './qr-code';
 import { copy, copyButton } from '../answer/copy-button';
 import { say } from '../core/language';
+import type { App } from './app';
+import { codeOf, tooLong } from './qr-code';
 
 let draw = () => {};
 const follow = () => draw(); // the link is always to what is in the form

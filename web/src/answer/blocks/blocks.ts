@@ -3,7 +3,7 @@ import { nothing } from 'lit/html.js';
 import type { Block } from '../../core/contract';
 import { chart } from './chart';
 import { drawing } from './drawing';
-import { later } from './later';
+import { afterWords } from './after-words';
 import { map } from './map';
 import { marking } from './marking';
 import { spoken } from './spoken';
@@ -17,5 +17,5 @@ const PICTURES = [chart, drawing, map] as unknown[];
 export function block(one: Block): unknown {
   const draw = Object.hasOwn(KINDS, one.kind) ? KINDS[one.kind] : undefined;
   if (!draw) return nothing;
-  return PICTURES.includes(draw) ? later(() => draw(one as never)) : draw(one as never);
+  return PICTURES.includes(draw) ? afterWords(() => draw(one as never)) : draw(one as never);
 }

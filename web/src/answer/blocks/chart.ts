@@ -2,45 +2,21 @@
 // the sentence above it and the table behind it carry what it says. What draws it comes after the
 // first answer; its place is kept.
 import { html, nothing, svg } from 'lit/html.js';
-import type { Block } from '../../core/contract';
-import { marksKey, named, placed, plain, shapeOf } from './axes';
-import type { Axis, Mark } from './axes';
-import { grid } from './table';
 import { say } from '../../core/language';
-
-export interface Series {
-  role: 'subject' | 'reference';
-  label: string;
-  x: (number | null)[];
-  y: (number | null)[]; // null is a gap
-  low?: (number | null)[];
-  high?: (number | null)[];
-}
-
-export interface Chart extends Block {
-  text: string;
-  x: Axis;
-  y: Axis;
-  series: Series[];
-  marks: Mark[];
-  columns: string[];
-  rows: string[][];
-}
+import { marksKey, named, placed, plain, shapeOf } from './axes';
+import type { Chart, Look } from './chart-parts';
+import { grid } from './table';
 
 // Lines are told apart by their dashes, in the picture and in its key alike.
 const DASHES = [[], [9, 5], [2, 4], [9, 4, 2, 4], [16, 5]];
 
-// Handed to the picture, not imported by it: what two chunks import would become a third one, to be
-// waited for before the first answer.
-const look = {
-  dashOf: (line: number): number[] => DASHES[line % DASHES.length]!,
-  widthOf: ({ role }: Series): number => (role === 'subject' ? 3 : 2),
+const look: Look = {
+  dashOf: (line) => DASHES[line % DASHES.length]!,
+  widthOf: ({ role }) => (role === 'subject' ? 3 : 2),
   shapeOf,
   placed,
   plain,
 };
-
-export type Look = typeof look;
 
 export function chart(one: Chart) {
   const { id, title, text, x, y, series, marks, columns, rows } = one;

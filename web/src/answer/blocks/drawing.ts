@@ -18,7 +18,6 @@ interface Shape {
 }
 
 interface Drawing extends Block {
-  text: string;
   width: number;
   height: number;
   shapes: Shape[];

@@ -10,7 +10,6 @@ import { say } from '../../core/language';
 type Row = (number | null)[];
 
 interface Map extends Block {
-  text: string;
   x: Axis;
   y: Axis;
   value: Axis;

@@ -1,7 +1,7 @@
 // The picture of a chart, on a canvas. It is drawn anew for other figures, another width, another
 // colour scheme, and in black for the printer.
 import uPlot from 'uplot';
-import type { Chart, Look } from './chart';
+import type { Chart, Look } from './chart-parts';
 
 // On paper the canvas is as large as this, and shrunk by the style sheet, so that its lines are sharp.
 const PAPER = { width: 1000, height: 330, scale: 2.2 };

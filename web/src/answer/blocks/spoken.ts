@@ -1,14 +1,10 @@
 // One sentence fit for a radio.
 import { html } from 'lit/html.js';
 import type { Block } from '../../core/contract';
-import { copyButton } from '../copy-button';
 import { say } from '../../core/language';
+import { copyButton } from '../copy-button';
 
-interface Spoken extends Block {
-  text: string;
-}
-
-export function spoken({ title, text }: Spoken) {
+export function spoken({ title, text }: Block) {
   return html`
     <h3>${title}</h3>
     <blockquote class="spoken"><p>${text}</p></blockquote>

@@ -1,14 +1,13 @@
 // What a table can do once it is here: a long one is shown in part, looked through, sorted and picked
 // from; any of them is taken along for a spreadsheet.
 import { forSpreadsheet } from '../../list/csv';
-import type { Kit } from '../../page/kit';
-import type { Table } from './table';
+import type { Table, TableParts } from './table-parts';
 
 const SHOWN = 50;
 const FEW = 12; // different words to pick by
 
 class TableMore extends HTMLElement {
-  declare kit: Kit;
+  declare parts: TableParts;
   #table: Table | undefined;
   #host = document.createElement('div');
   #all = false;
@@ -29,11 +28,11 @@ class TableMore extends HTMLElement {
 
   connectedCallback(): void {
     // The page may have set them before this class was here to take them.
-    for (const key of ['kit', 'table'] as const) {
+    for (const key of ['parts', 'table'] as const) {
       if (!Object.hasOwn(this, key)) continue;
-      const own = this[key as 'kit'];
+      const own = this[key as 'parts'];
       delete (this as Partial<TableMore>)[key];
-      this[key as 'kit'] = own;
+      this[key as 'parts'] = own;
     }
     this.append(this.#host);
     this.#draw();
@@ -47,7 +46,7 @@ class TableMore extends HTMLElement {
     const found = rows.filter((row) =>
       (!this.#picked || row[place] === this.#picked) && (!sought || row.some((cell) => cell.toLowerCase().includes(sought))));
     if (this.#by < 0) return found;
-    const order = new Intl.Collator(this.kit.language(), { numeric: true });
+    const order = new Intl.Collator(this.parts.language(), { numeric: true });
     const sign = this.#down ? -1 : 1;
     return [...found].sort((one, other) => sign * order.compare(one[this.#by] ?? '', other[this.#by] ?? ''));
   }
@@ -64,8 +63,8 @@ class TableMore extends HTMLElement {
   }
 
   #draw(): void {
-    if (!this.#table || !this.kit) return;
-    const { html, render, copyButton, say } = this.kit;
+    if (!this.#table || !this.parts) return;
+    const { html, render, copyButton, say } = this.parts;
     const { columns } = this.#table;
     const long = this.#table.rows.length > SHOWN;
     const plain = [...this.children].find((child) => child !== this.#host);
@@ -79,7 +78,7 @@ class TableMore extends HTMLElement {
   }
 
   #long() {
-    const { html, nothing, folding, live, say } = this.kit;
+    const { html, nothing, folding, live, say } = this.parts;
     const { id, title, columns, rows, picked_by } = this.#table!;
     const place = this.#place();
     const words = place < 0 ? [] : [...new Set(rows.map((row) => row[place] ?? ''))];

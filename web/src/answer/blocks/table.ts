@@ -1,17 +1,15 @@
-import { html, nothing } from 'lit/html.js';
-import type { Block } from '../../core/contract';
-import { kit } from '../../page/kit';
-
-export interface Table extends Block {
-  text?: string;
-  columns: string[];
-  rows: string[][];
-  picked_by?: string; // a column of few different words, to pick rows by
-}
+// A table of text. What more it can do comes later.
+import { html, nothing, render } from 'lit/html.js';
+import { live } from 'lit/directives/live.js';
+import { language, say } from '../../core/language';
+import { copyButton } from '../copy-button';
+import type { Table, TableParts } from './table-parts';
 
 const FIRST = 50; // rows, until what shows more of them is here
 const SHORT = 18, LONG = 60; // characters: a figure with its unit is shorter, a sentence longer
 const WIDTHS = [12, 19, 30, 52]; // rem: a phone with the largest text, a phone, the half of a desk, a whole one
+
+const parts: TableParts = { html, nothing, render, live, folding, copyButton, say, language };
 
 export function table(one: Table) {
   const { title, text, columns, rows } = one;
@@ -19,7 +17,7 @@ export function table(one: Table) {
   return html`
     <h3>${title}</h3>
     ${text ? html`<p>${text}</p>` : nothing}
-    <table-more .kit=${kit} .table=${one}>${folding(title, columns, rows.slice(0, FIRST))}</table-more>`;
+    <table-more .parts=${parts} .table=${one}>${folding(title, columns, rows.slice(0, FIRST))}</table-more>`;
 }
 
 // Where it is too wide for the page, each row becomes a short list under its name (styles.css), so that

@@ -12,7 +12,6 @@ interface Step {
 }
 
 interface Timeline extends Block {
-  text: string;
   steps: Step[];
 }
 

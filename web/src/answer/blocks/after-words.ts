@@ -3,7 +3,7 @@
 import { AsyncDirective, directive } from 'lit/async-directive.js';
 import { noChange } from 'lit/html.js';
 
-class Later extends AsyncDirective {
+class AfterWords extends AsyncDirective {
   #drawn = false;
   #frame = 0;
 
@@ -20,4 +20,4 @@ class Later extends AsyncDirective {
   }
 }
 
-export const later = directive(Later);
+export const afterWords = directive(AfterWords);
