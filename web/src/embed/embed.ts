@@ -15,6 +15,10 @@
   // the frame leaves out.
   const PROPERTIES = ['paper', 'ink', 'accent', 'corner', 'text'];
 
+  // What a screen reader calls the frame, where the page around does not say. What a sheet is called in
+  // other languages is known in the frame only, so here its id stands for it.
+  const SHEET: Record<string, string> = { fr: 'fiche\u00a0:', de: 'Blatt:', fi: 'lomake:' };
+
   class TreadwaterSheet extends HTMLElement {
     static readonly observedAttributes = ['sheet', 'preset', 'units', 'language', 'theme'];
     readonly #frame = document.createElement('iframe');
@@ -73,7 +77,13 @@
       const query = preset.toString();
       const address = `${new URL('index.html', folder)}#${encodeURIComponent(sheet)}${query && `?${query}`}`;
       if (this.#frame.src !== address) this.#frame.src = address;
-      this.#frame.title = this.title || `Treadwater: ${sheet.replaceAll('-', ' ')}`;
+      this.#frame.title = this.title || this.#called(sheet);
+    }
+
+    #called(sheet: string): string {
+      const language = this.getAttribute('language') ?? this.closest<HTMLElement>('[lang]')?.lang ?? navigator.language;
+      const words = SHEET[language.slice(0, 2).toLowerCase()];
+      return words ? `Treadwater, ${words} ${sheet}` : `Treadwater: ${sheet.replaceAll('-', ' ')}`;
     }
 
     #heard({ source, origin, data }: MessageEvent): void {
