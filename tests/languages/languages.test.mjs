@@ -1,13 +1,15 @@
 // Every sentence in every language: none is missing, none is left over, each keeps its gaps and its
 // figures, and an answer means the same whatever language it is given in.
 import assert from 'node:assert/strict';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { test } from 'node:test';
 
 import { chosen } from '../parity/inputs.mjs';
 import { loadModule } from '../support/core.mjs';
-import { read } from '../support/paths.mjs';
+import { read, root } from '../support/paths.mjs';
 import { left, read as texts } from './asked.mjs';
-import { corePhrases, literals, pagePhrases } from './phrases.mjs';
+import { corePhrases, literals, pageEscapes, pagePhrases, templates, wordsIn } from './phrases.mjs';
 
 const LANGUAGES = ['fr', 'de', 'fi'];
 const catalogues = Object.fromEntries(LANGUAGES.map((language) => [language, JSON.parse(read(`web/languages/${language}.json`))]));
@@ -162,4 +164,15 @@ test('a language is spoken for one answer, and an unknown one is English', () =>
 test('what is no catalogue is not learnt', () => {
   for (const text of ['', '[]', '"fr"', '{', 'null']) assert.equal(module.learn('yy', text), false, text);
   assert.equal(module.describeIn('yy'), module.describe());
+});
+
+test('nothing in the page\'s templates escapes the catalogues', () => {
+  assert.deepEqual(pageEscapes(), [['Treadwater', 'web/index.html']], 'a name is the same in every language');
+  const made = 'const a = html`<p title="Not said">${b ? html`<b>${c} rows.</b>` : \'so\'} Nor this.</p>`;';
+  assert.deepEqual(templates(made).flatMap(wordsIn), ['rows.', 'Not said', 'Nor this.']);
+  const files = readdirSync(join(root, 'web/src'), { recursive: true }).filter((file) => /\.ts$/.test(file) && !/generated/.test(file));
+  for (const file of files) {
+    const source = read(`web/src/${file}`);
+    assert.equal(templates(source).length, [...source.matchAll(/\b(html|svg)`/g)].length, `every template of ${file} is read`);
+  }
 });
