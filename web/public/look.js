@@ -25,7 +25,7 @@
   };
 
   const recall = () => dress({ look: kept('look'), text: kept('text') });
-  if (parent !== self) root.dataset.framed = ''; // within somebody else's page
+  if (parent !== self) root.dataset.embedded = ''; // within somebody else's page
   recall();
   addEventListener('storage', recall);
   document.addEventListener('dress', ({ detail }) => dress(detail));

@@ -7,14 +7,13 @@ import type { Description } from '../core/contract';
 import type { Engine } from '../core/engine';
 import { askedBy, language, say, speak } from '../core/language';
 import { remember, rememberDraft } from '../core/remember';
-import { carryOver } from '../form/fill';
 import { freeEmptyPickers, pinUnit } from '../form/units';
-import type { Form, FormHolder, Values } from '../form/values';
+import type { Form, FormHolder } from '../form/values';
 import type { FormHost } from '../form/view';
 import { leaveStep, linkTo, putInAddress } from './address';
 import { Asking } from './asking';
 import { navigateTo } from './navigate';
-import { draftOf, exampleOf, openingOf, untouched } from './opening';
+import { draftOf, emptied, exampleOf, openingOf, untouched, withTheirs } from './opening';
 import { Rows } from './rows';
 
 const RECOMPUTE = 120; // ms after a keystroke
@@ -220,32 +219,23 @@ export class App implements FormHolder, FormHost, AnswerHost {
     const fresh = untouched(this.description, sheet, id, false);
     const same = sheet === this.form.sheet;
     if (!same) leaveStep();
-    this.#begin({ sheet, values: same ? this.#withTheirs(fresh) : fresh, way: id, example: false });
+    const values = same ? withTheirs(this.form, fresh, this.description) : fresh;
+    this.#begin({ sheet, values, way: id, example: false });
     navigateTo('form');
   }
 
   // Takes the example's figures out and leaves the person's own.
   ownFigures(): void {
     this.#flush();
-    this.#begin({ ...this.form, values: this.#withTheirs(this.#bare()), example: false });
+    const fresh = emptied(this.form, this.description);
+    this.#begin({ ...fresh, values: withTheirs(this.form, fresh.values, this.description) });
     focusFirst();
-  }
-
-  // The form as it begins, without the example's figures.
-  #bare(): Values {
-    const { sheet, way } = this.form;
-    return untouched(this.description, sheet, way, false);
-  }
-
-  #withTheirs(fresh: Values): Values {
-    const { sheet, way, example } = this.form;
-    return carryOver(this.form, untouched(this.description, sheet, way, example), fresh);
   }
 
   empty(): void {
     this.#flush();
     const before = this.form;
-    this.#begin({ ...before, values: this.#bare(), example: false });
+    this.#begin(emptied(before, this.description));
     this.emptied = before;
     this.draw();
     focusFirst();
@@ -301,8 +291,7 @@ export class App implements FormHolder, FormHost, AnswerHost {
   #announce(): void {
     const { verdict, hold_to } = this.asking.answer ?? {};
     const now = verdict ? `${verdict.text} ${hold_to ? `${holdTo(hold_to)}.` : ''}` : '';
-    if (now || this.spoken) this.spoken = now || say('No answer yet.');
-    this.draw();
+    this.tell(now || (this.spoken && say('No answer yet.')));
   }
 
   tell(spoken: string): void {

@@ -2,7 +2,7 @@
 import type { Description, Input, Sheet } from '../core/contract';
 import { say } from '../core/language';
 import { recall, recallDraft } from '../core/remember';
-import { start } from '../form/fill';
+import { carryOver, start } from '../form/fill';
 import { fromFragment } from '../form/link';
 import { wayOf } from '../form/values';
 import type { Form, Values } from '../form/values';
@@ -46,6 +46,16 @@ export function untouched(description: Description, sheet: Sheet, way: string, e
   if (preset) presets.push(preset);
   if (kept['units']) presets.push({ units: kept['units'] });
   return start(sheet, kept, ...presets);
+}
+
+// The same sheet and way in, without what was typed and without the example's figures.
+export function emptied(form: Form, description: Description): Form {
+  return { ...form, values: untouched(description, form.sheet, form.way, false), example: false };
+}
+
+// What the person typed into a form, laid over a fresh start.
+export function withTheirs(form: Form, fresh: Values, description: Description): Values {
+  return carryOver(form, untouched(description, form.sheet, form.way, form.example), fresh);
 }
 
 // A few of somebody else's words, short enough to be read.

@@ -20,7 +20,7 @@ export function table(one: Table) {
     <table-more .parts=${parts} .table=${one}>${folding(title, columns, rows.slice(0, FIRST))}</table-more>`;
 }
 
-// Where it is too wide for the page, each row becomes a short list under its name (styles.css), so that
+// Where it is too wide for the page, each row becomes a short list under its name (answer.css), so that
 // nothing of it lies outside the screen.
 export function folding(label: string, columns: string[], rows: string[][]) {
   const needed = columns.map((column, i) => rows.reduce((most, row) => Math.max(most, room(row[i])), word(column)) * 0.53 + 0.75)
