@@ -27,11 +27,13 @@ make_catalogues() {
   node "$root/web/languages/compile.mjs" || die "the catalogues of web/languages could not be made; see the message above."
 }
 
-# The same core for other people's programs, in the shape of an npm package.
+# The same core for other people's programs, in the shape of an npm package. The types of what goes in
+# and out are the page's own: the file holds nothing else.
 place_library() {
   mkdir -p "$root/build/npm/treadwater"
   cp -R "$root"/web/npm/* "$root/web/src/generated/languages" "$root/build/wasm/treadwater.mjs" "$root/build/wasm/treadwater.wasm" \
     "$root/LICENSE" "$root/build/npm/treadwater"
+  cp "$root/web/src/core/contract.ts" "$root/build/npm/treadwater/contract.d.ts"
 }
 
 # Folders count too: a file taken away changes only its folder's time.

@@ -20,7 +20,7 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     reportCompressedSize: false,
     rollupOptions: {
-      input: ['index.html', 'src/embed.ts'],
+      input: ['index.html', 'src/embed/embed.ts'],
       // Other people's pages name embed.js, so its name never changes.
       output: { entryFileNames: ({ name }) => (name === 'embed' ? 'embed.js' : 'assets/[name]-[hash].js'), chunkFileNames: chunk, assetFileNames },
     },
@@ -32,7 +32,7 @@ export default defineConfig({
   plugins: [
     catalogues(),
     VitePWA({
-      // A new version waits until the person asks for it; src/offline.ts registers and asks.
+      // A new version waits until the person asks for it; src/page/offline.ts registers and asks.
       registerType: 'prompt',
       injectRegister: false,
       manifest: {

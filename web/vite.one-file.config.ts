@@ -29,7 +29,7 @@ function noNeighbours(): Plugin {
   return {
     name: 'no-neighbours',
     enforce: 'pre',
-    transform: (code, id) => (id.endsWith('/beside.ts') ? code.replace(/new Worker\(.*\)/, 'undefined') : null),
+    transform: (code, id) => (id.endsWith('/long-answer.ts') ? code.replace(/new Worker\(.*\)/, 'undefined') : null),
     transformIndexHtml: {
       order: 'pre',
       handler: (html) => html.replace(/^<link rel="(icon|apple-touch-icon|preload)".*\n/gm, '')

@@ -90,7 +90,7 @@ test('two lines put a sheet, filled in, into a page with a strict policy; nothin
   assert.match(await sheet.locator('.hold-speed').innerText(), /\d+ mph/);
   assert.equal(await sheet.locator('[id="field-size"]').inputValue(), '205/55 R16 91V');
   assert.ok(await sheet.locator('.safety').isVisible());
-  for (const part of ['.ways', '.sheets', '[data-tool]', '.offer']) {
+  for (const part of ['.ways', '.sheets', '[data-panel]', '.offer']) {
     for (const one of await sheet.locator(part).all()) assert.ok(!await one.isVisible(), part);
   }
   assert.ok((await sheet.locator('.masthead').boundingBox()).height <= 1);
@@ -145,6 +145,26 @@ test('the link to the whole tool takes along what was typed', async () => {
   assert.ok(await tool.locator('.masthead').isVisible());
   assert.equal(await tool.locator('[id="field-tread"]').inputValue(), '6');
   assert.equal(await tool.evaluate(() => opener), null);
+  await context.close();
+});
+
+test('the frame has a name in the language of the sheet, else of the page around, else of the browser', async () => {
+  const { context, page } = await visitClub(`${script}
+    <treadwater-sheet sheet="standing-water" language="de"></treadwater-sheet>
+    <div lang="fr-CH"><treadwater-sheet sheet="standing-water"></treadwater-sheet></div>
+    <treadwater-sheet sheet="standing-water"></treadwater-sheet>
+    <treadwater-sheet sheet="standing-water" title="Our own"></treadwater-sheet>
+    <treadwater-sheet sheet="standing-water" language="sv"></treadwater-sheet>`, { locale: 'fi-FI' });
+  await page.waitForFunction(() => customElements.get('treadwater-sheet'));
+  const names = () => page.locator('treadwater-sheet iframe').evaluateAll((all) => all.map(({ title }) => title));
+  assert.deepEqual(await names(), ['Treadwater, Blatt: standing-water', 'Treadwater, fiche\u00a0: standing-water', 'Treadwater: standing water', 'Our own', 'Treadwater: standing water']);
+  await page.evaluate(() => {
+    document.documentElement.removeAttribute('lang');
+    document.querySelector('treadwater-sheet[title]').setAttribute('sheet', 'stopping');
+    document.body.append(Object.assign(document.createElement('treadwater-sheet'), { id: 'late' }));
+    document.getElementById('late').setAttribute('sheet', 'stopping');
+  });
+  assert.deepEqual((await names()).slice(3), ['Our own', 'Treadwater: standing water', 'Treadwater, lomake: stopping']);
   await context.close();
 });
 

@@ -103,7 +103,7 @@ test('another language in the settings keeps what was typed, and is remembered',
   await page.getByRole('button', { name: 'Check', exact: true }).click();
   await page.waitForSelector('.hold-speed');
   const before = { form: await typed(page), hold: await page.locator('.hold-speed').innerText() };
-  await page.locator('[data-tool=settings]').click();
+  await page.locator('[data-panel=settings]').click();
   await page.locator('#set-language').selectOption('de');
   await page.waitForFunction(() => document.documentElement.lang === 'de');
   assert.deepEqual({ form: await typed(page), hold: await page.locator('.hold-speed').innerText() }, before);
@@ -113,7 +113,7 @@ test('another language in the settings keeps what was typed, and is remembered',
   await ready(page);
   assert.equal(await lang(page), 'de');
   assert.deepEqual(await typed(page), before.form);
-  await page.locator('[data-tool=settings]').click();
+  await page.locator('[data-panel=settings]').click();
   await page.locator('#set-language').selectOption('en');
   await page.waitForFunction(() => document.documentElement.lang === 'en');
   assert.match(await page.locator('.masthead p').first().innerText(), /^Is this tyre fit/);
@@ -149,7 +149,7 @@ test('with the server stopped, the languages are all here', async (t) => {
   await gone.stop();
   await page.reload();
   await ready(page);
-  await page.locator('[data-tool=settings]').click();
+  await page.locator('[data-panel=settings]').click();
   for (const language of ['fi', 'fr']) {
     await page.locator('#set-language').selectOption(language);
     await page.waitForFunction((wanted) => document.documentElement.lang === wanted, language);

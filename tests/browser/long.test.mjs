@@ -53,8 +53,8 @@ async function watched(url, { before = async () => {}, options = {} } = {}) {
       set onmessage(then) {
         globalThis.inject = (data) => then.call(this, { data });
         super.onmessage = (event) => {
-          if (event.data.kind === 'said') globalThis.said += 1;
-          if (globalThis.holding && event.data.kind === 'said') globalThis.held.push({ question: this.question, deliver: () => then.call(this, event) });
+          if (event.data.kind === 'answer') globalThis.said += 1;
+          if (globalThis.holding && event.data.kind === 'answer') globalThis.held.push({ question: this.question, deliver: () => then.call(this, event) });
           else then.call(this, event);
         };
       }
@@ -118,7 +118,7 @@ test('while an event of 20 stages and 8 sets is worked out, nothing keeps the pa
 test('after a moment the page says that it is working it out and how far it has come; the former answer is marked', async () => {
   const { context, page } = await watched(SMALL);
   await working(page);
-  await page.evaluate(() => globalThis.inject({ kind: 'share', share: 0.405 }));
+  await page.evaluate(() => globalThis.inject({ kind: 'progress', share: 0.405 }));
   await page.getByText('Working it out: 40 %').waitFor();
   assert.equal(await page.locator('progress').getAttribute('value'), '0.405');
   assert.equal(await page.getByRole('progressbar', { name: 'Working it out: 40 %' }).count(), 1);
@@ -239,7 +239,7 @@ test('the worker is kept on the device too, under any path', async (t) => {
   await tab.addInitScript(() => {
     globalThis.said = 0;
     globalThis.Worker = class extends Worker {
-      set onmessage(then) { super.onmessage = (event) => { if (event.data.kind === 'said') globalThis.said += 1; then(event); }; }
+      set onmessage(then) { super.onmessage = (event) => { if (event.data.kind === 'answer') globalThis.said += 1; then(event); }; }
     };
   });
   await tab.goto(`${club.url}#stage-tyres`);
@@ -252,7 +252,7 @@ for (const [colorScheme, viewport] of [['light', { width: 320, height: 640 }], [
   test(`axe finds nothing while it works: ${colorScheme}, ${viewport.width} px`, async () => {
     const { context, page } = await watched(SMALL, { options: { bypassCSP: true, colorScheme, viewport } });
     await working(page);
-    await page.evaluate(() => globalThis.inject({ kind: 'share', share: 0.4 }));
+    await page.evaluate(() => globalThis.inject({ kind: 'progress', share: 0.4 }));
     await page.getByText('Working it out: 40 %').waitFor();
     assert.equal(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth), 0);
     await page.evaluate(axe);

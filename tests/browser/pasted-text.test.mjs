@@ -1,32 +1,12 @@
 // Tables as people have them, read without a browser: what parts the columns, their names, what is left out and
 // said; and text that is no table at all.
 import assert from 'node:assert/strict';
-import { createRequire } from 'node:module';
-import { join } from 'node:path';
 import { test } from 'node:test';
-import { pathToFileURL } from 'node:url';
 
 import { loadModule } from '../support/core.mjs';
-import { root } from '../support/paths.mjs';
+import { pageModules } from '../support/page-modules.mjs';
 
-// The page's own modules, from TypeScript.
-const { rolldown } = await import(pathToFileURL(createRequire(join(root, 'web/package.json')).resolve('rolldown')));
-
-async function modules() {
-  const source = join(root, 'web/src/list');
-  const bundle = await rolldown({
-    input: 'all',
-    plugins: [{
-      name: 'all',
-      resolveId: (id) => (id === 'all' ? '\0all' : null),
-      load: (id) => (id === '\0all' ? `export * from ${JSON.stringify(join(source, 'csv.ts'))}; export * from ${JSON.stringify(join(source, 'columns.ts'))};` : null),
-    }],
-  });
-  const { output } = await bundle.generate({ format: 'esm' });
-  return import(`data:text/javascript;base64,${Buffer.from(output[0].code).toString('base64')}`);
-}
-
-const { read, write, forSpreadsheet, rowsOf, named, fold } = await modules();
+const { read, write, forSpreadsheet, rowsOf, named, fold } = await pageModules('list/csv.ts', 'list/columns.ts');
 // As the page says it in English.
 const say = (english, ...values) => english.replace(/#/g, () => String(values.shift()));
 const plural = (one, other, n, ...values) => say(n === 1 ? one : other, ...(values.length ? values : [n]));

@@ -1,6 +1,6 @@
 // A slow phone, for which this machine six times slowed down stands in: how long after a keystroke is
 // the new answer on the screen? The page waits 120 ms for the next keystroke before it works anything
-// out (web/src/app.ts), so that a quick typist is not kept back; what counts is the work after that,
+// out (web/src/page/app.ts), so that a quick typist is not kept back; what counts is the work after that,
 // from the end of the wait to the picture of the words. The whole time is printed too.
 // What slows a browser down needs a processor itself. So every second visit is at full speed, with the
 // time in which the page is at work, not the wait for the next frame, counted six times. Of both ways

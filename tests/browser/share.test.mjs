@@ -95,7 +95,7 @@ test('what is too much for a code is said in a sentence, and the link is there a
   const link = `#stage-tyres?stages.rows=30&stages.name=${thirty('A+stage+with+a+long+name')}&stages.length=${thirty('10.25+km')}&stages.average=${thirty('100+km/h')}`;
   const { context, page, seen } = await shared({}, site.url + link);
   await page.getByRole('heading', { name: 'Tyres for the stages', level: 2 }).waitFor();
-  await page.waitForSelector('.actions [data-tool="share"]');
+  await page.waitForSelector('.actions [data-panel="share"]');
   await open(page);
   await page.getByText('too much for a code').waitFor();
   assert.equal(await page.locator('.panel .code').count(), 0);
@@ -138,7 +138,7 @@ test('where the device has no way to send, there is no such button', async () =>
   await page.getByRole('button', { name: 'Copy the link' }).waitFor();
   assert.equal(await page.getByRole('button', { name: 'Send the link' }).count(), 0);
   await page.getByRole('button', { name: 'Close' }).click();
-  assert.equal(await page.evaluate(() => document.activeElement.dataset.tool), 'share', 'the focus is back where it came from');
+  assert.equal(await page.evaluate(() => document.activeElement.dataset.panel), 'share', 'the focus is back where it came from');
   await context.close();
 });
 

@@ -4,22 +4,22 @@ import { after, test } from 'node:test';
 
 import { loadModule } from '../support/core.mjs';
 import { read } from '../support/paths.mjs';
-import { loadState } from '../support/state.mjs';
+import { pageModules } from '../support/page-modules.mjs';
 import { house, typed, visit } from './support.mjs';
 
-const state = await loadState();
+const { fromFragment, rows, start, toFields, toInput, toLink } = await pageModules('form/values.ts', 'form/fill.ts', 'form/link.ts');
 const description = JSON.parse((await loadModule()).describe());
 const old = JSON.parse(read('tests/browser/old-links.json'));
 
 const opened = (link) => {
-  const { form, ignored, without } = state.fromFragment(link, description);
+  const { form, ignored, without } = fromFragment(link, description);
   assert.deepEqual([ignored, without], [[], []], link);
   return form;
 };
 const fields = (form) => Object.fromEntries(form.values);
 // Each field under its own path: how a form is kept, and how links were once written.
-const spelledOut = (form) => `#${form.sheet.id}?${new URLSearchParams(state.toFields(form))}`;
-const input = (form) => JSON.stringify(state.toInput(form.sheet.fields, form.values));
+const spelledOut = (form) => `#${form.sheet.id}?${new URLSearchParams(toFields(form))}`;
+const input = (form) => JSON.stringify(toInput(form.sheet.fields, form.values));
 
 test('there is an old link for every sheet', () => {
   assert.deepEqual([...new Set(old.map(({ link }) => /^#([^?]*)/.exec(link)[1]))].sort(), description.sheets.map(({ id }) => id).sort());
@@ -29,20 +29,20 @@ for (const { link, fields: expected } of old) {
   test(`an old link opens as it did, and the short one made of it too: ${link.slice(0, 60)}`, () => {
     const form = opened(link);
     assert.deepEqual(fields(form), expected);
-    const short = state.toLink(form);
+    const short = toLink(form);
     assert.ok(short.length <= link.length, `${short.length} of ${link.length}`);
     const again = opened(short);
     assert.deepEqual(fields(again), expected, short);
     assert.equal(input(again), input(form));
-    assert.equal(state.toLink(again), short);
-    assert.deepEqual(state.toFields(again), state.toFields(form));
+    assert.equal(toLink(again), short);
+    assert.deepEqual(toFields(again), toFields(form));
   });
 }
 
 test('the example of every sheet is a link of at most 800 characters', () => {
   for (const sheet of description.sheets) {
-    const form = { sheet, values: state.start(sheet, {}, sheet.example.input), way: '', example: true };
-    const [short, long] = [state.toLink(form), spelledOut(form)];
+    const form = { sheet, values: start(sheet, {}, sheet.example.input), way: '', example: true };
+    const [short, long] = [toLink(form), spelledOut(form)];
     console.log(`${sheet.id.padEnd(16)} ${String(long.length).padStart(5)} ${String(short.length).padStart(5)}`);
     assert.ok(short.length <= 800, `${sheet.id}: ${short.length}`);
   }
@@ -61,7 +61,7 @@ test('whatever is typed, in whatever unit and row, survives a short link: 2000 f
       const path = prefix + field.id;
       if (field.kind === 'list') {
         if (!field.row_names) values.set(`${path}.rows`, String(below(5)));
-        for (let row = 0; row < state.rows(values, path, field); row++) fillWith(values, field.fields, `${path}.${row}.`);
+        for (let row = 0; row < rows(values, path, field); row++) fillWith(values, field.fields, `${path}.${row}.`);
       } else if (below(3)) {
         values.set(path, field.choices ? pick(field.choices).value : pick(odd));
         if (field.units && below(2)) values.set(`${path}.unit`, pick(field.units));
@@ -70,12 +70,12 @@ test('whatever is typed, in whatever unit and row, survives a short link: 2000 f
   };
   for (let i = 0; i < 2000; i++) {
     const sheet = pick(description.sheets);
-    const values = state.start(sheet, {});
+    const values = start(sheet, {});
     fillWith(values, sheet.fields, '');
     const form = { sheet, values, way: '', example: false };
-    const [long, short] = [opened(spelledOut(form)), opened(state.toLink(form))];
-    assert.deepEqual(fields(short), fields(long), state.toLink(form));
-    assert.equal(input(short), input(long), state.toLink(form));
+    const [long, short] = [opened(spelledOut(form)), opened(toLink(form))];
+    assert.deepEqual(fields(short), fields(long), toLink(form));
+    assert.equal(input(short), input(long), toLink(form));
   }
 });
 
@@ -88,9 +88,9 @@ test('a unit in the text is never another one\'s for the unit beside it', () => 
 });
 
 test('columns that are too long, or of no list, are named and left out', () => {
-  const { form, ignored } = state.fromFragment(`#stage-tyres?stages.rows=2&stages.dry=${'5~'.repeat(100000)}&stages.nonsense=1~2&nonsense.dry=1~2&stages.__proto__=1`, description);
+  const { form, ignored } = fromFragment(`#stage-tyres?stages.rows=2&stages.dry=${'5~'.repeat(100000)}&stages.nonsense=1~2&nonsense.dry=1~2&stages.__proto__=1`, description);
   assert.deepEqual([...new Set(ignored)], ['stages.30.dry', 'stages.nonsense', 'nonsense.dry', 'stages.__proto__']);
-  assert.equal(state.rows(form.values, 'stages', form.sheet.fields.find(({ id }) => id === 'stages')), 2);
+  assert.equal(rows(form.values, 'stages', form.sheet.fields.find(({ id }) => id === 'stages')), 2);
 });
 
 const { site, browser } = await house(after);

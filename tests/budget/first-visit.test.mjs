@@ -72,6 +72,12 @@ function holds(what, rows, most) {
   });
 }
 
+test('nothing that the page names for the first visit is counted as coming later', () => {
+  const named = [...read('web/dist/index.html').matchAll(/(?:src|href)="\.\/([^"]+)"/g)].map(([, file]) => file);
+  assert.ok(named.some((file) => /index-.*\.js$/.test(file)));
+  assert.deepEqual(named.filter((file) => !first.some((row) => row.file === file)), []);
+});
+
 const isModule = ({ file }) => file.endsWith('.wasm');
 holds('a first visit', first, budget.first_visit_brotli_bytes);
 holds('the WebAssembly module of the first visit', first.filter(isModule), budget.wasm_brotli_bytes);

@@ -2,14 +2,18 @@
 // means the same whatever language it is given in. A sentence that has no text yet is said in English:
 // how many there are is printed here, and only a release wants none (release.mjs).
 import assert from 'node:assert/strict';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { test } from 'node:test';
 
 import { compact } from '../../web/languages/compile.mjs';
 import { isTranslated, pluralRule } from '../../web/languages/po.mjs';
 import { chosen } from '../parity/inputs.mjs';
 import { loadModule } from '../support/core.mjs';
+import { read, root } from '../support/paths.mjs';
 import { left, pretend, read as texts } from './asked.mjs';
 import { keysOf, phrases, progress } from './progress.mjs';
+import { pageEscapes, templates, wordsIn } from './templates.mjs';
 
 const module = await loadModule();
 const description = JSON.parse(module.describe());
@@ -169,4 +173,15 @@ test('a language is spoken for one answer, and an unknown one is English', () =>
 test('what is no catalogue is not learnt', () => {
   for (const text of ['', '[]', '"fr"', '{', 'null']) assert.equal(module.learn('yy', text), false, text);
   assert.equal(module.describeIn('yy'), module.describe());
+});
+
+test('nothing in the page\'s templates escapes the catalogues', () => {
+  assert.deepEqual(pageEscapes(), [['Treadwater', 'web/index.html']], 'a name is the same in every language');
+  const made = 'const a = html`<p title="Not said">${b ? html`<b>${c} rows.</b>` : \'so\'} Nor this.</p>`;';
+  assert.deepEqual(templates(made).flatMap(wordsIn), ['rows.', 'Not said', 'Nor this.']);
+  const files = readdirSync(join(root, 'web/src'), { recursive: true }).filter((file) => /\.ts$/.test(file) && !/generated/.test(file));
+  for (const file of files) {
+    const source = read(`web/src/${file}`);
+    assert.equal(templates(source).length, [...source.matchAll(/\b(html|svg)`/g)].length, `every template of ${file} is read`);
+  }
 });

@@ -14,12 +14,12 @@ async function bytes() {
 
 // A listener that throws must not break off the core in the middle: it is heard no more, and what it
 // threw is thrown once the core is done.
-function telling(core, sheet, input, told) {
+function answerWithListener(core, sheet, input, listener) {
   const faults = [];
   const text = core.answerTelling(sheet, JSON.stringify(input), (share) => {
     if (faults.length) return;
     try {
-      told(share);
+      listener(share);
     } catch (fault) {
       faults.push(fault);
     }
@@ -33,6 +33,6 @@ export async function load(wasmBinary) {
   return {
     describe: (language = '') => JSON.parse(core.describeIn(language)),
     learn: (language, catalogue) => core.learn(language, JSON.stringify(catalogue)),
-    answer: (sheet, input, told) => JSON.parse(told ? telling(core, sheet, input, told) : core.answer(sheet, JSON.stringify(input))),
+    answer: (sheet, input, listener) => JSON.parse(listener ? answerWithListener(core, sheet, input, listener) : core.answer(sheet, JSON.stringify(input))),
   };
 }

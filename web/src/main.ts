@@ -1,23 +1,24 @@
+// The page starts here.
 import { html, render } from 'lit/html.js';
-import { App } from './app';
-import { loadFirst, loadWhole } from './engine';
-import { framed } from './frame';
-import { followPlaceLinks } from './go';
-import { keepOffline } from './offline';
-import { keeping } from './page';
-import { openForPrint } from './print';
-import { offerTools } from './tools';
-import { preferred, speak } from './words';
+import { loadEngine } from './core/engine';
+import { preferred, speak } from './core/language';
+import { embedded } from './embed/embedded';
+import { App } from './page/app';
+import { keeping, pageView } from './page/drawing';
+import { followPlaceLinks } from './page/navigate';
+import { keepOffline } from './page/offline';
+import { offerPanels } from './page/panels';
+import { openForPrint } from './page/print';
 
 const root = document.getElementById('page')!;
 const foot = document.getElementById('keeping')!;
 
 followPlaceLinks();
 openForPrint();
-if (framed) import('./framed').then(({ settle }) => settle(), () => { /* it stays as high as it is */ });
+if (embedded) import('./embed/frame').then(({ followPageAround }) => followPageAround(), () => { /* it stays as high as it is */ });
 
 const started = start();
-offerTools(started);
+offerPanels(started);
 started.then(whole, (reason: Error) => {
   root.replaceChildren();
   render(html`<p class="notice" role="alert">${reason.message}</p>`, root);
@@ -25,7 +26,7 @@ started.then(whole, (reason: Error) => {
 
 async function start(): Promise<App> {
   await speak(preferred(location.hash));
-  const app = new App(await loadFirst(), root);
+  const app = new App(await loadEngine(), (now) => render(pageView(now), root));
   await breath(); // a slow phone does this work in several short steps
   root.replaceChildren();
   app.open();
@@ -35,13 +36,13 @@ async function start(): Promise<App> {
 
 // After the first answer: all the sheets, and putting aside what is typed.
 async function whole(app: App): Promise<void> {
-  await loadWhole().then((engine) => app.widen(engine), () => app.stayNarrow());
-  import('./paper').then(({ onPaper }) => onPaper(app), () => { /* paper has the form as the screen has it */ });
-  if (!framed) await import('./keep/draft').then(({ watch }) => watch(app), () => { /* what is typed is in the address */ });
+  await app.widen();
+  import('./page/paper').then(({ onPaper }) => onPaper(app), () => { /* paper has the form as the screen has it */ });
+  if (!embedded) await import('./keep/draft').then(({ watch }) => watch(app), () => { /* what is typed is in the address */ });
 }
 
 function breath(): Promise<void> {
   return new Promise((next) => setTimeout(next));
 }
 
-if (!framed) keepOffline((now) => render(keeping(now), foot));
+if (!embedded) keepOffline((now) => render(keeping(now), foot));

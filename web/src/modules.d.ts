@@ -18,7 +18,7 @@ declare module '*/treadwater-first.mjs' {
 declare module '*/treadwater.mjs' {
   import type { First } from '*/treadwater-first.mjs';
   const create: (options: { wasmBinary: Uint8Array }) => Promise<First & {
-    answerTelling(sheet: string, input: string, told: (share: number) => void): string;
+    answerTelling(sheet: string, input: string, listener: (share: number) => void): string;
   }>;
   export default create;
 }

@@ -1,8 +1,7 @@
 // What was last typed into a sheet, put aside without being asked, to be offered on return: a link
 // can be too long for the address, and a phone forgets its tabs.
-import type { App } from '../app';
-import { rememberDraft } from '../remember';
-import type { Values } from '../state';
+import { rememberDraft } from '../core/remember';
+import type { FormHolder, Values } from '../form/values';
 import { contentOf, linkOf, newId, textOf } from './record';
 import { all, keepDraft } from './store';
 
@@ -10,7 +9,7 @@ const PAUSE = 700; // ms without a change
 
 // Follows the form that is open. A form counts from its first change on: one that was only opened is
 // still where it came from.
-export function watch(app: App): void {
+export function watch(holder: FormHolder): void {
   let seen: Values | undefined;
   let known = '';
   let id = '';
@@ -19,18 +18,18 @@ export function watch(app: App): void {
   const putAside = () => {
     clearTimeout(timer);
     timer = 0;
-    const content = contentOf(app.form);
+    const content = contentOf(holder.form);
     const now = textOf(content);
-    if (app.form.values !== seen || now === known) return;
+    if (holder.form.values !== seen || now === known) return;
     known = now;
     const changed = new Date().toISOString();
     keepDraft({ id, ...content, changed }).then(() => rememberDraft(content.sheet, changed), () => { /* no place to put it */ });
   };
 
   const look = () => {
-    if (app.form.values !== seen) {
-      seen = app.form.values;
-      known = textOf(contentOf(app.form));
+    if (holder.form.values !== seen) {
+      seen = holder.form.values;
+      known = textOf(contentOf(holder.form));
       id = newId();
       clearTimeout(timer);
       timer = 0;
@@ -41,7 +40,7 @@ export function watch(app: App): void {
   };
 
   look();
-  app.watchers.add(look);
+  holder.watchers.add(look);
   document.addEventListener('visibilitychange', () => { if (timer) putAside(); });
 }
 

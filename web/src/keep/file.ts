@@ -1,10 +1,10 @@
 // Kept forms as one file, to be taken to another device or put aside. A file is a stranger's text:
 // it is checked from end to end before any of it is kept.
-import type { Description } from '../contract';
+import type { Description } from '../core/contract';
+import { say } from '../core/language';
 import { newId, strangers, upgraded } from './record';
 import type { Kept, KeptAsLink } from './record';
 import { Refusal } from './store';
-import { say } from '../words';
 
 const VERSION = 2;
 const MARK = 'kept forms';

@@ -1,14 +1,21 @@
 // The panel "Kept on this device": what is kept, under which name, and in and out by file.
 import { html, nothing, render } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
-import type { App } from '../app';
-import { rememberDraft } from '../remember';
-import { day } from '../state';
+import type { Description } from '../core/contract';
+import { day } from '../core/dates';
+import { plural, say } from '../core/language';
+import { rememberDraft } from '../core/remember';
+import type { FormHolder } from '../form/values';
 import { fromFile, LONGEST_NAME, offerFile, toText } from './file';
 import { contentOf, linkOf, newId, textOf } from './record';
 import type { Draft, Kept } from './record';
 import { all, keep, onChange, remove } from './store';
-import { plural, say } from '../words';
+
+// What the panel needs of whoever opens it.
+export interface KeepHost extends FormHolder {
+  readonly description: Description;
+  openKept(link: string): void;
+}
 
 const MOST_TEXT = 4_000_000; // characters of one form: a field's list of thousands, and less than one file holds
 
@@ -23,12 +30,12 @@ class Panel {
   private name = ''; // typed for the form that is open
   private sheet = ''; // which that name was meant for
 
-  constructor(private readonly app: App, private readonly close: () => void) {
+  constructor(private readonly host: KeepHost, private readonly close: () => void) {
     onChange((elsewhere) => {
       if (elsewhere) this.quiet(); // what was said of it may not hold any more
       this.read();
     });
-    app.watchers.add(() => { if (this.shown() && this.sheet !== app.form.sheet.id) this.draw(); });
+    host.watchers.add(() => { if (this.shown() && this.sheet !== host.form.sheet.id) this.draw(); });
   }
 
   show(root: HTMLElement): Promise<void> {
@@ -76,7 +83,7 @@ class Panel {
 
   private formNow(): Kept {
     const now = new Date().toISOString();
-    return { id: newId(), name: this.typedName() || this.app.form.sheet.title, ...contentOf(this.app.form), made: now, changed: now };
+    return { id: newId(), name: this.typedName() || this.host.form.sheet.title, ...contentOf(this.host.form), made: now, changed: now };
   }
 
   private keepForm(): void {
@@ -104,7 +111,7 @@ class Panel {
 
   private open(record: Draft): void {
     this.close();
-    this.app.openKept(linkOf(record));
+    this.host.openKept(linkOf(record));
   }
 
   private drop(shelf: 'kept' | 'drafts', record: Draft, name: string): void {
@@ -135,7 +142,7 @@ class Panel {
     const file = input.files?.[0];
     if (!file) return;
     this.act(async () => {
-      const found = await fromFile(file, this.app.description);
+      const found = await fromFile(file, this.host.description);
       const { kept } = await all();
       const here = new Set(kept.map(sameness));
       const fresh = found.filter((record) => !here.has(sameness(record)));
@@ -155,7 +162,7 @@ class Panel {
   // ---- drawing
 
   private draw(): void {
-    const { sheet } = this.app.form;
+    const { sheet } = this.host.form;
     this.sheet = sheet.id;
     const named = new Set(this.kept.map(textOf));
     const drafts = this.drafts.filter((draft) => !named.has(textOf(draft)));
@@ -202,7 +209,7 @@ class Panel {
   }
 
   private titleOf(id: string): string | undefined {
-    return this.app.description.sheets.find((sheet) => sheet.id === id)?.title;
+    return this.host.description.sheets.find((sheet) => sheet.id === id)?.title;
   }
 
   private record(record: Kept) {
@@ -267,7 +274,7 @@ function alreadyHere(forms: number): string {
 
 let panel: Panel | undefined;
 
-export function show(app: App, root: HTMLElement, close: () => void): Promise<void> {
-  panel ??= new Panel(app, close);
+export function show(host: KeepHost, root: HTMLElement, close: () => void): Promise<void> {
+  panel ??= new Panel(host, close);
   return panel.show(root);
 }

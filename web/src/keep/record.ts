@@ -1,8 +1,8 @@
 // A form that is kept: the text of each field under its path, as a link may hold it too, so that the
 // same gate checks it when it is opened.
-import type { Description } from '../contract';
-import { fromFragment, toFields } from '../state';
-import type { Form } from '../state';
+import type { Description } from '../core/contract';
+import { fromFragment, toFields } from '../form/link';
+import type { Form } from '../form/values';
 
 export interface Draft {
   id: string;

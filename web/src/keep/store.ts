@@ -2,9 +2,9 @@
 // kill, at whatever moment, the old is there or the new, and never a half.
 import { openDB } from 'idb';
 import type { DBSchema, IDBPDatabase } from 'idb';
+import { say } from '../core/language';
 import { upgraded } from './record';
 import type { Draft, Kept, KeptAsLink } from './record';
-import { say } from '../words';
 
 interface Shelves extends DBSchema {
   kept: { key: string; value: Kept };
@@ -18,13 +18,13 @@ const DRAFTS_OF_A_SHEET = 3;
 export class Refusal extends Error {}
 
 let database: Promise<IDBPDatabase<Shelves>> | undefined;
-const told = new Set<(elsewhere: boolean) => void>();
+const listeners = new Set<(elsewhere: boolean) => void>();
 const others = 'BroadcastChannel' in globalThis ? new BroadcastChannel('treadwater-kept') : undefined;
-others?.addEventListener('message', () => told.forEach((tell) => tell(true)));
+others?.addEventListener('message', () => listeners.forEach((listener) => listener(true)));
 
 // Calls back whenever something was kept or deleted, here or elsewhere: in another tab.
-export function onChange(tell: (elsewhere: boolean) => void): void {
-  told.add(tell);
+export function onChange(listener: (elsewhere: boolean) => void): void {
+  listeners.add(listener);
 }
 
 export async function all(): Promise<{ kept: Kept[]; drafts: Draft[] }> {
@@ -64,7 +64,7 @@ function newestFirst(one: Draft, other: Draft): number {
 }
 
 function changed(): void {
-  told.forEach((tell) => tell(false));
+  listeners.forEach((listener) => listener(false));
   others?.postMessage('changed');
 }
 

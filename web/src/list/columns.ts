@@ -1,14 +1,10 @@
 // From the lines of a table to the rows of a list: which column is which field, by the names that the
 // core gives, and what had to be left out. Nothing is guessed: a cell goes to its field as it stands,
 // and the core says what it cannot read.
-import type { Field } from '../contract';
-import type { Kit } from '../kit';
+import type { Field } from '../core/contract';
+import type { Plural, Say } from '../core/language';
+import type { Cell } from '../form/rows';
 import type { Lines } from './csv';
-
-export interface Cell {
-  text: string;
-  unit?: string; // the column's own, for a bare number
-}
 
 export interface Read {
   rows: Map<string, Cell>[]; // under the fields' ids; for a list of fixed rows, in their places
@@ -75,7 +71,7 @@ function rowColumn(cells: string[], { label, also, row_names }: Field): number {
   return cells.slice(0, names.length ? MOST_COLUMNS : 0).findIndex((cell) => names.includes(fold(cell)));
 }
 
-export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: number, { say, plural }: Pick<Kit, 'say' | 'plural'>): Read {
+export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: number, { say, plural }: { say: Say; plural: Plural }): Read {
   const fields = list.fields ?? [];
   const remarks = [...before];
   const first = lines[0] ?? [];
@@ -143,11 +139,11 @@ function cellOf({ field, unit }: Head, text: string): Cell {
 }
 
 // A stranger's words, short and few enough to be read.
-function quoted(words: string[], say: Kit['say']): string {
+function quoted(words: string[], say: Say): string {
   return some(words.map((word) => say('“#”', [...word].slice(0, 30).join(''))), say);
 }
 
-function some(words: string[], say: Kit['say']): string {
+function some(words: string[], say: Say): string {
   const few = words.slice(0, 6);
   if (words.length > few.length) few.push(say('# more', words.length - few.length));
   return few.join(', ');

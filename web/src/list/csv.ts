@@ -1,8 +1,6 @@
 // Tables as text, by papaparse: read with whatever parts their columns, and written.
 import Papa from 'papaparse';
-import type { Kit } from '../kit';
-
-type Say = Kit['say'];
+import type { Say } from '../core/language';
 
 export interface Lines {
   lines: string[][]; // without the empty ones

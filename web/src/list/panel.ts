@@ -1,10 +1,19 @@
 // A whole table pasted into a list, opened from a file, or the list itself edited as text.
-import type { App } from '../app';
-import type { Field } from '../contract';
-import type { Kit } from '../kit';
+import type { Field } from '../core/contract';
+import type { Cell } from '../form/rows';
+import type { Values } from '../form/values';
 import { named, rowsOf } from './columns';
 import type { Read } from './columns';
 import { read, write } from './csv';
+import type { ListParts } from './parts';
+
+// What the panel needs of whoever opens it.
+export interface PanelHost {
+  readonly values: Values; // of the form that is open
+  draw(): void;
+  takeTable(list: string, field: Field, table: Map<string, Cell>[], remark: string): void;
+  closeTable(): void;
+}
 
 const LARGEST = 8e6; // characters
 const LONG = 20000;
@@ -17,26 +26,26 @@ export class Panel {
   private found: Read | undefined;
   private later = 0;
 
-  constructor(private readonly kit: Kit, private readonly app: App, readonly list: string, private readonly field: Field, edit: boolean) {
+  constructor(private readonly parts: ListParts, private readonly host: PanelHost, readonly list: string, private readonly field: Field, edit: boolean) {
     if (edit) this.text = this.asText();
     this.look();
   }
 
   private get most(): number {
-    return this.kit.state.mostRows(this.field);
+    return this.parts.mostRows(this.field);
   }
 
   private look(): void {
     this.found = undefined;
     if (!this.text.trim() || this.text.length > LARGEST) return;
-    this.found = rowsOf(read(this.text, (cells) => named(cells, this.field), this.kit.say), this.field, this.most, this.kit);
+    this.found = rowsOf(read(this.text, (cells) => named(cells, this.field), this.parts.say), this.field, this.most, this.parts);
   }
 
   private typed(text: string): void {
     this.text = text;
     this.said = '';
     clearTimeout(this.later);
-    this.later = window.setTimeout(() => { this.look(); this.app.draw(); }, text.length > LONG ? 300 : 0);
+    this.later = window.setTimeout(() => { this.look(); this.host.draw(); }, text.length > LONG ? 300 : 0);
   }
 
   // Chromium takes 40 seconds to paste 5000 lines into a text area, and none to be given them.
@@ -46,7 +55,7 @@ export class Panel {
     event.preventDefault();
     const { value, selectionStart, selectionEnd } = event.target as HTMLTextAreaElement;
     this.typed(value.slice(0, selectionStart) + pasted + value.slice(selectionEnd));
-    this.app.draw();
+    this.host.draw();
   }
 
   private async open({ target }: Event): Promise<void> {
@@ -61,24 +70,24 @@ export class Panel {
       this.said = `${file.name}:`;
     } catch {
       this.text = '';
-      this.said = this.kit.say('This file could not be read here. A table saved as CSV, of at most 8 MB, would do.');
+      this.said = this.parts.say('This file could not be read here. A table saved as CSV, of at most 8 MB, would do.');
     }
     input.value = '';
     this.look();
-    this.app.draw();
+    this.host.draw();
   }
 
   // The list as it stands, a line for each row.
   private asText(): string {
-    const { state } = this.kit;
-    const { values } = this.app.form;
-    const parts = this.field.fields ?? [];
+    const { rows, rowName, withItsUnit } = this.parts;
+    const { values } = this.host;
+    const columns = this.field.fields ?? [];
     const lines: string[][] = [];
-    for (let row = 0; row < state.rows(values, this.list, this.field); row++) {
-      const cells = parts.map((part) => state.withItsUnit(values, `${this.list}.${row}.${part.id}`, part));
-      lines.push(this.field.row_names ? [state.rowName(this.field, row), ...cells] : cells);
+    for (let row = 0; row < rows(values, this.list, this.field); row++) {
+      const cells = columns.map((column) => withItsUnit(values, `${this.list}.${row}.${column.id}`, column));
+      lines.push(this.field.row_names ? [rowName(this.field, row), ...cells] : cells);
     }
-    const heads = parts.map(({ label }) => label);
+    const heads = columns.map(({ label }) => label);
     return write(this.field.row_names ? [this.field.label, ...heads] : heads, lines);
   }
 
@@ -87,12 +96,12 @@ export class Panel {
     this.look();
     if (!this.found?.count) return;
     const { rows, count, remarks } = this.found;
-    this.app.takeTable(this.list, this.field, rows, [this.kit.plural('# row taken into the form; “Bring it back” at its end undoes that.', '# rows taken into the form; “Bring it back” at its end undoes that.', count), ...remarks].join(' '));
+    this.host.takeTable(this.list, this.field, rows, [this.parts.plural('# row taken into the form; “Bring it back” at its end undoes that.', '# rows taken into the form; “Bring it back” at its end undoes that.', count), ...remarks].join(' '));
   }
 
   draw() {
-    const { html, live, say, plural } = this.kit;
-    const { list, app } = this;
+    const { html, live, say, plural } = this.parts;
+    const { list, host } = this;
     const id = `table-${list}`;
     return html`
       <div class="table-in">
@@ -106,16 +115,16 @@ export class Panel {
         ${this.preview()}
         <div class="actions">
           ${this.found?.count ? html`<button type="button" @click=${() => this.take()}>${plural('Use # row in place of the list', 'Use # rows in place of the list', this.found.count)}</button>` : ''}
-          <button type="button" @click=${() => app.closeTable()}>${say('Close without a change')}</button>
+          <button type="button" @click=${() => host.closeTable()}>${say('Close without a change')}</button>
         </div>
       </div>`;
   }
 
   private hint(): string {
-    const { state, say } = this.kit;
+    const { preferredUnit, say } = this.parts;
     const parts = this.field.fields ?? [];
     const units = parts.filter(({ kind }) => kind === 'quantity')
-      .map((part) => say('# in #', part.label, state.preferredUnit(this.app.form.values, part)));
+      .map((part) => say('# in #', part.label, preferredUnit(this.host.values, part)));
     return [
       say('Copy it from a spreadsheet, or type it: a line for each row, the columns parted by commas, semicolons or tabs. The first line may name them, in any order:'),
       say('#. Without it they stand in this order.', parts.map(({ label }) => label).join(', ')),
@@ -124,7 +133,7 @@ export class Panel {
   }
 
   private report() {
-    const { html, say, plural } = this.kit;
+    const { html, say, plural } = this.parts;
     if (this.text.length > LARGEST) return html`<p>${say('That is more text than can be read here.')}</p>`;
     if (!this.found) return this.said;
     const { count, columns, remarks } = this.found;
@@ -134,15 +143,15 @@ export class Panel {
   }
 
   private preview() {
-    const { html, nothing, folding, say } = this.kit;
+    const { html, nothing, folding, say } = this.parts;
     if (!this.found?.count) return nothing;
     const parts = (this.field.fields ?? []).filter(({ id }) => this.found!.rows.some((row) => row?.has(id)));
     const some = Object.entries(this.found.rows).slice(0, SHOWN);
     return html`
       <p class="aside">${this.found.count > SHOWN ? say('The first # of them:', SHOWN) : say('As it was read:')}</p>
       ${folding(say('As it was read'), [this.field.label, ...parts.map(({ label }) => label)], some.map(([at, row]) => [
-        this.kit.state.rowName(this.field, Number(at)),
-        ...parts.map(({ id }) => { const cell = row.get(id); return cell?.unit && !this.kit.state.carriesUnit(cell.text) ? `${cell.text} ${cell.unit}` : cell?.text ?? ''; }),
+        this.parts.rowName(this.field, Number(at)),
+        ...parts.map(({ id }) => { const cell = row.get(id); return cell?.unit && !this.parts.carriesUnit(cell.text) ? `${cell.text} ${cell.unit}` : cell?.text ?? ''; }),
       ]))}`;
   }
 }

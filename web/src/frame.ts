@@ -1,2 +1,0 @@
-// Within somebody else's page there is one sheet and no more: no ways in, nothing kept, no other sheets.
-export const framed = parent !== self;
