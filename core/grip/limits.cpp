@@ -4,14 +4,13 @@
 #include <cmath>
 
 #include "core/grip/cornering.hpp"
-#include "core/grip/stopping.hpp"
 
 namespace treadwater::grip {
 namespace {
 
 using Side = double FrictionBand::*;
 
-constexpr int fastest = 400;  // km/h
+constexpr int fastest = static_cast<int>(in_kilometres_per_hour(end_of_model));
 constexpr double ratio_widening = 1.2;
 
 constexpr double to_ms(double kmh) { return kmh / 3.6; }
@@ -103,6 +102,13 @@ Speed corner(const Grip& grip, Side side, Length radius, double bank) {
   return kilometres_per_hour(low);
 }
 
+void add(std::optional<Length>& sum, const std::optional<Length>& more) {
+  if (sum && more)
+    sum = *sum + *more;
+  else
+    sum.reset();
+}
+
 }  // namespace
 
 DistanceBand braking_band(const GripCase& given, Speed from, Speed to, const Road& road) {
@@ -110,6 +116,15 @@ DistanceBand braking_band(const GripCase& given, Speed from, Speed to, const Roa
   return {braking({grip, &FrictionBand::high, road}, from, to),
           braking({grip, &FrictionBand::central, road}, from, to),
           braking({grip, &FrictionBand::low, road}, from, to)};
+}
+
+const DistanceBand& BrakingBySpeed::up_to(Speed speed) {
+  const DistanceBand more = braking_band(case_, speed, from_, road_);
+  add(sum_.shortest, more.shortest);
+  add(sum_.central, more.central);
+  add(sum_.longest, more.longest);
+  from_ = speed;
+  return sum_;
 }
 
 DistanceBand stopping_band(const GripCase& given, Speed speed, Duration reaction,
@@ -147,11 +162,35 @@ SpeedBand corner_speed_band(const GripCase& given, Length radius, double bank) {
           corner(grip, &FrictionBand::high, radius, bank)};
 }
 
+bool wear_matters(const GripCase& given) {
+  return given.surface->ground == standard::Ground::paved && given.film > Length() &&
+         given.tread < new_tread && groove_credit(*given.tyre) > 0.0;
+}
+
+GripCase when_new(GripCase grip_case) {
+  grip_case.tread = new_tread;
+  return grip_case;
+}
+
+std::optional<SpeedBand> speed_where_new_stops(const GripCase& given, Speed speed,
+                                               const Road& road) {
+  const DistanceBand stop = braking_band(when_new(given), speed, Speed(), road);
+  if (!stop.longest) return std::nullopt;
+  const Speed best = speed_left_band(given, speed, *stop.shortest, road).low;
+  const Speed central = speed_left_band(given, speed, *stop.central, road).central;
+  const Speed worst = speed_left_band(given, speed, *stop.longest, road).high;
+  return SpeedBand{std::min({best, central, worst}), central, std::max({best, central, worst})};
+}
+
+GapRoad gap_road(const GripCase& given) {
+  const standard::Ground ground = given.surface->ground;
+  if (ground == standard::Ground::snow || ground == standard::Ground::ice) return GapRoad::ice;
+  return given.film > Length() ? GapRoad::wet : GapRoad::dry;
+}
+
 std::optional<Ratio> worn_stop_ratio(const GripCase& given, Speed speed) {
-  GripCase unworn = given;
-  unworn.tread = millimetres(8.0);
   const DistanceBand worn = braking_band(given, speed, Speed(), {});
-  const DistanceBand fresh = braking_band(unworn, speed, Speed(), {});
+  const DistanceBand fresh = braking_band(when_new(given), speed, Speed(), {});
   if (!worn.longest || !fresh.longest || !(*fresh.shortest > Length())) return std::nullopt;
   const double low = *worn.shortest / *fresh.shortest;
   const double central = *worn.central / *fresh.central;

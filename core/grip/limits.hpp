@@ -15,10 +15,14 @@
 #include <optional>
 
 #include "core/grip/friction.hpp"
+#include "core/grip/stopping.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/standard/source.hpp"
 
 namespace treadwater::grip {
+
+// No answer here is faster.
+inline constexpr Speed end_of_model = kilometres_per_hour(400.0);
 
 struct Road {
   double grade = 0.0;            // rise over run, uphill positive
@@ -41,6 +45,21 @@ struct SpeedBand {
 // From one speed down to another (zero: to a standstill).
 DistanceBand braking_band(const GripCase& grip_case, Speed from, Speed to, const Road& road);
 
+// Braking to a standstill from ever higher speeds, each from the one before, so that a friction is
+// looked up once a step of the whole. An end that once does not stop never does from higher up.
+// Range: as braking_band; the speeds must rise.
+class BrakingBySpeed {
+ public:
+  BrakingBySpeed(const GripCase& grip_case, const Road& road) : case_(grip_case), road_(road) {}
+  const DistanceBand& up_to(Speed speed);
+
+ private:
+  GripCase case_;
+  Road road_;
+  Speed from_{};
+  DistanceBand sum_{Length(), Length(), Length()};
+};
+
 // Reaction and braking to a standstill.
 DistanceBand stopping_band(const GripCase& grip_case, Speed speed, Duration reaction,
                            const Road& road);
@@ -58,6 +77,19 @@ SpeedBand speed_left_band(const GripCase& grip_case, Speed speed, Length room, c
 // The highest speed a bend holds without braking, by the side share of cornering.hpp. 400 km/h
 // where none is too high.
 SpeedBand corner_speed_band(const GripCase& grip_case, Length radius, double bank);
+
+// Is the tread known to matter, and is this one less than new? Only on a wet paved road, and on a
+// tyre that has some.
+bool wear_matters(const GripCase& grip_case);
+inline constexpr Length new_tread = millimetres(8.0);
+GripCase when_new(GripCase grip_case);
+
+// The speed still driven where the same tyre, new, has stopped. Empty where that may not stop.
+std::optional<SpeedBand> speed_where_new_stops(const GripCase& grip_case, Speed speed,
+                                               const Road& road);
+
+// The gap to the vehicle in front is that for ice on snow too.
+GapRoad gap_road(const GripCase& grip_case);
 
 // How many times longer a stop is on this tread than on a new one of 8 mm, straight and level. The
 // band runs from the ratio of the high frictions to that of the low ones, widened upwards by 1.2:

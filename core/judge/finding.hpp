@@ -5,7 +5,8 @@
 //   finding   the findings, their levels and what cures them (findings.inc is the table), limits
 //   tyre      what its sidewall says and leaves open, its speed symbol, what it is for
 //   pressure  the load at this pressure and speed; what to set; readings
-//   water     floating, fords and floods
+//   water     floating                               crossing  fords, floods, a field of tyres
+//   stopping  what the driver can see, an obstacle, a bend, a grade
 //   tread     the law's depth, winter, advice        age  of the tyre
 //   car       what holds between the tyres of one car, and another size on it
 //   repair    a soft tyre: its leak, its hole, the way home
@@ -65,11 +66,13 @@ class Value {
     water,
     size,
     distance,
+    estimated_distance,
     rain,
     duration,
-    number,  // with `decimals`
-    text,    // a name, as it stands
-    quoted,  // what somebody typed
+    seconds,  // a number of them, as given
+    number,   // with `decimals`
+    text,     // a name, as it stands
+    quoted,   // what somebody typed
   };
 
   Value(Speed v) : as_(As::speed), number_(v.stored()) {}
@@ -90,6 +93,8 @@ class Value {
   static Value water(Length l) { return {As::water, l.stored()}; }
   static Value size(Length l, int decimals = 0) { return {As::size, l.stored(), decimals}; }
   static Value distance(Length l) { return {As::distance, l.stored()}; }
+  static Value estimated_distance(Length l) { return {As::estimated_distance, l.stored()}; }
+  static Value seconds(Duration t) { return {As::seconds, t.stored()}; }
   static Value number(double n, int decimals = 0) { return {As::number, n, decimals}; }
   static Value quoted(std::string_view typed);
   static Value either(const std::vector<std::string>& names);  // "a, or b"

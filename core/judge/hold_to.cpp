@@ -10,7 +10,8 @@ std::optional<HoldTo> hold_to(const Findings& findings, UnitSystem units) {
 
 bool HoldTo::in_water() const {
   const std::string_view id = id_of(governing);
-  return id == id_of(LimitName::aquaplaning) || id == id_of(Finding::slick_in_water);
+  return id == id_of(LimitName::aquaplaning) || id == id_of(Finding::slick_in_water) ||
+         id == id_of(LimitName::moving_water);
 }
 
 void judge_intended_speed(Findings& findings, Speed intended, const HoldTo& hold) {

@@ -11,6 +11,14 @@ bool uses_miles(UnitSystem units) { return units != UnitSystem::metric; }
 
 thread_local std::string_view sign_spoken = ".";
 
+std::string to_two_digits(double value, double (*rounded)(double)) {
+  double step = 1.0;
+  while (value >= 100.0 * step && step < 1e7) step *= 10.0;
+  return fixed(rounded(value / step) * step, 0);
+}
+double nearest(double value) { return std::round(value); }
+double upwards(double value) { return std::ceil(value); }
+
 }  // namespace
 
 std::optional<UnitSystem> find_unit_system(std::string_view id) {
@@ -133,6 +141,24 @@ std::string write_distance(Length l, UnitSystem units) {
   return joined({trimmed(far.value, far.value < 10.0 ? 1 : 0), " ", far.unit});
 }
 
+std::string write_whole_distance(Length l, UnitSystem units) {
+  const Shown far = shown_distance(l, units);
+  return joined({fixed(far.value, 0), " ", far.unit});
+}
+
+std::string write_estimated_number(Length l, UnitSystem units) {
+  return to_two_digits(shown_distance(l, units).value, nearest);
+}
+
+std::string write_estimated_distance(Length l, UnitSystem units) {
+  return joined({write_estimated_number(l, units), " ", shown_distance(l, units).unit});
+}
+
+std::string write_longest_distance(Length l, UnitSystem units) {
+  const Shown far = shown_distance(l, units);
+  return joined({to_two_digits(far.value, upwards), " ", far.unit});
+}
+
 std::string write_rain(RainIntensity rain) {
   return trimmed(in_millimetres_per_hour(rain), 1) + " mm/h";
 }
@@ -174,6 +200,14 @@ Shown shown_distance(Length l, UnitSystem units) {
 
 double in_road_units(Length l, UnitSystem units) {
   return uses_miles(units) ? in_metres(l) / exact::metres_per_mile : in_metres(l) / 1000.0;
+}
+
+Speed speed_shown_as(double value, UnitSystem units) {
+  return uses_miles(units) ? miles_per_hour(value) : kilometres_per_hour(value);
+}
+
+Length distance_shown_as(double value, UnitSystem units) {
+  return units == UnitSystem::us ? feet(value) : metres(value);
 }
 
 Speed floor_to_five(Speed v, UnitSystem units) {

@@ -45,8 +45,16 @@ std::string write_size(Length l, UnitSystem units, int decimals = 0);  // "632 m
 std::string write(Area a, UnitSystem units);                           // "180 cm²", "28 sq in"
 std::string write(Temperature t, UnitSystem units);                    // "15 °C", "59 °F"
 std::string write_kelvins(double difference, UnitSystem units);        // "10 °C", "18 °F"
-std::string write_distance(Length l, UnitSystem units);  // on the road: "65 m", "213 ft"
-std::string write_rain(RainIntensity rain);              // "4 mm/h"
+// On the road, as given or exact, with a decimal below ten: "65 m", "213 ft", "7.5 m".
+std::string write_distance(Length l, UnitSystem units);
+std::string write_whole_distance(Length l, UnitSystem units);  // "8 m"
+// As estimated, to two digits (to whole metres or feet below ten): "58 m", "190 ft".
+std::string write_estimated_distance(Length l, UnitSystem units);
+std::string write_estimated_number(Length l, UnitSystem units);  // the same without its unit
+// The longest of an estimate, rounded up to its two digits, so that whoever leaves as much has
+// enough.
+std::string write_longest_distance(Length l, UnitSystem units);
+std::string write_rain(RainIntensity rain);  // "4 mm/h"
 
 // What a chart is drawn in: the number in the person's unit, and the unit's symbol.
 struct Shown {
@@ -61,6 +69,9 @@ Shown shown_depth(Length l, UnitSystem units);     // tread: mm, 1/32 in
 Shown shown_water(Length l, UnitSystem units);     // mm, in
 Shown shown_distance(Length l, UnitSystem units);  // m, ft
 double in_road_units(Length l, UnitSystem units);  // km, miles
+// And back again, for whoever steps along an axis or keeps a sum of numbers as shown.
+Speed speed_shown_as(double value, UnitSystem units);
+Length distance_shown_as(double value, UnitSystem units);
 
 // The greatest multiple of five, in the person's unit, that is not above the speed.
 Speed floor_to_five(Speed v, UnitSystem units);

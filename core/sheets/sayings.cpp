@@ -85,10 +85,14 @@ std::string write(const judge::Value& value, UnitSystem units) {
       return write_size(Length::stored(stored), units, value.decimals());
     case As::distance:
       return write_distance(Length::stored(stored), units);
+    case As::estimated_distance:
+      return write_estimated_distance(Length::stored(stored), units);
     case As::rain:
       return write_rain(RainIntensity::stored(stored));
     case As::duration:
       return say_duration(Duration::stored(stored));
+    case As::seconds:
+      return trimmed(in_seconds(Duration::stored(stored)), 2);
     case As::number:
       return fixed(stored, value.decimals());
     case As::quoted:

@@ -18,6 +18,12 @@ std::string say_speed_aloud(Speed v, UnitSystem units) {
       {write_number(v, units)});
 }
 
+std::string say_distance_band(Length central, Length shortest, Length longest, UnitSystem units) {
+  return say("# (# to #)",
+             {write_estimated_distance(central, units), write_estimated_number(shortest, units),
+              write_longest_distance(longest, units)});
+}
+
 std::string say_road_distance(const std::string& number, UnitSystem units) {
   return units == UnitSystem::metric ? number + " km" : say("# miles", {number});
 }

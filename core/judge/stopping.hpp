@@ -1,0 +1,66 @@
+// Stopping: does the car stop in what its driver can see, before an obstacle, on this grade, in
+// this water; does it hold the bend; and from what speed is that sure?
+#pragma once
+
+#include <optional>
+
+#include "core/grip/limits.hpp"
+#include "core/judge/finding.hpp"
+#include "core/judge/hold_to.hpp"
+#include "core/quantity/write.hpp"
+#include "core/water/estimate.hpp"
+
+namespace treadwater::judge {
+
+// What is taken where nobody measured the tread.
+inline constexpr Length usual_tread = millimetres(3.0);
+
+// By its radius, or by a chord paced out across it and how far it stands off from the chord.
+struct BendGiven {
+  std::optional<Length> radius{};
+  std::optional<Length> chord{};
+  std::optional<Length> sagitta{};
+  std::optional<double> bank{};  // a ratio, see grip/cornering.hpp
+
+  bool is_paced() const { return !radius && chord && sagitta; }
+  std::optional<Length> radius_found() const;
+};
+
+struct StopCase {
+  Speed speed{};
+  // Its film is the wetter of a word and a ruler.
+  grip::GripCase grip{};
+  bool tread_given = false;
+  std::optional<Length> by_ruler{};  // depth of water
+  std::optional<GaugePressure> pressure{};
+  std::optional<Duration> reaction_given{};
+  double grade = 0.0;  // a ratio, uphill positive
+  BendGiven bend{};
+  std::optional<Length> seen{};
+  std::optional<Length> obstacle{};
+
+  Duration reaction() const { return reaction_given.value_or(grip::cautious_reaction); }
+  grip::Road straight() const { return {grade, {}, 0.0}; }
+  grip::Road road() const { return {grade, bend.radius_found(), bend.bank.value_or(0.0)}; }
+  Length room_before_obstacle() const;  // to brake in; of one there is
+  bool is_wet() const { return grip.film > Length(); }
+  bool is_too_deep() const;  // to be driven into
+};
+
+struct StopJudged {
+  Findings findings{};
+  std::optional<HoldTo> hold{};
+  std::optional<water::SpeedBand> onset{};  // of aquaplaning
+  bool may_float = false;                   // at this speed
+  bool floats = false;                      // so likely that no stop is to be told
+
+  // Nothing of this where the water is too deep.
+  grip::Friction friction{};
+  grip::DistanceBand braking{};
+  grip::DistanceBand stopping{};                      // with the reaction
+  std::optional<grip::SpeedBand> left_at_obstacle{};  // of the speed
+};
+
+StopJudged judge_stop(const StopCase& stop, UnitSystem units);
+
+}  // namespace treadwater::judge

@@ -1,0 +1,151 @@
+// The sheet `stopping`: the stop on the road that is there, how fast one may go for what can be
+// seen, and what the bend holds.
+#include "core/sheets/sheet.hpp"
+
+#include <algorithm>
+
+#include "core/judge/stopping.hpp"
+#include "core/sheets/answer_builder.hpp"
+#include "core/sheets/stopping/chart.hpp"
+#include "core/sheets/stopping/drawing.hpp"
+#include "core/sheets/stopping/fields.hpp"
+#include "core/sheets/stopping/figures.hpp"
+#include "core/sheets/stopping/rules.hpp"
+#include "core/words/measure.hpp"
+
+namespace treadwater::sheets::stopping {
+
+extern const SheetHead head;
+const SheetHead head{"stopping", Phrase("Stopping and bends"),
+                     Phrase("How long is a stop on the road that is there, how fast may I go for "
+                            "what I can see, and what does the bend hold?")};
+
+const SheetDescription& describe() {
+  static const SheetDescription sheet{
+      head,
+      {sheets::describe(fields::units), sheets::describe(speed), sheets::describe(ground),
+       sheets::describe(wetness), sheets::describe(depth), sheets::describe(fields::tyre_kind),
+       sheets::describe(tread), sheets::describe(rubber), sheets::describe(tread_heat),
+       sheets::describe(pressure), sheets::describe(reaction), sheets::describe(grade),
+       sheets::describe(seen), sheets::describe(obstacle), sheets::describe(radius),
+       sheets::describe(chord), sheets::describe(sagitta), sheets::describe(bank)},
+      {"example",
+       Phrase("An invented case: the Pipit 1.4, a made-up small hatchback, on part-worn tyres in "
+              "the rain"),
+       Phrase("A wet road, and a queue round the bend."),
+       {{"speed", "80 km/h"},
+        {"wetness", "wet"},
+        {"tread", "3 mm"},
+        {"seen", "90 m"},
+        {"obstacle", "80 m"},
+        {"radius", "160 m"},
+        {"bank", "2"}}}};
+  return sheet;
+}
+
+namespace {
+
+judge::StopCase read(FormReader& form) {
+  judge::StopCase stop;
+  grip::GripCase& grip = stop.grip;
+  stop.speed = form.read(speed).value_or(Speed());
+  grip.surface = form.read(ground).value_or(grip.surface);
+  const grip::Wetness word = form.read(wetness).value_or(grip::Wetness::dry);
+  stop.by_ruler = form.read(depth);
+  if (const auto kind = form.read(fields::tyre_kind)) grip.tyre = grip::find_tyre_grip((*kind)->id);
+  const auto measured_tread = form.read(tread);
+  stop.tread_given = measured_tread.has_value();
+  grip.tread = measured_tread.value_or(judge::usual_tread);
+  grip.rubber = form.read(rubber).value_or(nullptr);
+  if (grip.rubber == nullptr) grip.rubber = grip::find_rubber(grip.tyre->rubber);
+  grip.tread_heat = form.read(tread_heat);
+  stop.pressure = form.read(pressure);
+  stop.reaction_given = form.read(reaction);
+  stop.grade = form.read(grade).value_or(0.0) / 100.0;
+  stop.seen = form.read(seen);
+  stop.obstacle = form.read(obstacle);
+  stop.bend.radius = form.read(radius);
+  if (const auto per_cent = form.read(bank)) stop.bend.bank = *per_cent / 100.0;
+  stop.bend.chord = form.read(chord);
+  stop.bend.sagitta = form.read(sagitta);
+  // A ruler that finds nothing does not dry a road that looks wet: the wetter of the two counts.
+  grip.film = std::max(stop.by_ruler.value_or(Length()), grip::film_of(word));
+  return stop;
+}
+
+std::string say_stop(const judge::StopCase& stop, const judge::StopJudged& judged,
+                     UnitSystem units) {
+  const std::string from = write(stop.speed, units);
+  const grip::DistanceBand& whole = judged.stopping;
+  if (!judged.braking.shortest) return say("From # it does not stop.", {from});
+  if (!whole.longest)
+    return say("From # it stops in # at best, or not at all.",
+               {from, write_estimated_distance(*whole.shortest, units)});
+  return say("From # it stops in about #.",
+             {from, say_distance_band(*whole.central, *whole.shortest, *whole.longest, units)});
+}
+
+VerdictWords verdict_words(const judge::StopCase& stop, const judge::StopJudged& judged,
+                           UnitSystem units) {
+  VerdictWords words;
+  words.care = Phrase("Only with care: #.");
+  words.unfit = Phrase("Not like this: #.");
+  if (judged.floats)
+    words.before =
+        say("At # it may float, and then nothing stops or steers it.", {write(stop.speed, units)});
+  else if (!stop.is_too_deep())
+    words.after = say_stop(stop, judged, units);
+  words.fit = judged.findings.limits.empty()
+                  ? words.after
+                  : Text(sentences({say("Slow enough for what is asked here."), words.after}));
+  return words;
+}
+
+// Ice is not called dry.
+std::string name_of_ground(const judge::StopCase& stop, UnitSystem units) {
+  const standard::FrictionSurface& surface = *stop.grip.surface;
+  if (stop.is_wet())
+    return say("#, # of water", {surface.label, write_water(stop.grip.film, units)});
+  return surface.ground == standard::Ground::ice ? say(surface.label)
+                                                 : say("#, dry", {surface.label});
+}
+
+std::string read_out(const judge::StopCase& stop, const judge::HoldTo& hold, UnitSystem units) {
+  const std::string place = name_of_ground(stop, units);
+  if (hold.stands_still()) return say("#: do not drive on it.", {place});
+  return say("#: hold to #. The limit is #.", {place, say_speed_aloud(hold.speed, units),
+                                               within_sentence(label(hold.governing, units))});
+}
+
+void tell(const judge::StopCase& stop, const judge::StopJudged& judged, AnswerBuilder& answer) {
+  tell_figures(stop, judged, answer);
+  tell_rules(stop, answer);
+  answer.answer().charts.push_back(stops_by_speed(stop, judged, answer.units()));
+  if (auto drawing = stop_to_scale(stop, judged, answer.units()))
+    answer.answer().drawings.push_back(std::move(*drawing));
+}
+
+}  // namespace
+
+Answer answer(const Input& input) {
+  FormReader form(describe(), input);
+  AnswerBuilder answer(head.id, form.units());
+  const judge::StopCase stop = read(form);
+  const bool whole = form.ok();
+  answer.take_problems(form);
+  if (!whole) return answer.take();
+  const judge::StopJudged judged = judge::judge_stop(stop, answer.units());
+  if (!stop.is_too_deep()) tell(stop, judged, answer);
+  answer.tell(judged.findings);
+  if (judged.hold) {
+    answer.tell(*judged.hold);
+    if (judged.hold->stands_still() && !stop.is_too_deep())
+      answer.answer().hold_to->text = Phrase("Do not drive on it");
+  }
+  answer.conclude(judge::verdict(judged.findings, judged.hold),
+                  verdict_words(stop, judged, answer.units()));
+  if (judged.hold) answer.speak(read_out(stop, *judged.hold, answer.units()));
+  return answer.take();
+}
+
+}  // namespace treadwater::sheets::stopping
