@@ -29,6 +29,13 @@ void judge_age(double years, Findings& findings) {
     findings.add(Finding::over_six_years, {}, sources());
 }
 
+void judge_age(const Text& tyre, double years, Findings& findings) {
+  if (years > standard::years_at_most)
+    findings.add(Finding::named_over_ten_years, {tyre}, sources());
+  else if (years > standard::years_of_care)
+    findings.add(Finding::named_over_six_years, {tyre}, sources());
+}
+
 void judge_marked_age(std::string_view date_code, standard::Date today, Findings& findings) {
   if (date_code.empty()) return;
   if (const auto age = standard::read_date_code(date_code, today))

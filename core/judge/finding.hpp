@@ -9,7 +9,8 @@
 //   stopping  what the driver can see, an obstacle, a bend, a grade
 //   tread     the law's depth, winter, advice        age  of the tyre
 //   car       what holds between the tyres of one car, and another size on it
-//   repair    a soft tyre: its leak, its hole, the way home
+//   puncture  a soft tyre: its leak, the way home    repair  its hole
+//   wear      the log of one tyre, and of two that stand side by side
 //   stages    sets on the stages ahead
 //   hold_to   from limits to a speed                 verdict  from findings to a level and reasons
 #pragma once
@@ -70,9 +71,16 @@ class Value {
     rain,
     duration,
     seconds,  // a number of them, as given
-    number,   // with `decimals`
-    text,     // a name, as it stands
-    quoted,   // what somebody typed
+    duration_at_most,
+    way_at_least,  // on the road, in km or miles
+    way_at_most,
+    odometer,
+    worn,      // tread worn off
+    month,     // that a day is in
+    readings,  // how many earlier ones
+    number,    // with `decimals`
+    text,      // a name, as it stands
+    quoted,    // what somebody typed
   };
 
   Value(Speed v) : as_(As::speed), number_(v.stored()) {}
@@ -89,6 +97,14 @@ class Value {
   static Value at_least(Mass m) { return {As::mass_at_least, m.stored()}; }
   static Value at_most(Mass m) { return {As::mass_at_most, m.stored()}; }
   static Value at_least(GaugePressure p) { return {As::pressure_at_least, p.stored()}; }
+  static Value at_most(Duration d) { return {As::duration_at_most, d.stored()}; }
+  static Value way_at_least(Length l) { return {As::way_at_least, l.stored()}; }
+  static Value way_at_most(Length l) { return {As::way_at_most, l.stored()}; }
+  static Value odometer(Length l) { return {As::odometer, l.stored()}; }
+  static Value worn(Length l) { return {As::worn, l.stored()}; }
+  // Of a day since 1 January 1970.
+  static Value month(long day) { return {As::month, static_cast<double>(day)}; }
+  static Value earlier_readings(std::size_t n) { return {As::readings, static_cast<double>(n)}; }
   static Value depth(Length l) { return {As::depth, l.stored()}; }
   static Value water(Length l) { return {As::water, l.stored()}; }
   static Value size(Length l, int decimals = 0) { return {As::size, l.stored(), decimals}; }
@@ -151,7 +167,7 @@ struct Limit {
   Values label;  // the gaps of its label
   Values why;    // the gaps of its reason
   Sources sources;
-  // LimitName::unfit: what stops it.
+  // What stops it, where the words are a finding's: LimitName::unfit, soft_tyre.
   std::optional<Found> found{};
   // Whose it is, in front of its label: a wheel, a tyre of a list.
   Text of{};

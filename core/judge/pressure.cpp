@@ -93,10 +93,9 @@ class LoadAtPressure {
 };
 
 void refuse_overload(Mass load, Mass greatest, Findings& findings) {
-  const Sources sources{&standard::load_index_source()};
-  const Values values{Value::at_least(load), Value::at_most(greatest)};
-  findings.add(fixed_limit(LimitName::overload, Speed(), {}, values, sources));
-  findings.add(Finding::overload, values, sources);
+  Found found = overload(load, greatest);
+  findings.add(fixed_limit(LimitName::overload, Speed(), {}, found.values, found.sources));
+  findings.add(std::move(found));
 }
 
 // Where no law tells, no load is carried under the least pressure of its kind.
@@ -115,6 +114,12 @@ Sources sources_of_load_at_speed(standard::Vehicle vehicle) {
   Sources sources{&standard::load_index_source(), &standard::speed_load_source()};
   if (vehicle == standard::Vehicle::motorcycle) sources.push_back(&standard::motorcycle_source());
   return sources;
+}
+
+Found overload(Mass load, Mass greatest) {
+  return {Finding::overload,
+          {Value::at_least(load), Value::at_most(greatest)},
+          {&standard::load_index_source()}};
 }
 
 Found overload_at_speed(Speed speed, Mass load, Mass carried, standard::Vehicle vehicle) {

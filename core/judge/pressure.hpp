@@ -32,6 +32,8 @@ void judge_worked_out(const patch::GreatestLoad& load, Findings& findings);
 Carrying judge_load(const TyreCase& tyre, Findings& findings);
 void judge_hot_reading(const TyreCase& tyre, Findings& findings);
 
+// Above the tyre's rating, which no pressure makes up for.
+Found overload(Mass load, Mass greatest);
 // Where the load is within the tyre's rating, and above what is left of it at that speed.
 Found overload_at_speed(Speed speed, Mass load, Mass carried, standard::Vehicle vehicle);
 Sources sources_of_load_at_speed(standard::Vehicle vehicle);

@@ -26,15 +26,15 @@ Finding winter_finding(const standard::WinterRule& rule, bool winter_tyre, bool 
 // Has the law of winter its say? Then advice is silent.
 bool judge_winter_law(const TyreCase& tyre, Findings& findings) {
   if (!tyre.law->winter || !(tyre.kind->winter || tyre.law->winter->any_tyre)) return false;
-  const standard::WinterRule& rule = *tyre.law->winter;
   const bool cross_ply = tyre.size && tyre.size->construction == sidewall::Construction::cross_ply;
-  const Length least = cross_ply ? rule.least_cross_ply : rule.least_radial;
-  if (*tyre.tread > least + tread_gauge_error) return false;
-  const bool now = standard::in_season(rule, {tyre.today.month, tyre.today.day});
-  if (now || tyre.kind->winter)
-    findings.add(winter_finding(rule, tyre.kind->winter, now && *tyre.tread < least),
-                 {tyre.law->place, Value::depth(least), rule.words, Value::depth(*tyre.tread),
-                  standard::write_iso_date(tyre.today)},
+  const auto winter = winter_clearance(*tyre.law, *tyre.tread, cross_ply, tyre.today);
+  if (winter->tread == Clearance::clear) return false;
+  const standard::WinterRule& rule = *tyre.law->winter;
+  const bool under = winter->in_season && winter->tread == Clearance::under;
+  if (winter->in_season || tyre.kind->winter)
+    findings.add(winter_finding(rule, tyre.kind->winter, under),
+                 {tyre.law->place, Value::depth(winter->least), rule.words,
+                  Value::depth(*tyre.tread), standard::write_iso_date(tyre.today)},
                  {&*tyre.law->winter_source});
   return true;
 }
@@ -45,18 +45,35 @@ bool judge_law(const TyreCase& tyre, Findings& findings) {
   const Value tread = Value::depth(*tyre.tread);
   const Value least = Value::depth(law.least);
   const Sources sources{&law.source};
-  if (*tyre.tread < law.least) {
-    findings.add(fixed_limit(LimitName::tread_law, Speed(), {},
-                             {law.place, least, law.where_measured}, sources));
-    findings.add(Finding::tread_law, {tread, law.place, least}, sources);
-    return true;
+  switch (clearance(*tyre.tread, law.least)) {
+    case Clearance::under:
+      findings.add(fixed_limit(LimitName::tread_law, Speed(), {},
+                               {law.place, least, law.where_measured}, sources));
+      findings.add(Finding::tread_law, {tread, law.place, least}, sources);
+      return true;
+    case Clearance::at:
+      findings.add(Finding::tread_at_law, {tread, least, law.place}, sources);
+      return true;
+    case Clearance::clear:
+      break;
   }
-  if (*tyre.tread > law.least + tread_gauge_error) return false;
-  findings.add(Finding::tread_at_law, {tread, least, law.place}, sources);
-  return true;
+  return false;
 }
 
 }  // namespace
+
+Clearance clearance(Length tread, Length least) {
+  if (tread < least) return Clearance::under;
+  return tread > least + tread_gauge_error ? Clearance::clear : Clearance::at;
+}
+
+std::optional<WinterClearance> winter_clearance(const standard::TreadLaw& law, Length tread,
+                                                bool cross_ply, standard::Date today) {
+  if (!law.winter) return std::nullopt;
+  const Length least = cross_ply ? law.winter->least_cross_ply : law.winter->least_radial;
+  return WinterClearance{least, clearance(tread, least),
+                         standard::in_season(*law.winter, {today.month, today.day})};
+}
 
 void judge_low_tread(Length tread, Findings& findings) {
   if (tread <= low_tread)

@@ -19,6 +19,12 @@ std::string to_two_digits(double value, double (*rounded)(double)) {
 double nearest(double value) { return std::round(value); }
 double upwards(double value) { return std::ceil(value); }
 
+// By how much its last digit counts; of zero and what is not finite, nothing.
+double last_digit(double value, int digits) {
+  if (value == 0.0 || !std::isfinite(value)) return 0.0;
+  return std::pow(10.0, std::floor(std::log10(std::fabs(value))) - digits + 1);
+}
+
 }  // namespace
 
 std::optional<UnitSystem> find_unit_system(std::string_view id) {
@@ -67,6 +73,17 @@ std::string significant(double value, int digits) {
   return fixed(std::round(value / step) * step, 0);
 }
 
+// The nudges keep 5.0 at 5.0 after its trip through other units.
+std::string significant_at_most(double value, int digits) {
+  const double step = last_digit(value, digits);
+  return significant(step > 0.0 ? std::floor(value / step + 1e-6) * step : value, digits);
+}
+
+std::string significant_at_least(double value, int digits) {
+  const double step = last_digit(value, digits);
+  return significant(step > 0.0 ? std::ceil(value / step - 1e-6) * step : value, digits);
+}
+
 std::string write(GaugePressure p, UnitSystem units) {
   const std::string kpa = fixed(in_kilopascals(p), 0) + " kPa";
   if (units == UnitSystem::metric) return fixed(in_bars(p), 2) + " bar (" + kpa + ")";
@@ -109,6 +126,11 @@ std::string write(Speed v, UnitSystem units) {
 std::string write_depth(Length l, UnitSystem units) {
   if (units == UnitSystem::us) return trimmed(in_thirty_seconds(l), 1) + "/32 in";
   return trimmed(in_millimetres(l), 1) + " mm";
+}
+
+std::string write_worn(Length l, UnitSystem units) {
+  if (units == UnitSystem::us) return fixed(in_thirty_seconds(l), 1) + "/32 in";
+  return fixed(in_millimetres(l), 1) + " mm";
 }
 
 std::string write_water(Length l, UnitSystem units) {
@@ -209,6 +231,8 @@ Speed speed_shown_as(double value, UnitSystem units) {
 Length distance_shown_as(double value, UnitSystem units) {
   return units == UnitSystem::us ? feet(value) : metres(value);
 }
+
+Length road_unit(UnitSystem units) { return uses_miles(units) ? miles(1.0) : kilometres(1.0); }
 
 Speed floor_to_five(Speed v, UnitSystem units) {
   const bool miles = uses_miles(units);

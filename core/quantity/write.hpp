@@ -29,6 +29,9 @@ std::string fixed(double value, int decimals);
 std::string trimmed(double value, int decimals);
 // A number with two or more significant digits and no exponent: significant(0.0345, 2) "0.035".
 std::string significant(double value, int digits);
+// The same with its last digit rounded down, or up.
+std::string significant_at_most(double value, int digits);
+std::string significant_at_least(double value, int digits);
 
 std::string write(GaugePressure p, UnitSystem units);  // "2.2 bar (220 kPa)", "32 psi (220 kPa)"
 // A least pressure, rounded up to the digits shown, so that whoever sets it has no less.
@@ -37,10 +40,11 @@ std::string write(Mass m, UnitSystem units);  // "615 kg", "1356 lb"
 // A mass that may not be passed, rounded down to the digits shown; one that is passed, up.
 std::string write_at_most(Mass m, UnitSystem units);
 std::string write_at_least(Mass m, UnitSystem units);
-std::string write(Speed v, UnitSystem units);                          // "73 km/h", "45 mph"
-std::string write_number(Speed v, UnitSystem units);                   // the same without its unit
-std::string write_depth(Length l, UnitSystem units);                   // tread: "3 mm", "4/32 in"
-std::string write_water(Length l, UnitSystem units);                   // water: "5 mm", "0.20 in"
+std::string write(Speed v, UnitSystem units);         // "73 km/h", "45 mph"
+std::string write_number(Speed v, UnitSystem units);  // the same without its unit
+std::string write_depth(Length l, UnitSystem units);  // tread: "3 mm", "4/32 in"
+std::string write_worn(Length l, UnitSystem units);   // tread worn off: "1.0 mm", "1.3/32 in"
+std::string write_water(Length l, UnitSystem units);  // water: "5 mm", "0.20 in"
 std::string write_size(Length l, UnitSystem units, int decimals = 0);  // "632 mm", "24.9 in"
 std::string write(Area a, UnitSystem units);                           // "180 cm²", "28 sq in"
 std::string write(Temperature t, UnitSystem units);                    // "15 °C", "59 °F"
@@ -72,6 +76,7 @@ double in_road_units(Length l, UnitSystem units);  // km, miles
 // And back again, for whoever steps along an axis or keeps a sum of numbers as shown.
 Speed speed_shown_as(double value, UnitSystem units);
 Length distance_shown_as(double value, UnitSystem units);
+Length road_unit(UnitSystem units);  // a kilometre, a mile
 
 // The greatest multiple of five, in the person's unit, that is not above the speed.
 Speed floor_to_five(Speed v, UnitSystem units);

@@ -1,6 +1,7 @@
 #include "core/sheets/sayings.hpp"
 
 #include "core/quantity/text.hpp"
+#include "core/standard/date.hpp"
 #include "core/words/measure.hpp"
 
 namespace treadwater::sheets {
@@ -93,6 +94,20 @@ std::string write(const judge::Value& value, UnitSystem units) {
       return say_duration(Duration::stored(stored));
     case As::seconds:
       return trimmed(in_seconds(Duration::stored(stored)), 2);
+    case As::duration_at_most:
+      return say_duration_at_most(Duration::stored(stored));
+    case As::way_at_least:
+      return say_road_distance_at_least(Length::stored(stored), units);
+    case As::way_at_most:
+      return say_road_distance_at_most(Length::stored(stored), units);
+    case As::odometer:
+      return say_odometer(Length::stored(stored), units);
+    case As::worn:
+      return write_worn(Length::stored(stored), units);
+    case As::month:
+      return say_month_of(static_cast<long>(stored));
+    case As::readings:
+      return plural("# earlier reading", "# earlier readings", stored, {fixed(stored, 0)});
     case As::number:
       return fixed(stored, value.decimals());
     case As::quoted:
@@ -101,6 +116,11 @@ std::string write(const judge::Value& value, UnitSystem units) {
       break;
   }
   return value.text();
+}
+
+std::string say_month_of(long day) {
+  const standard::Date date = standard::date_of(day);
+  return say_month(date.month, date.year);
 }
 
 std::string reason(const judge::Found& found, UnitSystem units) {
@@ -115,8 +135,9 @@ std::string sentence(const judge::Found& found, UnitSystem units) {
 }
 
 std::string label(const judge::Limit& limit, UnitSystem units) {
-  const std::string own = limit.found ? reason(*limit.found, units)
-                                      : filled(saying_of(limit).label, written(limit.label, units));
+  const Phrase named = saying_of(limit).label;
+  const std::string own = named.empty() && limit.found ? reason(*limit.found, units)
+                                                       : filled(named, written(limit.label, units));
   return limit.of.empty() ? own : say("#: #", {limit.of, own});
 }
 

@@ -11,6 +11,9 @@ namespace treadwater::sheets {
 
 std::string write(const judge::Value& value, UnitSystem units);
 
+// The month that a day since 1 January 1970 is in: "May 2026".
+std::string say_month_of(long day);
+
 // A clause for the verdict: "the tread is under the legal minimum".
 std::string reason(const judge::Found& found, UnitSystem units);
 std::string sentence(const judge::Found& found, UnitSystem units);

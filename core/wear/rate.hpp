@@ -1,5 +1,5 @@
 // The room `wear`: dated tread readings of one tyre -> how fast it wears, and when it will be down
-// to a given depth.
+// to a given depth. The readings themselves, and which of them count, are in log.hpp.
 //
 // The rate is the median of the slopes between all pairs of readings, the line goes through the
 // median of what is left: P. K. Sen, "Estimates of the Regression Coefficient Based on Kendall's

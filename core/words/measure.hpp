@@ -6,6 +6,7 @@
 
 #include "core/quantity/quantity.hpp"
 #include "core/quantity/write.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater {
 
@@ -15,8 +16,17 @@ std::string say_band(Speed central, Speed low, Speed high,
 std::string say_speed_aloud(Speed v, UnitSystem units);  // "50 kilometres an hour"
 // Of an estimate, the longest rounded up: "58 m (53 to 66 m)".
 std::string say_distance_band(Length central, Length shortest, Length longest, UnitSystem units);
+// Of two phrases that name the unit of the road, the one for these units.
+Phrase by_road_unit(UnitSystem units, Phrase in_kilometres, Phrase in_miles);
 // "12 km", "7 miles", of a number in those units.
 std::string say_road_distance(const std::string& number, UnitSystem units);
+// To two digits: as near as they come, no more than it is, no less than it is.
+std::string say_road_distance(Length way, UnitSystem units);
+std::string say_road_distance_at_most(Length way, UnitSystem units);
+std::string say_road_distance_at_least(Length way, UnitSystem units);
+std::string say_odometer(Length way, UnitSystem units);  // "41200 km", "1 mile"
 std::string say_duration(Duration time);  // to two digits: "40 s", "25 min", "3 h", "5 days"
+std::string say_duration_at_most(Duration time);
+std::string say_month(int month, int year);  // "May 2026"; months are 1 to 12
 
 }  // namespace treadwater

@@ -35,6 +35,11 @@ DimensionWords words_of(Dimension d) {
   return {Phrase("a quantity"), Phrase("its unit")};
 }
 
+// Symbols are the same in every language; a year is a word.
+std::string bound_in_words(std::string_view bound) {
+  return bound == "1 year" ? say("1 year") : quantity_in_words(bound);
+}
+
 std::string units_of(Dimension d) {
   constexpr std::string_view celsius = "°C", fahrenheit = "°F";
   return say(words_of(d).units, {celsius, fahrenheit});
@@ -55,7 +60,7 @@ std::string say(const ReadProblem& problem, Phrase label, const QuantityRequest&
   };
   const std::string range =
       say("Anything from # to # would do.",
-          {quantity_in_words(request.least_text), quantity_in_words(request.most_text)});
+          {bound_in_words(request.least_text), bound_in_words(request.most_text)});
   if (code == "missing") return say_missing(label, request.example);
   if (code == "too_long")
     return with(Phrase("#: # is # characters long. One number and its unit would do, such as #."),

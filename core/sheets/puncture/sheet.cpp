@@ -1,0 +1,132 @@
+// The sheet `puncture`: a tyre that is losing air. How long it lasts, whether it may be repaired,
+// how far one gets on what there is, and the odds of the next one.
+#include "core/sheets/sheet.hpp"
+
+#include <algorithm>
+
+#include "core/judge/puncture.hpp"
+#include "core/judge/repair.hpp"
+#include "core/patch/load_capacity.hpp"
+#include "core/sheets/answer_builder.hpp"
+#include "core/sheets/puncture/fields.hpp"
+#include "core/sheets/puncture/figures.hpp"
+#include "core/sheets/puncture/leak_chart.hpp"
+#include "core/sheets/puncture/repair_table.hpp"
+#include "core/words/measure.hpp"
+
+namespace treadwater::sheets::puncture {
+
+extern const SheetHead head;
+const SheetHead head{"puncture", Phrase("A soft tyre"),
+                     Phrase("It is losing air: how long have I got, may it be repaired, and how "
+                            "far do I get on what I have?")};
+
+const SheetDescription& describe() {
+  static const SheetDescription sheet{
+      head,
+      {sheets::describe(fields::units), sheets::describe(size),
+       sheets::describe(set),           sheets::describe(first),
+       sheets::describe(second),        sheets::describe(apart),
+       sheets::describe(hole),          sheets::describe(where),
+       sheets::describe(from_centre),   sheets::describe(between_grooves),
+       sheets::describe(tread),         sheets::describe(driven_flat),
+       sheets::describe(damage),        sheets::describe(sealant),
+       sheets::describe(repairs),       sheets::describe(date_code),
+       sheets::describe(help),          sheets::describe(load),
+       sheets::describe(way),           sheets::describe(spares),
+       sheets::describe(one_in),        sheets::describe(a_year)},
+      {"example",
+       Phrase("An invented case: the Pipit 1.4, a made-up small hatchback, a nail in the tread"),
+       Phrase("Soft at breakfast, softer twenty minutes later."),
+       {{"size", "205/55 R16 91V"},
+        {"set", "2.3 bar"},
+        {"first", "2.1 bar"},
+        {"second", "1.8 bar"},
+        {"apart", "20 min"},
+        {"hole", "3 mm"},
+        {"from_centre", "35 mm"},
+        {"between_grooves", "yes"},
+        {"tread", "5 mm"},
+        {"help", "temporary_spare"},
+        {"way", "35 km"},
+        {"spares", "0"}}}};
+  return sheet;
+}
+
+namespace {
+
+judge::SoftTyre read(FormReader& form) {
+  judge::SoftTyre tyre;
+  tyre.size = form.read(size);
+  // A pressure that no tyre is set to is not taken for the right one.
+  tyre.set = std::max(form.read(set).value_or(judge::usual_pressure), patch::least_pressure());
+  tyre.first = form.read(first);
+  tyre.second = form.read(second);
+  tyre.apart = form.read(apart);
+  tyre.hole = form.read(hole);
+  tyre.place = form.read(where).value_or(std::nullopt);
+  tyre.tread = form.read(tread);
+  tyre.load = form.read(load);
+  tyre.way = form.read(way);
+  tyre.help = form.read(help);
+  tyre.driven_flat = form.read(driven_flat).value_or(false);
+  tyre.damaged = form.read(damage).value_or(false);
+  tyre.sealed = form.read(sealant).value_or(false);
+  // What is sealed is driven as such, where there is nothing better.
+  if (tyre.sealed && tyre.help.value_or(judge::Help::nothing) == judge::Help::nothing)
+    tyre.help = judge::Help::sealant_kit;
+  tyre.age = form.tyre_age(date_code, tyre.size);
+  tyre.from_centre = form.read(from_centre);
+  tyre.earlier_repairs = static_cast<int>(form.read(repairs).value_or(0.0));
+  tyre.between_outer_grooves = form.read(between_grooves);
+  return tyre;
+}
+
+Odds read_odds(FormReader& form) {
+  Odds odds;
+  if (const auto count = form.read(spares)) odds.spares = static_cast<int>(*count);
+  if (const auto time = form.read(one_in)) odds.rate.one_in = months(*time);
+  if (const auto distance = form.read(a_year)) odds.rate.a_year = *distance;
+  return odds;
+}
+
+void read_out(const judge::SoftTyre& tyre, const judge::Verdict& verdict,
+              const std::optional<judge::HoldTo>& hold, AnswerBuilder& answer) {
+  const std::string& named = tyre.size->canonical;
+  if (verdict.level == Level::unfit)
+    answer.speak(say("Soft tyre, #: stopped, needs help.", {named}));
+  else if (hold)
+    answer.speak(say("Soft tyre, #: hold to #, to the nearest help.",
+                     {named, say_speed_aloud(hold->speed, answer.units())}));
+}
+
+}  // namespace
+
+Answer answer(const Input& input) {
+  FormReader form(describe(), input);
+  AnswerBuilder answer(head.id, form.units());
+  const judge::SoftTyre tyre = read(form);
+  const Odds odds = read_odds(form);
+  judge::SoftTyreJudged judged = judge::judge_soft_tyre(tyre);
+  if (judged.leak) {
+    tell_times(*judged.leak, tyre, answer);
+    draw_leak(*judged.leak, tyre.stop_below(), answer);
+  }
+  if (const auto repair = judge::judge_repair(tyre, judged.findings)) tell_repair(*repair, answer);
+  if (const auto home = judge::judge_way_home(tyre, judged)) tell_way_home(*home, answer);
+  if (tyre.way) tell_odds(odds, *tyre.way, answer);
+  judge::judge_roadside(judged.findings);
+  const bool whole = form.ok();
+  answer.take_problems(form);
+  answer.tell(judged.findings);
+  if (!whole) return answer.take();
+  const auto hold = judge::hold_to(judged.findings, answer.units());
+  if (hold) answer.tell(*hold);
+  const judge::Verdict verdict = judge::verdict(judged.findings, hold);
+  answer.conclude(verdict, {Phrase("No leak was found in these readings."),
+                            Phrase("Only to help: #."), Phrase("Stop: #.")});
+  read_out(tyre, verdict, hold, answer);
+  return answer.take();
+}
+
+}  // namespace treadwater::sheets::puncture
