@@ -29,6 +29,7 @@ struct Limit {
   Speed central;
   Speed low;
   Speed high;
+  double share_kept = 1.0;  // of the low value, for the hold-to speed
   Text text;
   Text why;
   Sources sources;

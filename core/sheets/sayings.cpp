@@ -176,6 +176,7 @@ Limit in_words(const judge::Limit& limit, UnitSystem units) {
           limit.central,
           limit.low,
           limit.high,
+          limit.share_kept,
           speeds(limit, units),
           why(limit, units),
           limit.sources};

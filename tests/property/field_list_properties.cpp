@@ -52,7 +52,11 @@ std::vector<std::vector<std::string>> sorted_rows(const sheets::Answer& answer,
                                                   std::string_view id) {
   for (const sheets::Table& table : answer.tables)
     if (table.id == id) {
-      auto rows = table.rows;
+      std::vector<std::vector<std::string>> rows;
+      for (const auto& row : table.rows) {
+        rows.emplace_back();
+        for (const Text& cell : row) rows.back().push_back(cell.str());
+      }
       std::sort(rows.begin(), rows.end());
       return rows;
     }

@@ -109,7 +109,7 @@ void worse_is_never_better(const Kind& kind) {
   const sheets::Answer bad = ask(*sheet, after);
   for (const auto* a : {&good, &bad})
     for (const auto& problem : a->problems)
-      RC_LOG() << problem.field << " " << problem.text << "\n";
+      RC_LOG() << problem.field << " " << problem.text.str() << "\n";
   RC_ASSERT(good.ok());
   RC_ASSERT(bad.ok());
   RC_LOG() << good.verdict->text << "\n" << bad.verdict->text << "\n";

@@ -274,7 +274,7 @@ const Source* find_source(std::string_view id) {
 std::optional<Standing> find_standing(std::string_view name) {
   for (const Standing s :
        {Standing::published, Standing::secondary, Standing::memory, Standing::common_practice})
-    if (standing_name(s) == name) return s;
+    if (standing_name(s).english() == name) return s;
   return std::nullopt;
 }
 

@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "core/quantity/text.hpp"
 #include "core/quantity/write.hpp"
 #include "core/sheets/sources.hpp"
 #include "core/water/estimate.hpp"

@@ -33,12 +33,12 @@ inline void line(std::string& out, const char* name, const sidewall::ServiceDesc
 // text, nor remarks on that spelling, nor words that were not understood.
 inline std::string what_it_is(const sidewall::Reading& r) {
   std::string out;
-  line(out, "family", std::string(sidewall::family_name(r.family)));
+  line(out, "family", std::string(sidewall::family_name(r.family).english()));
   line(out, "canonical", r.canonical);
   if (r.section_width) line(out, "width", in_metres(*r.section_width));
   if (r.aspect_percent) line(out, "aspect", *r.aspect_percent);
   if (r.construction) {
-    line(out, "construction", std::string(sidewall::construction_name(*r.construction)));
+    line(out, "construction", std::string(sidewall::construction_name(*r.construction).english()));
   }
   if (r.rim_diameter) line(out, "rim", in_metres(*r.rim_diameter));
   if (r.stated_outer_diameter) line(out, "outer", in_metres(*r.stated_outer_diameter));
@@ -83,7 +83,7 @@ inline std::string summary(const std::string& text) {
   if (!got) return "trouble " + got.error().code;
   const auto& r = *got;
   char digits[64];
-  std::string out(sidewall::family_name(r.family));
+  std::string out(sidewall::family_name(r.family).english());
   const auto number = [&](const char* lead, double value) {
     std::snprintf(digits, sizeof digits, "%s%.6g", lead, value);
     out += digits;

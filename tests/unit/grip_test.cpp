@@ -43,8 +43,8 @@ bool mentions(const Friction& answer, std::string_view id) {
 }
 
 bool says(const Friction& answer, std::string_view words) {
-  for (std::string_view text : answer.unknown)
-    if (text.find(words) != std::string_view::npos) return true;
+  for (const Phrase text : answer.unknown)
+    if (text.english().find(words) != std::string_view::npos) return true;
   return false;
 }
 
@@ -217,9 +217,9 @@ TEST_CASE("rubber outside its window: no credit, and a fifth less that is sure")
     CHECK_THAT(band.high, WithinAbs(1.2, 1e-12));
   }
   const Rubber& race = *find_rubber("soft-race");
-  CHECK_THAT(std::string(heat_caution(race, Heat::cold)), ContainsSubstring("warm"));
-  CHECK_THAT(std::string(heat_caution(race, Heat::too_hot)), ContainsSubstring("hotter"));
-  CHECK_THAT(std::string(heat_caution(race, Heat::unknown)), ContainsSubstring("cold"));
+  CHECK_THAT(std::string(heat_caution(race, Heat::cold).english()), ContainsSubstring("warm"));
+  CHECK_THAT(std::string(heat_caution(race, Heat::too_hot).english()), ContainsSubstring("hotter"));
+  CHECK_THAT(std::string(heat_caution(race, Heat::unknown).english()), ContainsSubstring("cold"));
   CHECK(heat_caution(race, Heat::working).empty());
   const Rubber& road = *find_rubber("synthetic");
   CHECK(heat_caution(road, Heat::unknown).empty());

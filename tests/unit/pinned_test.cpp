@@ -1,6 +1,8 @@
 // Every table of the core and a sweep of every formula, over its range and past its ends, held in
 // one line each. tests/register and the other tests here say what is right; these say that nothing
 // moved.
+#include "core/words/measure.hpp"
+#include "core/words/say.hpp"
 #include "tests/support/pinned.hpp"
 #include "core/air/gas_law.hpp"
 #include "core/air/get_home.hpp"
@@ -44,6 +46,8 @@
 #include "core/water/onset.hpp"
 #include "core/water/splitmix.hpp"
 #include "core/wear/rate.hpp"
+#include "core/words/measure.hpp"
+#include "core/words/say.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/stage_events.hpp"
 
@@ -159,7 +163,7 @@ TEST_CASE("pinned: every unit, as read") {
     for (const std::string_view spelling : spellings)
       for (const std::string_view number : {"7", "-3.25", "1 1/2", "2,5", "1e2", ".5", "1.2.3"}) {
         const QuantityRequest request{
-            "Figure", static_cast<Dimension>(d), usual[d], -1e9, 1e9, "little", "much", "7"};
+            static_cast<Dimension>(d), usual[d], -1e9, 1e9, "little", "much", "7"};
         const auto read = read_stored(joined({number, " ", spelling}), request);
         if (read)
           row.add(*read);

@@ -1,4 +1,5 @@
 #include "core/quantity/quantity.hpp"
+#include "core/words/measure.hpp"
 #include <cmath>
 
 #include "core/quantity/write.hpp"
@@ -31,7 +32,7 @@ TEST_CASE("figures are written in the person's units") {
   CHECK(write_water(millimetres(5.0), UnitSystem::us) == "0.20 in");
   CHECK(write_size(millimetres(631.9), UnitSystem::metric, 1) == "631.9 mm");
   CHECK(write(square_centimetres(179.6), UnitSystem::metric) == "180 cm²");
-  CHECK(write_speed_range(kilometres_per_hour(59.2), kilometres_per_hour(84.7),
+  CHECK(say_range(kilometres_per_hour(59.2), kilometres_per_hour(84.7),
                           UnitSystem::metric) == "59 to 85 km/h");
 }
 

@@ -86,7 +86,7 @@ TEST_CASE("depths are read in millimetres, inches and thirty-seconds") {
   CHECK_THAT(mm("0.4 cm"), WithinAbs(4.0, 1e-9));
   CHECK_THAT(mm("1/4 in"), WithinAbs(6.35, 1e-9));
   CHECK_THAT(mm("½ in"), WithinAbs(12.7, 1e-9));
-  const QuantityRequest wide{"Width", Dimension::length, "mm", 0.0, 1.0, "0 mm", "1 m", "5 mm"};
+  const QuantityRequest wide{Dimension::length, "mm", 0.0, 1.0, "0 mm", "1 m", "5 mm"};
   CHECK_THAT(1000.0 * read_stored("3 1/2 in", wide).value_or(-1.0), WithinAbs(88.9, 1e-9));
 }
 
@@ -163,7 +163,7 @@ TEST_CASE("what is repeated in a sentence is short and clean") {
 
 TEST_CASE("a bound counts as inside it, whatever the last binary digit of its unit says") {
   const QuantityRequest tyre{
-      "Tyre", Dimension::temperature, "°C", 223.15, 423.15, "-50 °C", "150 °C", "60 °C"};
+      Dimension::temperature, "°C", 223.15, 423.15, "-50 °C", "150 °C", "60 °C"};
   for (const char* text : {"-50 °C", "150 °C", "302 °F", "-58 °F"}) CHECK(code(text, tyre) == "");
   CHECK(code("-50.1 °C", tyre) == "below_range");
   CHECK(code("150.1 °C", tyre) == "above_range");

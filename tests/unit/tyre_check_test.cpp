@@ -1,6 +1,7 @@
 
 #include "core/quantity/write.hpp"
 #include "tests/support/catch.hpp"
+#include "core/sheets/sources.hpp"
 #include "tests/support/sheets.hpp"
 
 using namespace treadwater;
@@ -350,7 +351,7 @@ TEST_CASE("the sidewall text is laid out whole, with the meaning of each part") 
   std::string whole, meanings;
   for (const Stretch& stretch : answer.markings[0].stretches) {
     whole += stretch.text;
-    meanings += stretch.meaning + "\n";
+    meanings += stretch.meaning.str() + "\n";
   }
   CHECK(whole == " 205/55  R16 91V XL");
   CHECK_THAT(meanings, ContainsSubstring("205 mm") && ContainsSubstring("615 kg") &&
@@ -383,7 +384,7 @@ TEST_CASE("a verdict of fit never rests on what is known from memory alone") {
 }
 
 TEST_CASE("every source an answer uses is in the sheet's list, and ids are unique") {
-  const Sources all = sources_of(all_sheets());
+  const Sources all = all_sources();
   for (std::size_t i = 0; i < all.size(); ++i)
     for (std::size_t j = i + 1; j < all.size(); ++j) CHECK(all[i]->id != all[j]->id);
   const char* sizes[] = {"205/55 R16 91V", "P205/75R15", "195/75 R16C 107/105R 475 kPa",
@@ -534,7 +535,7 @@ TEST_CASE("what no speed helps is told without one, and read out so") {
   const Answer old = check({{"date_code", "0110"}, {"water", ""}});
   CHECK(held(old) == 0.0);
   CHECK(old.hold_to->governed_by == "over_ten_years");
-  CHECK(old.spoken.front().text.find("hold to") == std::string::npos);
+  CHECK(old.spoken.front().text.str().find("hold to") == std::string::npos);
   // A speed that is too high is cured by a lower one.
   const Answer fast = check({{"speed", "250 km/h"}});
   CHECK(fast.verdict->level == Level::unfit);

@@ -186,7 +186,7 @@ TEST_CASE("tread that rose is another tyre: the rate counts from there on") {
   CHECK_FALSE(cautions(answer, "odd_reading"));
   const std::string rose = text_of(answer, "tread_rose");
   CHECK(rose.find("Front left: 8 mm in November 2024, and 2 mm before that.") == 0);
-  CHECK(rose.find("left out: 2.") != std::string::npos);
+  CHECK(rose.find("leaves out 2 earlier readings.") != std::string::npos);
   CHECK((*figure(answer, "rate_by_time"))["value"].get<double>() == Approx(1.5).epsilon(0.01));
   CHECK(answer["blocks"][0]["rows"][1][2] == "");
 

@@ -166,7 +166,7 @@ export const keyOf = ({ msgctxt, msgid }) => (msgctxt ? `${msgctxt}\u0004${msgid
 export function extract() {
   const found = new Map();
   const sources = [
-    ...filesIn('core', /\.[ch]pp$/).map((file) => [file, inCpp]),
+    ...filesIn('core', /\.(?:[ch]pp|inc)$/).map((file) => [file, inCpp]),
     ...filesIn('web/src', /(?<!\.d)\.ts$/).map((file) => [file, inPage]),
     ['web/index.html', inHtml],
   ];
