@@ -4,10 +4,12 @@
 // The room `judge`:
 //   finding   the findings, their levels and what cures them (findings.inc is the table), limits
 //   tyre      what its sidewall says and leaves open, its speed symbol, what it is for
-//   pressure  the load at this pressure and speed; what to set; readings
+//   pressure  the load at this pressure and speed
+//   pressure_setting  what to set; readings; a hot pressure that is wanted; another place
 //   water     floating, fords and floods
 //   tread     the law's depth, winter, advice        age  of the tyre
-//   car       what holds between the tyres of one car, and another size on it
+//   car       what holds between the tyres of one car
+//   size_change  another size on it
 //   repair    a soft tyre: its leak, its hole, the way home
 //   stages    sets on the stages ahead
 //   hold_to   from limits to a speed                 verdict  from findings to a level and reasons
@@ -30,8 +32,9 @@ namespace treadwater::judge {
 enum class Level { note, care, unfit };
 
 // What makes an unfit tyre drivable again. What driving slower cures, and what is driven to the
-// nearest pump to be put right, stops nobody; the rest is a limit of 0 km/h.
-enum class Cure { nothing, slower, pump };
+// nearest pump to be put right, stops nobody; the rest is a limit of 0 km/h, also what wants air
+// where it stands.
+enum class Cure { nothing, air, slower, pump };
 
 enum class Finding : std::uint16_t {
 #define TREADWATER_FINDING(name, id, level, cure, reason, sentence) name,
@@ -42,6 +45,7 @@ enum class Finding : std::uint16_t {
 std::string_view id_of(Finding finding);  // as the JSON names it; two findings may share one
 Level level_of(Finding finding);
 Cure cure_of(Finding finding);
+bool air_cures(Finding finding);   // where it stands or at a pump
 bool has_reason(Finding finding);  // for a verdict to give
 
 using Sources = std::vector<const Source*>;
@@ -64,6 +68,7 @@ class Value {
     depth,  // of tread
     water,
     size,
+    rim,
     distance,
     rain,
     duration,
@@ -89,6 +94,7 @@ class Value {
   static Value depth(Length l) { return {As::depth, l.stored()}; }
   static Value water(Length l) { return {As::water, l.stored()}; }
   static Value size(Length l, int decimals = 0) { return {As::size, l.stored(), decimals}; }
+  static Value rim(Length width) { return {As::rim, width.stored()}; }
   static Value distance(Length l) { return {As::distance, l.stored()}; }
   static Value number(double n, int decimals = 0) { return {As::number, n, decimals}; }
   static Value quoted(std::string_view typed);

@@ -14,8 +14,6 @@ namespace {
 using standard::pressure_gauge_error;
 
 constexpr Speed base_pressures_hold_to = kilometres_per_hour(160.0);
-// Over the pressure its load rating belongs to, before it wants a word.
-constexpr GaugePressure noticeably_more = kilopascals(30.0);
 // Of what the load needs, and from this pressure on: a patch shorter than it could be.
 constexpr double much_more = 1.6;
 constexpr GaugePressure much_from = kilopascals(240.0);
@@ -93,10 +91,9 @@ class LoadAtPressure {
 };
 
 void refuse_overload(Mass load, Mass greatest, Findings& findings) {
-  const Sources sources{&standard::load_index_source()};
-  const Values values{Value::at_least(load), Value::at_most(greatest)};
-  findings.add(fixed_limit(LimitName::overload, Speed(), {}, values, sources));
-  findings.add(Finding::overload, values, sources);
+  Found found = overload(load, greatest);
+  findings.add(fixed_limit(LimitName::overload, Speed(), {}, found.values, found.sources));
+  findings.add(std::move(found));
 }
 
 // Where no law tells, no load is carried under the least pressure of its kind.
@@ -115,6 +112,12 @@ Sources sources_of_load_at_speed(standard::Vehicle vehicle) {
   Sources sources{&standard::load_index_source(), &standard::speed_load_source()};
   if (vehicle == standard::Vehicle::motorcycle) sources.push_back(&standard::motorcycle_source());
   return sources;
+}
+
+Found overload(Mass load, Mass greatest) {
+  return {Finding::overload,
+          {Value::at_least(load), Value::at_most(greatest)},
+          {&standard::load_index_source()}};
 }
 
 Found overload_at_speed(Speed speed, Mass load, Mass carried, standard::Vehicle vehicle) {

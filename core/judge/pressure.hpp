@@ -16,6 +16,9 @@ inline constexpr GaugePressure hot_excess = kilopascals(40.0);
 // L, the lowest symbol on tyres of cars and vans but for spares. Common practice, no source.
 inline constexpr Speed speed_without_symbol = kilometres_per_hour(120.0);
 
+// Over the pressure its load rating belongs to, or over what is to be set, before it wants a word.
+inline constexpr GaugePressure noticeably_more = kilopascals(30.0);
+
 // What was found on the way, for whoever tells figures.
 struct Carrying {
   std::optional<patch::GreatestLoad> greatest;
@@ -32,6 +35,8 @@ void judge_worked_out(const patch::GreatestLoad& load, Findings& findings);
 Carrying judge_load(const TyreCase& tyre, Findings& findings);
 void judge_hot_reading(const TyreCase& tyre, Findings& findings);
 
+// Above the tyre's rating, which no pressure makes up for.
+Found overload(Mass load, Mass greatest);
 // Where the load is within the tyre's rating, and above what is left of it at that speed.
 Found overload_at_speed(Speed speed, Mass load, Mass carried, standard::Vehicle vehicle);
 Sources sources_of_load_at_speed(standard::Vehicle vehicle);

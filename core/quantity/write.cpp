@@ -59,6 +59,11 @@ std::string significant(double value, int digits) {
   return fixed(std::round(value / step) * step, 0);
 }
 
+std::string write_signed(double change, int decimals) {
+  const std::string text = fixed(change, decimals);
+  return change > 0.0 ? "+" + text : text;
+}
+
 std::string write(GaugePressure p, UnitSystem units) {
   const std::string kpa = fixed(in_kilopascals(p), 0) + " kPa";
   if (units == UnitSystem::metric) return fixed(in_bars(p), 2) + " bar (" + kpa + ")";
@@ -111,6 +116,23 @@ std::string write_water(Length l, UnitSystem units) {
 std::string write_size(Length l, UnitSystem units, int decimals) {
   if (units == UnitSystem::us) return fixed(in_inches(l), decimals + 1) + " in";
   return fixed(in_millimetres(l), decimals) + " mm";
+}
+
+std::string write_signed_size(Length change, UnitSystem units, int decimals) {
+  const std::string text = write_size(change, units, decimals);
+  return change > metres(0.0) ? "+" + text : text;
+}
+
+std::string write_signed_percent(double percent, int decimals) {
+  return write_signed(percent, decimals) + " %";
+}
+
+std::string write_rim(Length width) { return trimmed(in_millimetres(width) / 25.4, 1) + " in"; }
+
+std::string write_wheel(Mass m) { return fixed(in_kilograms(m), 1) + " kg"; }
+
+std::string write_signed_wheel(Mass change) {
+  return write_signed(in_kilograms(change), 1) + " kg";
 }
 
 std::string write(Area a, UnitSystem units) {
@@ -174,6 +196,10 @@ Shown shown_distance(Length l, UnitSystem units) {
 
 double in_road_units(Length l, UnitSystem units) {
   return uses_miles(units) ? in_metres(l) / exact::metres_per_mile : in_metres(l) / 1000.0;
+}
+
+Speed round_speed(UnitSystem units) {
+  return uses_miles(units) ? miles_per_hour(60.0) : kilometres_per_hour(100.0);
 }
 
 Speed floor_to_five(Speed v, UnitSystem units) {

@@ -29,6 +29,8 @@ std::string fixed(double value, int decimals);
 std::string trimmed(double value, int decimals);
 // A number with two or more significant digits and no exponent: significant(0.0345, 2) "0.035".
 std::string significant(double value, int digits);
+// A change, with its sign: "+2.1", "-3", "0".
+std::string write_signed(double change, int decimals);
 
 std::string write(GaugePressure p, UnitSystem units);  // "2.2 bar (220 kPa)", "32 psi (220 kPa)"
 // A least pressure, rounded up to the digits shown, so that whoever sets it has no less.
@@ -42,11 +44,17 @@ std::string write_number(Speed v, UnitSystem units);                   // the sa
 std::string write_depth(Length l, UnitSystem units);                   // tread: "3 mm", "4/32 in"
 std::string write_water(Length l, UnitSystem units);                   // water: "5 mm", "0.20 in"
 std::string write_size(Length l, UnitSystem units, int decimals = 0);  // "632 mm", "24.9 in"
-std::string write(Area a, UnitSystem units);                           // "180 cm²", "28 sq in"
-std::string write(Temperature t, UnitSystem units);                    // "15 °C", "59 °F"
-std::string write_kelvins(double difference, UnitSystem units);        // "10 °C", "18 °F"
-std::string write_distance(Length l, UnitSystem units);  // on the road: "65 m", "213 ft"
-std::string write_rain(RainIntensity rain);              // "4 mm/h"
+std::string write_signed_size(Length change, UnitSystem units, int decimals = 0);  // "+3 mm"
+std::string write_signed_percent(double percent, int decimals);                    // "+2.1 %"
+// A wheel by itself, in the same units for everybody: its rim "6.5 in", its mass "16.4 kg".
+std::string write_rim(Length width);
+std::string write_wheel(Mass m);
+std::string write_signed_wheel(Mass change);                     // "+1.5 kg"
+std::string write(Area a, UnitSystem units);                     // "180 cm²", "28 sq in"
+std::string write(Temperature t, UnitSystem units);              // "15 °C", "59 °F"
+std::string write_kelvins(double difference, UnitSystem units);  // "10 °C", "18 °F"
+std::string write_distance(Length l, UnitSystem units);          // on the road: "65 m", "213 ft"
+std::string write_rain(RainIntensity rain);                      // "4 mm/h"
 
 // What a chart is drawn in: the number in the person's unit, and the unit's symbol.
 struct Shown {
@@ -62,6 +70,8 @@ Shown shown_water(Length l, UnitSystem units);     // mm, in
 Shown shown_distance(Length l, UnitSystem units);  // m, ft
 double in_road_units(Length l, UnitSystem units);  // km, miles
 
+// A round speed to say things at: 100 km/h, 60 mph.
+Speed round_speed(UnitSystem units);
 // The greatest multiple of five, in the person's unit, that is not above the speed.
 Speed floor_to_five(Speed v, UnitSystem units);
 

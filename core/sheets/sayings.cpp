@@ -83,6 +83,8 @@ std::string write(const judge::Value& value, UnitSystem units) {
       return write_water(Length::stored(stored), units);
     case As::size:
       return write_size(Length::stored(stored), units, value.decimals());
+    case As::rim:
+      return write_rim(Length::stored(stored));
     case As::distance:
       return write_distance(Length::stored(stored), units);
     case As::rain:

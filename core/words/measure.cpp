@@ -22,6 +22,10 @@ std::string say_road_distance(const std::string& number, UnitSystem units) {
   return units == UnitSystem::metric ? number + " km" : say("# miles", {number});
 }
 
+Phrase turns_on_the_road(UnitSystem units) {
+  return units == UnitSystem::metric ? Phrase("Turns a kilometre") : Phrase("Turns a mile");
+}
+
 std::string say_duration(Duration time) {
   const double seconds = in_seconds(time);
   if (seconds < 90.0) return significant(seconds, 2) + " s";

@@ -6,6 +6,7 @@
 
 #include "core/quantity/quantity.hpp"
 #include "core/quantity/write.hpp"
+#include "core/words/phrase.hpp"
 
 namespace treadwater {
 
@@ -15,6 +16,7 @@ std::string say_band(Speed central, Speed low, Speed high,
 std::string say_speed_aloud(Speed v, UnitSystem units);  // "50 kilometres an hour"
 // "12 km", "7 miles", of a number in those units.
 std::string say_road_distance(const std::string& number, UnitSystem units);
-std::string say_duration(Duration time);  // to two digits: "40 s", "25 min", "3 h", "5 days"
+Phrase turns_on_the_road(UnitSystem units);  // of a wheel: "Turns a kilometre", "Turns a mile"
+std::string say_duration(Duration time);     // to two digits: "40 s", "25 min", "3 h", "5 days"
 
 }  // namespace treadwater
