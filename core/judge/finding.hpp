@@ -64,6 +64,7 @@ class Value {
     mass_at_most,
     pressure,
     pressure_at_least,
+    pressure_at_most,
     temperature,
     depth,  // of tread
     water,
@@ -91,6 +92,7 @@ class Value {
   static Value at_least(Mass m) { return {As::mass_at_least, m.stored()}; }
   static Value at_most(Mass m) { return {As::mass_at_most, m.stored()}; }
   static Value at_least(GaugePressure p) { return {As::pressure_at_least, p.stored()}; }
+  static Value at_most(GaugePressure p) { return {As::pressure_at_most, p.stored()}; }
   static Value depth(Length l) { return {As::depth, l.stored()}; }
   static Value water(Length l) { return {As::water, l.stored()}; }
   static Value size(Length l, int decimals = 0) { return {As::size, l.stored(), decimals}; }

@@ -94,7 +94,7 @@ PressureNeed judge_need(const SettingCase& setting, Findings& findings) {
     return need;
   }
   judge_worked_out(*greatest, findings);
-  need.rated = {*greatest, *support};
+  need.rated = PressureNeed::Rated{*greatest, *support};
   const patch::Duty duty = duty_of(setting, *symbol);
   if (!setting.speed) findings.add(Finding::speed_unknown, {duty.speed});
   const auto demand = patch::pressure_demand(support->tyre(), duty);

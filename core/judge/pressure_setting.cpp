@@ -60,13 +60,15 @@ class Setting {
     auto& set = judged_.set;
     set = placard;
     if (placard && need() && *placard < *need() - rounding)
-      findings_.add(Finding::placard_under_need, {*placard, Value::at_least(*need())},
+      findings_.add(Finding::placard_under_need,
+                    {Value::at_most(*placard), Value::at_least(*need())},
                     {&advice::placard_first, &patch::least_pressure_source()});
     if (const auto by_load = judged_.need.by_a_gauge())
       set = std::max(*by_load, placard.value_or(*by_load));
     const patch::LeastPressure kind = least_of_kind();
     if (!set || *set >= kind.pressure) return;
-    findings_.add(Finding::under_least, {*set, Value::at_least(kind.pressure)}, {kind.from});
+    findings_.add(Finding::under_least, {Value::at_most(*set), Value::at_least(kind.pressure)},
+                  {kind.from});
     set.reset();
   }
 
@@ -102,27 +104,36 @@ class Setting {
     const Sources sources{&air::gas_law_source(), kind.from};
     const auto set = judged_.to_set();
     if (need() && cold < *need())
-      findings_.add(Finding::pressure_low_to_set,
-                    {cold, *case_.load, Value::at_least(*need()), Value::at_least(*set)}, sources);
+      findings_.add(
+          Finding::pressure_low_to_set,
+          {Value::at_most(cold), *case_.load, Value::at_least(*need()), Value::at_least(*set)},
+          sources);
     else if (need() && cold < *judged_.need.by_a_gauge() - rounding)
       findings_.add(Finding::pressure_at_least_to_set,
                     {pressure_gauge_error, Value::at_least(*judged_.need.by_a_gauge())});
     else if (!need() && judged_.set && cold < *judged_.set)
-      findings_.add(Finding::pressure_low_by_placard, {cold, Value::at_least(*set)}, sources);
+      findings_.add(Finding::pressure_low_by_placard, {Value::at_most(cold), Value::at_least(*set)},
+                    sources);
     else if (!need() && !judged_.set && cold < kind.pressure)
-      findings_.add(Finding::pressure_under_least, {cold, Value::at_least(kind.pressure)}, sources);
+      findings_.add(Finding::pressure_under_least,
+                    {Value::at_most(cold), Value::at_least(kind.pressure)}, sources);
     else
       return false;
     return true;
+  }
+
+  // What is worked out is told as no more than it is.
+  Value it_has(GaugePressure cold) const {
+    return judged_.read_warm ? Value::at_most(cold) : Value(cold);
   }
 
   void compare_with_set(GaugePressure cold) {
     const auto set = judged_.to_set();
     if (!set) return;
     if (cold < *judged_.set - pressure_gauge_error)
-      findings_.add(Finding::under_placard, {cold, *judged_.set}, {&advice::placard_first});
+      findings_.add(Finding::under_placard, {it_has(cold), *judged_.set}, {&advice::placard_first});
     else if (case_.placard == judged_.set && cold > *set + noticeably_more)
-      findings_.add(Finding::over_placard, {cold, Value::at_least(*set)},
+      findings_.add(Finding::over_placard, {it_has(cold), Value::at_least(*set)},
                     {&advice::placard_first, &advice::hot_reading});
   }
 

@@ -201,9 +201,10 @@ void judge_pressure(const SizeChangeCase& change, Findings& findings) {
   const GaugePressure least =
       support->needed_at(*change.load, speed) + standard::pressure_gauge_error;
   if (*change.pressure < least)
-    findings.add(Finding::pressure_low_in_new_one,
-                 {*change.pressure, Value::at_least(*change.load), Value::at_least(least)},
-                 {support->tyre().law.source, &patch::least_pressure_source()});
+    findings.add(
+        Finding::pressure_low_in_new_one,
+        {Value::at_most(*change.pressure), Value::at_least(*change.load), Value::at_least(least)},
+        {support->tyre().law.source, &patch::least_pressure_source()});
 }
 
 void judge_equal_load(const SizeChangeCase& change, SizeChangeJudged& judged) {

@@ -70,6 +70,13 @@ std::string write(GaugePressure p, UnitSystem units) {
   return fixed(in_psi(p), 0) + " psi (" + kpa + ")";
 }
 
+std::string write_at_most(GaugePressure p, UnitSystem units) {
+  const auto down = [](double shown) { return std::floor(shown + 1e-6); };
+  const GaugePressure whole = kilopascals(down(in_kilopascals(p)));
+  if (units == UnitSystem::metric) return write(whole, units);
+  return fixed(down(in_psi(p)), 0) + " psi (" + fixed(in_kilopascals(whole), 0) + " kPa)";
+}
+
 std::string write_at_least(GaugePressure p, UnitSystem units) {
   // The nudge keeps 32 psi at 32 after its trip through kPa.
   const auto up = [](double shown) { return std::ceil(shown - 1e-6); };

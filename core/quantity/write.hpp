@@ -35,6 +35,8 @@ std::string write_signed(double change, int decimals);
 std::string write(GaugePressure p, UnitSystem units);  // "2.2 bar (220 kPa)", "32 psi (220 kPa)"
 // A least pressure, rounded up to the digits shown, so that whoever sets it has no less.
 std::string write_at_least(GaugePressure p, UnitSystem units);
+// One that falls short of such a pressure, rounded down: it never reads as if it were enough.
+std::string write_at_most(GaugePressure p, UnitSystem units);
 std::string write(Mass m, UnitSystem units);  // "615 kg", "1356 lb"
 // A mass that may not be passed, rounded down to the digits shown; one that is passed, up.
 std::string write_at_most(Mass m, UnitSystem units);

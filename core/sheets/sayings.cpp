@@ -75,6 +75,8 @@ std::string write(const judge::Value& value, UnitSystem units) {
       return write(GaugePressure::stored(stored), units);
     case As::pressure_at_least:
       return write_at_least(GaugePressure::stored(stored), units);
+    case As::pressure_at_most:
+      return write_at_most(GaugePressure::stored(stored), units);
     case As::temperature:
       return write(Temperature::stored(stored), units);
     case As::depth:

@@ -31,6 +31,12 @@ bool concerns(const air::WarningRule& rule, const std::optional<sidewall::Readin
   return rule.id == (size->light_truck ? "us-truck" : size->extra_load ? "us-extra" : "us");
 }
 
+// As it is read, as it is worked out, or as it is to be set.
+std::string now_here(const judge::SettingJudged& judged, UnitSystem units) {
+  if (!judged.cold) return write_at_least(*judged.set, units);
+  return judged.read_warm ? write_at_most(*judged.cold, units) : write(*judged.cold, units);
+}
+
 }  // namespace
 
 void tell_need(const judge::PressureNeed& need, const judge::SettingCase& setting,
@@ -77,7 +83,8 @@ void tell_air(const judge::SettingJudged& judged, const judge::SettingCase& sett
     at_least("set_here", Phrase("Set here to have the right pressure there"), *judged.set_here,
              gas_and_air, answer);
   if (judged.read_warm)
-    as_it_is("cold_equivalent", Phrase("The reading, once it is cold"), *judged.cold, gas, answer,
+    pressure("cold_equivalent", Phrase("The reading, once it is cold"), *judged.cold,
+             write_at_most(*judged.cold, units), gas, answer,
              say("The same air at #.", {cold_day}));
   if (judged.cold_for_target)
     as_it_is("cold_setting", Phrase("Set cold for that hot pressure"), *judged.cold_for_target, gas,
@@ -89,9 +96,7 @@ void tell_air(const judge::SettingJudged& judged, const judge::SettingCase& sett
              gas, answer);
   if (judged.at_stage)
     as_it_is("at_stage", Phrase("The same air there, cold"), *judged.at_stage, gas_and_air, answer,
-             say("# here at #.",
-                 {judged.cold ? write(*judged.cold, units) : write_at_least(*judged.set, units),
-                  cold_day}));
+             say("# here at #.", {now_here(judged, units), cold_day}));
 }
 
 void tell_warnings(const judge::SettingJudged& judged, const judge::SettingCase& setting,
