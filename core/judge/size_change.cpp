@@ -29,7 +29,8 @@ constexpr Length rim_may_differ = millimetres(25.4);
 // ---- size ----
 
 void judge_own_dimensions(const Fitted& fitted, Findings& findings) {
-  if (fitted.tyre && !fitted.size()) findings.add(Finding::size_unknown, {fitted.tyre->canonical});
+  if (fitted.tyre && !fitted.size())
+    findings.add(Finding::height_unknown, {fitted.tyre->canonical});
 }
 
 void judge_circumference(double ratio, Findings& findings) {
