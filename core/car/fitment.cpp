@@ -39,7 +39,8 @@ Adequacy adequacy(Mass greatest, standard::Vehicle vehicle, standard::SpeedSymbo
                   bool snowflake, Mass asked, Speed car_top_speed) {
   const Speed judged = std::min(car_top_speed, standard::speed_row(symbol).speed);
   const double percent = standard::percent_at_speed(vehicle, symbol, judged).value_or(0.0);
-  return {asked <= greatest * (percent / 100.0), symbol_fit(symbol, car_top_speed, snowflake)};
+  const Mass carried = greatest * (percent / 100.0);
+  return {asked <= carried, symbol_fit(symbol, car_top_speed, snowflake), judged, carried};
 }
 
 }  // namespace treadwater::car

@@ -51,6 +51,8 @@ std::optional<GaugePressure> pressure_for_equal_load(const patch::LoadLaw& law_b
 struct Adequacy {
   bool load;
   SymbolFit speed;
+  Speed judged_at;
+  Mass carried;  // at that speed
 };
 Adequacy adequacy(Mass greatest, standard::Vehicle vehicle, standard::SpeedSymbol symbol,
                   bool snowflake, Mass asked, Speed car_top_speed);

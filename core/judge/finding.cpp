@@ -32,6 +32,11 @@ const Row& row_of(Finding finding) { return rows[static_cast<std::size_t>(findin
 std::string_view id_of(Finding finding) { return row_of(finding).id; }
 Level level_of(Finding finding) { return row_of(finding).level; }
 Cure cure_of(Finding finding) { return row_of(finding).cure; }
+bool air_cures(Finding finding) {
+  const Cure cure = cure_of(finding);
+  // Too little for a speed only: driving slower is the other way.
+  return cure == Cure::air || cure == Cure::pump || finding == Finding::pressure_low_for_speed;
+}
 bool has_reason(Finding finding) { return row_of(finding).reasoned; }
 
 std::string_view id_of(LimitName name) { return limit_ids[static_cast<std::size_t>(name)]; }
@@ -94,11 +99,12 @@ bool Findings::has(Finding what) const {
 }
 
 bool stop_where_no_speed_helps(Findings& findings) {
+  const auto driven_with = [](Cure cure) { return cure == Cure::slower || cure == Cure::pump; };
   const auto stopped = [&] {
     return !findings.limits.empty() && !(findings.limits.front().low > Speed());
   };
   for (const Found& one : findings.found)
-    if (!stopped() && one.level() == Level::unfit && cure_of(one.what) == Cure::nothing) {
+    if (!stopped() && one.level() == Level::unfit && !driven_with(cure_of(one.what))) {
       Limit limit = fixed_limit(LimitName::unfit, Speed(), {}, {}, one.sources);
       limit.found = one;
       findings.add(std::move(limit));

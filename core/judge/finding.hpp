@@ -4,11 +4,13 @@
 // The room `judge`:
 //   finding   the findings, their levels and what cures them (findings.inc is the table), limits
 //   tyre      what its sidewall says and leaves open, its speed symbol, what it is for
-//   pressure  the load at this pressure and speed; what to set; readings
+//   pressure  the load at this pressure and speed
+//   pressure_setting  what to set; readings; a hot pressure that is wanted; another place
 //   water     floating                               crossing  fords, floods, a field of tyres
 //   stopping  what the driver can see, an obstacle, a bend, a grade
 //   tread     the law's depth, winter, advice        age  of the tyre
-//   car       what holds between the tyres of one car, and another size on it
+//   car       what holds between the tyres of one car
+//   size_change  another size on it
 //   puncture  a soft tyre: its leak, the way home    repair  its hole
 //   wear      the log of one tyre, and of two that stand side by side
 //   stages    sets on the stages ahead
@@ -32,8 +34,9 @@ namespace treadwater::judge {
 enum class Level { note, care, unfit };
 
 // What makes an unfit tyre drivable again. What driving slower cures, and what is driven to the
-// nearest pump to be put right, stops nobody; the rest is a limit of 0 km/h.
-enum class Cure { nothing, slower, pump };
+// nearest pump to be put right, stops nobody; the rest is a limit of 0 km/h, also what wants air
+// where it stands.
+enum class Cure { nothing, air, slower, pump };
 
 enum class Finding : std::uint16_t {
 #define TREADWATER_FINDING(name, id, level, cure, reason, sentence) name,
@@ -44,6 +47,7 @@ enum class Finding : std::uint16_t {
 std::string_view id_of(Finding finding);  // as the JSON names it; two findings may share one
 Level level_of(Finding finding);
 Cure cure_of(Finding finding);
+bool air_cures(Finding finding);   // where it stands or at a pump
 bool has_reason(Finding finding);  // for a verdict to give
 
 using Sources = std::vector<const Source*>;
@@ -62,10 +66,12 @@ class Value {
     mass_at_most,
     pressure,
     pressure_at_least,
+    pressure_at_most,
     temperature,
     depth,  // of tread
     water,
     size,
+    rim,
     distance,
     estimated_distance,
     rain,
@@ -105,9 +111,11 @@ class Value {
   // Of a day since 1 January 1970.
   static Value month(long day) { return {As::month, static_cast<double>(day)}; }
   static Value earlier_readings(std::size_t n) { return {As::readings, static_cast<double>(n)}; }
+  static Value at_most(GaugePressure p) { return {As::pressure_at_most, p.stored()}; }
   static Value depth(Length l) { return {As::depth, l.stored()}; }
   static Value water(Length l) { return {As::water, l.stored()}; }
   static Value size(Length l, int decimals = 0) { return {As::size, l.stored(), decimals}; }
+  static Value rim(Length width) { return {As::rim, width.stored()}; }
   static Value distance(Length l) { return {As::distance, l.stored()}; }
   static Value estimated_distance(Length l) { return {As::estimated_distance, l.stored()}; }
   static Value seconds(Duration t) { return {As::seconds, t.stored()}; }

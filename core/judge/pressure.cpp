@@ -14,8 +14,6 @@ namespace {
 using standard::pressure_gauge_error;
 
 constexpr Speed base_pressures_hold_to = kilometres_per_hour(160.0);
-// Over the pressure its load rating belongs to, before it wants a word.
-constexpr GaugePressure noticeably_more = kilopascals(30.0);
 // Of what the load needs, and from this pressure on: a patch shorter than it could be.
 constexpr double much_more = 1.6;
 constexpr GaugePressure much_from = kilopascals(240.0);
@@ -60,7 +58,8 @@ class LoadAtPressure {
     limit.sources.push_back(limit.high > base_pressures_hold_to ? &standard::speed_pressure_source()
                                                                 : &advice::base_pressure);
     const GaugePressure base = support_.needed(load_);
-    limit.why = {load_, Value::at_least(base), base_pressures_hold_to, cold};
+    limit.why = {load_, Value::at_least(base), base_pressures_hold_to,
+                 cold < base ? Value::at_most(cold) : Value(cold)};
     judge_pressure(cold, base, needed, limit);
     findings_.add(std::move(limit));
   }
@@ -70,13 +69,14 @@ class LoadAtPressure {
                       const Limit& limit) {
     const Sources law = support_.sources();
     if (cold < base)
-      findings_.add(Finding::pressure_low, {cold, load_, Value::at_least(base)}, law);
+      findings_.add(Finding::pressure_low, {Value::at_most(cold), load_, Value::at_least(base)},
+                    law);
     else if (limit.low == Speed())
       findings_.add(Finding::pressure_at_least,
                     {pressure_gauge_error, Value::at_least(base + pressure_gauge_error)}, law);
     else if (needed && cold < *needed)
       findings_.add(Finding::pressure_low_for_speed,
-                    {*tyre_.intended, Value::at_least(*needed), cold},
+                    {*tyre_.intended, Value::at_least(*needed), Value::at_most(cold)},
                     {&standard::speed_pressure_source()});
     if (cold > support_.reference() + noticeably_more)
       findings_.add(Finding::pressure_high, {support_.reference()}, law);
@@ -103,7 +103,7 @@ void refuse_soft(const TyreCase& tyre, Findings& findings) {
   const patch::LeastPressure least = patch::least_pressure_of(*tyre.size, tyre.load);
   const auto cold = tyre.cold();
   if (!cold || *cold >= least.pressure) return;
-  const Values values{*cold, Value::at_least(least.pressure)};
+  const Values values{Value::at_most(*cold), Value::at_least(least.pressure)};
   findings.add(fixed_limit(LimitName::too_soft, Speed(), {}, values, {least.from}));
   findings.add(Finding::pressure_under_least, values, {least.from});
 }

@@ -16,6 +16,9 @@ inline constexpr GaugePressure hot_excess = kilopascals(40.0);
 // L, the lowest symbol on tyres of cars and vans but for spares. Common practice, no source.
 inline constexpr Speed speed_without_symbol = kilometres_per_hour(120.0);
 
+// Over the pressure its load rating belongs to, or over what is to be set, before it wants a word.
+inline constexpr GaugePressure noticeably_more = kilopascals(30.0);
+
 // What was found on the way, for whoever tells figures.
 struct Carrying {
   std::optional<patch::GreatestLoad> greatest;

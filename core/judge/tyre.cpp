@@ -71,10 +71,13 @@ void judge_speed_symbol(const TyreCase& tyre, Findings& findings) {
     limit_by_symbol(*tyre.size, *symbol, findings);
   else if (!tyre.size->temporary_spare)
     findings.add(Finding::speed_symbol_unknown, {speed_without_symbol});
-  if (!symbol || !tyre.intended) return;
-  const auto& row = standard::speed_row(*symbol);
-  if (*tyre.intended > row.speed)
-    findings.add(Finding::speed_above_symbol, {*tyre.intended, std::string(row.letters), row.speed},
+  if (symbol && tyre.intended) judge_symbol(*symbol, *tyre.intended, findings);
+}
+
+void judge_symbol(SpeedSymbol symbol, Speed intended, Findings& findings) {
+  const auto& row = standard::speed_row(symbol);
+  if (intended > row.speed)
+    findings.add(Finding::speed_above_symbol, {intended, std::string(row.letters), row.speed},
                  {&standard::speed_symbol_source()});
 }
 

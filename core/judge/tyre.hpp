@@ -54,6 +54,8 @@ void conclude(TyreJudged& judged, const TyreCase& tyre, UnitSystem units);
 
 void judge_sidewall(const TyreCase& tyre, Findings& findings);
 void judge_speed_symbol(const TyreCase& tyre, Findings& findings);
+// Is the speed somebody intends above the symbol's?
+void judge_symbol(standard::SpeedSymbol symbol, Speed intended, Findings& findings);
 // Of marks such as NHS.
 bool marked_not_for_road(const sidewall::Reading& tyre);
 

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "core/standard/speed_load.hpp"
-
 namespace treadwater::patch {
 namespace {
 
@@ -12,13 +10,13 @@ Speed top_speed(const Duty& duty) { return std::max(duty.speed, duty.car_top_spe
 }  // namespace
 
 std::optional<Mass> greatest_load_at(const RatedTyre& tyre, const Duty& duty) {
-  const auto percent = standard::percent_at_speed(tyre.vehicle, tyre.symbol, duty.speed);
+  const auto rated = rating_at(tyre, duty.speed);
   const auto upright = standard::camber_load_factor(duty.camber_degrees, top_speed(duty));
-  if (!percent || !upright || !(tyre.greatest > kilograms(0.0)) ||
+  if (!rated || !upright || !(tyre.greatest > kilograms(0.0)) ||
       !(duty.car_top_speed >= kilometres_per_hour(0.0)))
     return std::nullopt;
   const bool cut = duty.speed > kilometres_per_hour(210.0);
-  return tyre.greatest * (*percent / 100.0) * (cut ? *upright : 1.0);
+  return *rated * (cut ? *upright : 1.0);
 }
 
 tl::expected<PressureDemand, NoPressure> pressure_demand(const RatedTyre& tyre, const Duty& duty) {
@@ -27,13 +25,12 @@ tl::expected<PressureDemand, NoPressure> pressure_demand(const RatedTyre& tyre, 
       !(duty.car_top_speed >= kilometres_per_hour(0.0)) || !(tyre.greatest > kilograms(0.0)))
     return no(NoPressure::not_a_number);
 
-  const auto percent = standard::percent_at_speed(tyre.vehicle, tyre.symbol, duty.speed);
-  if (!percent) return no(NoPressure::above_symbol);
+  const auto rated = rating_at(tyre, duty.speed);
+  if (!rated) return no(NoPressure::above_symbol);
   const auto greatest = greatest_load_at(tyre, duty);
   const auto camber = standard::camber_pressure_factor(duty.camber_degrees, top_speed(duty));
   if (!greatest || !camber) return no(NoPressure::too_much_camber);
 
-  const Mass rated = tyre.greatest * (*percent / 100.0);
   const bool above_rating = !(duty.load <= *greatest);
   const standard::Allowance tow = standard::towing_rear_tyre();
   if (above_rating && !(duty.towing_rear && duty.load <= tow.of(tyre.greatest)))
@@ -41,11 +38,8 @@ tl::expected<PressureDemand, NoPressure> pressure_demand(const RatedTyre& tyre, 
   if (above_rating && duty.speed > tow.at_most) return no(NoPressure::towing_too_fast);
 
   PressureDemand demand;
-  const Mass load = std::min(duty.load, rated);
-  demand.base = pressure_needed(tyre.law, rated, load);
-  if (tyre.second_law)
-    demand.base = std::max(demand.base, pressure_needed(*tyre.second_law, rated, load));
-  demand.speed = standard::pressure_for_speed(tyre.symbol, duty.speed);
+  demand.base = pressure_for_load(tyre, *rated, std::min(duty.load, *rated));
+  demand.speed = pressure_for_speed(tyre, duty.speed);
   demand.camber = demand.base * (*camber - 1.0);
   if (above_rating) demand.towing = tow.at_least_more;
   return demand;

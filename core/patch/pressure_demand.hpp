@@ -1,6 +1,6 @@
 // The least cold pressure that a duty asks for: load, speed, camber and towing together.
 //
-//   base    the law's pressure for the load; where two laws apply, the larger
+//   base    for the load (rated_tyre.hpp)
 //   speed   added above 160 km/h (standard/speed_load.hpp)
 //   camber  added beyond 2 degrees, as a share of the base (memory; it can only ask for more)
 //   towing  at least 20 kPa, where the load is above the rating and the rule for towing allows it
@@ -12,19 +12,9 @@
 #include <optional>
 #include <tl/expected.hpp>
 
-#include "core/patch/load_capacity.hpp"
-#include "core/standard/load_adjustment.hpp"
-#include "core/standard/speed_symbol.hpp"
+#include "core/patch/rated_tyre.hpp"
 
 namespace treadwater::patch {
-
-struct RatedTyre {
-  Mass greatest;  // the mass of the load index
-  standard::SpeedSymbol symbol;
-  LoadLaw law;
-  std::optional<LoadLaw> second_law;  // P-metric: the European law with the same reference
-  standard::Vehicle vehicle = standard::Vehicle::car;
-};
 
 struct Duty {
   Mass load;  // on this wheel

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "core/standard/speed_load.hpp"
-
 namespace treadwater::patch {
 namespace {
 
@@ -16,40 +14,28 @@ std::optional<Support> Support::of(const sidewall::Reading& tyre, Mass greatest,
                                    std::optional<Mass> load) {
   const auto laws = laws_of(tyre);
   if (!laws) return std::nullopt;
-  Support support;
-  support.greatest_ = greatest;
-  support.law_ = laws->law;
-  support.stricter_ = laws->second;
-  support.least_ = least_pressure_of(tyre, load);
-  support.symbol_ = speed_symbol(tyre);
-  support.vehicle_ = vehicle_of(tyre);
-  return support;
+  const LeastPressure least = least_pressure_of(tyre, load);
+  return Support(
+      {greatest, speed_symbol(tyre), laws->law, laws->second, vehicle_of(tyre), least.pressure},
+      least.from);
 }
 
 Mass Support::capacity(GaugePressure pressure) const {
-  return load_capacity(law_, greatest_, pressure);
+  return load_capacity(tyre_.law, tyre_.greatest, pressure);
 }
 
 Mass Support::least_capacity(GaugePressure pressure) const {
-  return load_capacity(stricter_.value_or(law_), greatest_, pressure);
+  return load_capacity(tyre_.second_law.value_or(tyre_.law), tyre_.greatest, pressure);
 }
 
-double Support::percent_at(Speed speed) const {
-  return symbol_ ? standard::percent_at_speed(vehicle_, *symbol_, speed).value_or(0.0) : 100.0;
+Mass Support::carried_at(Speed speed) const { return rating_at(tyre_, speed).value_or(Mass()); }
+
+GaugePressure Support::needed(Mass load) const {
+  return pressure_for_load(tyre_, tyre_.greatest, load);
 }
-
-Mass Support::carried_at(Speed speed) const { return greatest_ * (percent_at(speed) / 100.0); }
-
-GaugePressure Support::base(Mass load, double percent) const {
-  return std::max(pressure_needed(stricter_.value_or(law_), greatest_ * (percent / 100.0), load),
-                  least_.pressure);
-}
-
-GaugePressure Support::needed(Mass load) const { return base(load, 100.0); }
 
 GaugePressure Support::needed_at(Mass load, Speed speed) const {
-  if (!symbol_) return needed(load);
-  return base(load, percent_at(speed)) + standard::pressure_for_speed(*symbol_, speed);
+  return pressure_for_load(tyre_, carried_at(speed), load) + pressure_for_speed(tyre_, speed);
 }
 
 Speed Support::speed_supported(Mass load, GaugePressure pressure, Speed most) const {
@@ -67,11 +53,11 @@ Speed Support::speed_supported(Mass load, GaugePressure pressure, Speed most) co
 }
 
 std::vector<const Source*> Support::sources() const {
-  std::vector<const Source*> used{law_.source, least_.from};
-  if (stricter_ && std::none_of(used.begin(), used.end(), [&](const Source* source) {
-        return source->id == stricter_->source->id;
+  std::vector<const Source*> used{tyre_.law.source, least_from_};
+  if (tyre_.second_law && std::none_of(used.begin(), used.end(), [&](const Source* source) {
+        return source->id == tyre_.second_law->source->id;
       }))
-    used.push_back(stricter_->source);
+    used.push_back(tyre_.second_law->source);
   return used;
 }
 

@@ -3,7 +3,7 @@
 //
 // By the law of load against pressure of its family (load_capacity.hpp; where two could hold, the
 // one that asks for more), what is left of the rating at that speed, and the pressure added for it
-// (standard/speed_load.hpp). A duty with camber or a trailer is asked of pressure_demand.hpp.
+// (rated_tyre.hpp). A duty with camber or a trailer is asked of pressure_demand.hpp.
 // Range: cold pressures from 0 up, speeds up to the symbol's; without a symbol the rating counts
 // whole.
 #pragma once
@@ -11,6 +11,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/patch/rated_tyre.hpp"
 #include "core/patch/rating.hpp"
 
 namespace treadwater::patch {
@@ -21,10 +22,11 @@ class Support {
   static std::optional<Support> of(const sidewall::Reading& tyre, Mass greatest,
                                    std::optional<Mass> load);
 
-  Mass greatest() const { return greatest_; }
-  GaugePressure reference() const { return law_.reference; }
-  bool two_laws() const { return stricter_.has_value(); }
-  std::optional<standard::SpeedSymbol> symbol() const { return symbol_; }
+  const RatedTyre& tyre() const { return tyre_; }
+  Mass greatest() const { return tyre_.greatest; }
+  GaugePressure reference() const { return tyre_.law.reference; }
+  bool two_laws() const { return tyre_.second_law.has_value(); }
+  std::optional<standard::SpeedSymbol> symbol() const { return tyre_.symbol; }
 
   // At low speed: by the first law, and by the stricter where there are two.
   Mass capacity(GaugePressure pressure) const;
@@ -43,15 +45,10 @@ class Support {
   std::vector<const Source*> sources() const;
 
  private:
-  double percent_at(Speed speed) const;
-  GaugePressure base(Mass load, double percent) const;
+  Support(const RatedTyre& tyre, const Source* least_from) : tyre_(tyre), least_from_(least_from) {}
 
-  Mass greatest_;
-  LoadLaw law_;
-  std::optional<LoadLaw> stricter_;
-  LeastPressure least_;
-  std::optional<standard::SpeedSymbol> symbol_;
-  standard::Vehicle vehicle_ = standard::Vehicle::car;
+  RatedTyre tyre_;
+  const Source* least_from_;
 };
 
 }  // namespace treadwater::patch

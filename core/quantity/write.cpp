@@ -84,10 +84,22 @@ std::string significant_at_least(double value, int digits) {
   return significant(step > 0.0 ? std::ceil(value / step - 1e-6) * step : value, digits);
 }
 
+std::string write_signed(double change, int decimals) {
+  const std::string text = fixed(change, decimals);
+  return change > 0.0 ? "+" + text : text;
+}
+
 std::string write(GaugePressure p, UnitSystem units) {
   const std::string kpa = fixed(in_kilopascals(p), 0) + " kPa";
   if (units == UnitSystem::metric) return fixed(in_bars(p), 2) + " bar (" + kpa + ")";
   return fixed(in_psi(p), 0) + " psi (" + kpa + ")";
+}
+
+std::string write_at_most(GaugePressure p, UnitSystem units) {
+  const auto down = [](double shown) { return std::floor(shown + 1e-6); };
+  const GaugePressure whole = kilopascals(down(in_kilopascals(p)));
+  if (units == UnitSystem::metric) return write(whole, units);
+  return fixed(down(in_psi(p)), 0) + " psi (" + fixed(in_kilopascals(whole), 0) + " kPa)";
 }
 
 std::string write_at_least(GaugePressure p, UnitSystem units) {
@@ -141,6 +153,23 @@ std::string write_water(Length l, UnitSystem units) {
 std::string write_size(Length l, UnitSystem units, int decimals) {
   if (units == UnitSystem::us) return fixed(in_inches(l), decimals + 1) + " in";
   return fixed(in_millimetres(l), decimals) + " mm";
+}
+
+std::string write_signed_size(Length change, UnitSystem units, int decimals) {
+  const std::string text = write_size(change, units, decimals);
+  return change > metres(0.0) ? "+" + text : text;
+}
+
+std::string write_signed_percent(double percent, int decimals) {
+  return write_signed(percent, decimals) + " %";
+}
+
+std::string write_rim(Length width) { return trimmed(in_millimetres(width) / 25.4, 1) + " in"; }
+
+std::string write_wheel(Mass m) { return fixed(in_kilograms(m), 1) + " kg"; }
+
+std::string write_signed_wheel(Mass change) {
+  return write_signed(in_kilograms(change), 1) + " kg";
 }
 
 std::string write(Area a, UnitSystem units) {
@@ -233,6 +262,10 @@ Length distance_shown_as(double value, UnitSystem units) {
 }
 
 Length road_unit(UnitSystem units) { return uses_miles(units) ? miles(1.0) : kilometres(1.0); }
+
+Speed round_speed(UnitSystem units) {
+  return uses_miles(units) ? miles_per_hour(60.0) : kilometres_per_hour(100.0);
+}
 
 Speed floor_to_five(Speed v, UnitSystem units) {
   const bool miles = uses_miles(units);

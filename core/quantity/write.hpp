@@ -32,10 +32,14 @@ std::string significant(double value, int digits);
 // The same with its last digit rounded down, or up.
 std::string significant_at_most(double value, int digits);
 std::string significant_at_least(double value, int digits);
+// A change, with its sign: "+2.1", "-3", "0".
+std::string write_signed(double change, int decimals);
 
 std::string write(GaugePressure p, UnitSystem units);  // "2.2 bar (220 kPa)", "32 psi (220 kPa)"
 // A least pressure, rounded up to the digits shown, so that whoever sets it has no less.
 std::string write_at_least(GaugePressure p, UnitSystem units);
+// One that falls short of such a pressure, rounded down: it never reads as if it were enough.
+std::string write_at_most(GaugePressure p, UnitSystem units);
 std::string write(Mass m, UnitSystem units);  // "615 kg", "1356 lb"
 // A mass that may not be passed, rounded down to the digits shown; one that is passed, up.
 std::string write_at_most(Mass m, UnitSystem units);
@@ -46,9 +50,15 @@ std::string write_depth(Length l, UnitSystem units);  // tread: "3 mm", "4/32 in
 std::string write_worn(Length l, UnitSystem units);   // tread worn off: "1.0 mm", "1.3/32 in"
 std::string write_water(Length l, UnitSystem units);  // water: "5 mm", "0.20 in"
 std::string write_size(Length l, UnitSystem units, int decimals = 0);  // "632 mm", "24.9 in"
-std::string write(Area a, UnitSystem units);                           // "180 cm²", "28 sq in"
-std::string write(Temperature t, UnitSystem units);                    // "15 °C", "59 °F"
-std::string write_kelvins(double difference, UnitSystem units);        // "10 °C", "18 °F"
+std::string write_signed_size(Length change, UnitSystem units, int decimals = 0);  // "+3 mm"
+std::string write_signed_percent(double percent, int decimals);                    // "+2.1 %"
+// A wheel by itself, in the same units for everybody: its rim "6.5 in", its mass "16.4 kg".
+std::string write_rim(Length width);
+std::string write_wheel(Mass m);
+std::string write_signed_wheel(Mass change);                     // "+1.5 kg"
+std::string write(Area a, UnitSystem units);                     // "180 cm²", "28 sq in"
+std::string write(Temperature t, UnitSystem units);              // "15 °C", "59 °F"
+std::string write_kelvins(double difference, UnitSystem units);  // "10 °C", "18 °F"
 // On the road, as given or exact, with a decimal below ten: "65 m", "213 ft", "7.5 m".
 std::string write_distance(Length l, UnitSystem units);
 std::string write_whole_distance(Length l, UnitSystem units);  // "8 m"
@@ -78,6 +88,8 @@ Speed speed_shown_as(double value, UnitSystem units);
 Length distance_shown_as(double value, UnitSystem units);
 Length road_unit(UnitSystem units);  // a kilometre, a mile
 
+// A round speed to say things at: 100 km/h, 60 mph.
+Speed round_speed(UnitSystem units);
 // The greatest multiple of five, in the person's unit, that is not above the speed.
 Speed floor_to_five(Speed v, UnitSystem units);
 

@@ -76,6 +76,8 @@ std::string write(const judge::Value& value, UnitSystem units) {
       return write(GaugePressure::stored(stored), units);
     case As::pressure_at_least:
       return write_at_least(GaugePressure::stored(stored), units);
+    case As::pressure_at_most:
+      return write_at_most(GaugePressure::stored(stored), units);
     case As::temperature:
       return write(Temperature::stored(stored), units);
     case As::depth:
@@ -84,6 +86,8 @@ std::string write(const judge::Value& value, UnitSystem units) {
       return write_water(Length::stored(stored), units);
     case As::size:
       return write_size(Length::stored(stored), units, value.decimals());
+    case As::rim:
+      return write_rim(Length::stored(stored));
     case As::distance:
       return write_distance(Length::stored(stored), units);
     case As::estimated_distance:

@@ -12,6 +12,13 @@ namespace treadwater::standard {
 // The most a speedometer may show at this true speed; the least is the true speed.
 constexpr Speed most_shown(Speed truth) { return truth * 1.1 + kilometres_per_hour(4.0); }
 
+// The other way: the least true speed at which it may show this, where it reads as high as the rule
+// allows; a stand where it shows no more than 4 km/h.
+constexpr Speed least_true(Speed shown) {
+  const Speed above = shown - kilometres_per_hour(4.0);
+  return above > Speed() ? above / 1.1 : Speed();
+}
+
 constexpr bool speedometer_allowed(Speed shown, Speed truth) {
   return truth <= shown && shown <= most_shown(truth);
 }

@@ -51,6 +51,10 @@ std::string say_road_distance(const std::string& number, UnitSystem units) {
   return units == UnitSystem::metric ? number + " km" : say("# miles", {number});
 }
 
+Phrase turns_on_the_road(UnitSystem units) {
+  return units == UnitSystem::metric ? Phrase("Turns a kilometre") : Phrase("Turns a mile");
+}
+
 std::string say_road_distance(Length way, UnitSystem units) {
   return road_distance(way, units, significant);
 }

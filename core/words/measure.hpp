@@ -20,6 +20,7 @@ std::string say_distance_band(Length central, Length shortest, Length longest, U
 Phrase by_road_unit(UnitSystem units, Phrase in_kilometres, Phrase in_miles);
 // "12 km", "7 miles", of a number in those units.
 std::string say_road_distance(const std::string& number, UnitSystem units);
+Phrase turns_on_the_road(UnitSystem units);  // of a wheel: "Turns a kilometre", "Turns a mile"
 // To two digits: as near as they come, no more than it is, no less than it is.
 std::string say_road_distance(Length way, UnitSystem units);
 std::string say_road_distance_at_most(Length way, UnitSystem units);

@@ -101,6 +101,14 @@ std::string at_head(std::string_view phrase) {
 std::string in_quotes(std::string_view typed) { return say("“#”", {repeatable(typed)}); }
 
 std::string quantity_in_words(std::string_view english) {
+  // Two units are words.
+  const auto number_of = [&](std::string_view unit) {
+    return english.size() > unit.size() && english.substr(english.size() - unit.size()) == unit
+               ? english.substr(0, english.size() - unit.size())
+               : std::string_view();
+  };
+  if (const auto number = number_of(" degrees"); !number.empty()) return say("# degrees", {number});
+  if (const auto number = number_of(" year"); !number.empty()) return say("# year", {number});
   std::string text;
   for (std::size_t i = 0; i < english.size(); ++i) {
     if (english[i] == '.' && i > 0 && is_digit(english[i - 1]) && i + 1 < english.size() &&

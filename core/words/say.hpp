@@ -79,7 +79,8 @@ std::string at_head(std::string_view text);
 // What a person typed, in the quotation marks of the language.
 std::string in_quotes(std::string_view typed);
 
-// "2.5 bar" with the decimal sign of the language. For quantities: a tyre's size keeps its points.
+// "2.5 bar" with the decimal sign of the language, "4 degrees" with its word. For quantities: a
+// tyre's size keeps its points.
 std::string quantity_in_words(std::string_view english);
 
 // "a, b, or c" as alternatives, of up to `most`; a list that ends in "or".

@@ -1,0 +1,111 @@
+// What the load needs: the first half of judge/pressure_setting.hpp.
+#include <algorithm>
+
+#include "core/air/get_home.hpp"
+#include "core/judge/pressure.hpp"
+#include "core/judge/pressure_setting.hpp"
+#include "core/judge/tyre.hpp"
+#include "core/standard/instrument.hpp"
+
+namespace treadwater::judge {
+namespace {
+
+using patch::NoPressure;
+using standard::pressure_gauge_error;
+
+// The tables ask for no more pressure up to here; see patch/pressure_demand.hpp.
+constexpr Speed speed_without_increase = kilometres_per_hour(160.0);
+
+air::GetHome on_a_spare() { return air::get_home(air::Way::temporary_spare, 0.0); }
+
+void judge_spare(const SettingCase& setting, Findings& findings) {
+  const air::GetHome spare = on_a_spare();
+  const bool too_fast = setting.speed && *setting.speed > spare.speed;
+  findings.add(too_fast ? Finding::temporary_spare_too_fast : Finding::temporary_spare, {},
+               {spare.source});
+}
+
+// What no pressure makes up for is refused without knowing one.
+void judge_without_law(const SettingCase& setting, Findings& findings) {
+  const auto greatest = patch::greatest_load(*setting.size);
+  const auto symbol = patch::speed_symbol(*setting.size);
+  const standard::Allowance tow = standard::towing_rear_tyre();
+  if (greatest && *setting.load > (setting.towing_rear ? tow.of(greatest->mass) : greatest->mass))
+    findings.add(overload(*setting.load, greatest->mass));
+  if (symbol && setting.speed) judge_symbol(*symbol, *setting.speed, findings);
+  findings.add(patch::laws_of(*setting.size) ? Finding::no_service_description
+                                             : Finding::no_pressure_of_rating);
+}
+
+void refuse(NoPressure reason, const patch::RatedTyre& tyre, const patch::Duty& duty,
+            Findings& findings) {
+  const standard::Allowance tow = standard::towing_rear_tyre();
+  switch (reason) {
+    case NoPressure::overloaded:
+      return findings.add(
+          duty.load > tyre.greatest
+              ? overload(duty.load, tyre.greatest)
+              : overload_at_speed(duty.speed, duty.load,
+                                  patch::greatest_load_at(tyre, duty).value_or(Mass()),
+                                  tyre.vehicle));
+    case NoPressure::above_symbol:
+      return judge_symbol(*tyre.symbol, duty.speed, findings);
+    case NoPressure::too_much_camber:
+      return findings.add(Finding::too_much_camber, {}, {&standard::camber_source()});
+    case NoPressure::towing_too_fast:
+      return findings.add(Finding::towing_too_fast, {tow.at_most}, {tow.source});
+    case NoPressure::not_a_number:
+      break;
+  }
+}
+
+patch::Duty duty_of(const SettingCase& setting, standard::SpeedSymbol symbol) {
+  patch::Duty duty;
+  duty.load = *setting.load;
+  duty.speed = setting.speed.value_or(
+      std::min(setting.size->temporary_spare ? on_a_spare().speed : speed_without_increase,
+               standard::speed_row(symbol).speed));
+  duty.camber_degrees = setting.camber_degrees;
+  duty.car_top_speed = duty.speed;
+  duty.towing_rear = setting.towing_rear;
+  return duty;
+}
+
+}  // namespace
+
+std::optional<GaugePressure> PressureNeed::pressure() const {
+  return demand ? std::optional(demand->total()) : std::nullopt;
+}
+
+std::optional<GaugePressure> PressureNeed::by_a_gauge() const {
+  return demand ? std::optional(demand->total() + pressure_gauge_error) : std::nullopt;
+}
+
+PressureNeed judge_need(const SettingCase& setting, Findings& findings) {
+  PressureNeed need;
+  const sidewall::Reading& size = *setting.size;
+  if (size.temporary_spare) judge_spare(setting, findings);
+  const auto greatest = patch::greatest_load(size);
+  const auto symbol = patch::speed_symbol(size);
+  const auto support = greatest ? patch::Support::of(size, greatest->mass, setting.load)
+                                : std::optional<patch::Support>();
+  if (!support || !symbol) {
+    judge_without_law(setting, findings);
+    return need;
+  }
+  judge_worked_out(*greatest, findings);
+  need.rated = PressureNeed::Rated{*greatest, *support};
+  const patch::Duty duty = duty_of(setting, *symbol);
+  if (!setting.speed) findings.add(Finding::speed_unknown, {duty.speed});
+  const auto demand = patch::pressure_demand(support->tyre(), duty);
+  if (!demand) {
+    refuse(demand.error(), support->tyre(), duty, findings);
+    return need;
+  }
+  need.demand = *demand;
+  if (demand->total() > support->reference() + pressure_gauge_error)
+    findings.add(Finding::above_reference, {support->reference()}, support->sources());
+  return need;
+}
+
+}  // namespace treadwater::judge

@@ -1,0 +1,250 @@
+#include "core/judge/pressure_setting.hpp"
+
+#include <algorithm>
+
+#include "core/judge/advice.hpp"
+#include "core/judge/age.hpp"
+#include "core/judge/pressure.hpp"
+#include "core/standard/instrument.hpp"
+
+namespace treadwater::judge {
+namespace {
+
+using standard::pressure_gauge_error;
+
+// Of the pressure its load rating belongs to; no car maker or load law asks for as much.
+constexpr double absurd = 1.5;
+// 44 psi and 300 kPa are the same marking.
+constexpr GaugePressure same_marking = psi(0.5);
+// Colder air and its return are worked out; the last digits of that are nothing.
+constexpr GaugePressure rounding = kilopascals(1e-6);
+// Warmer than the air by this, a reading was not taken cold.
+constexpr TemperatureDifference warm_by = kelvin_difference(3.0);
+// Less than what is to be set by this, there, is nothing to act on.
+constexpr GaugePressure little_less = kilopascals(5.0);
+
+AbsolutePressure air_at(const std::optional<Length>& height) {
+  return height ? air::outside_at(*height) : air::standard_atmosphere;
+}
+
+class Setting {
+ public:
+  explicit Setting(const SettingCase& setting) : case_(setting) {}
+
+  SettingJudged judge() {
+    if (case_.size && case_.load) judged_.need = judge_need(case_, findings_);
+    if (case_.size) find_setting();
+    find_setting_here();
+    if (case_.gauge) judge_reading();
+    if (case_.hot_target && case_.hot_tyre) judge_target(*case_.hot_target, *case_.hot_tyre);
+    carry_to_stage();
+    if (case_.size) {
+      judge_highest();
+      judge_narrow_beaded_edge(*case_.size, findings_);
+      judge_marked_age(case_.size->date_code, case_.today, findings_);
+    }
+    return std::move(judged_);
+  }
+
+ private:
+  patch::LeastPressure least_of_kind() const {
+    return patch::least_pressure_of(*case_.size, case_.load);
+  }
+  std::optional<GaugePressure> need() const { return judged_.need.pressure(); }
+
+  void saw(GaugePressure pressure) { highest_ = std::max(highest_, pressure); }
+
+  // The larger of the placard and what the load needs.
+  void find_setting() {
+    const auto placard = case_.placard;
+    auto& set = judged_.set;
+    set = placard;
+    if (placard && need() && *placard < *need() - rounding)
+      findings_.add(Finding::placard_under_need,
+                    {Value::at_most(*placard), Value::at_least(*need())},
+                    {&advice::placard_first, &patch::least_pressure_source()});
+    if (const auto by_load = judged_.need.by_a_gauge())
+      set = std::max(*by_load, placard.value_or(*by_load));
+    const patch::LeastPressure kind = least_of_kind();
+    if (!set || *set >= kind.pressure) return;
+    findings_.add(Finding::under_least, {Value::at_most(*set), Value::at_least(kind.pressure)},
+                  {kind.from});
+    set.reset();
+  }
+
+  // What to set where it stands, for the right pressure where it will be driven.
+  void find_setting_here() {
+    if (!judged_.set || !case_.goes_elsewhere()) return;
+    const GaugePressure here = for_there(*judged_.set);
+    if (here > *judged_.set + rounding) judged_.set_here = here;
+  }
+  GaugePressure for_there(GaugePressure set) const {
+    return air::carried_over({set, case_.there()}, case_.here());
+  }
+
+  // ---- readings ----
+
+  // The reading as it would be at rest where it stands cold.
+  void judge_reading() {
+    const air::Conditions here = case_.here();
+    const Temperature now = case_.tyre_now.value_or(case_.cold_day);
+    const GaugePressure cold =
+        std::max(kilopascals(0.0), air::carried_over({*case_.gauge, {now, here.outside}}, here));
+    judged_.cold = cold;
+    judged_.read_warm = now > case_.cold_day + warm_by;
+    if (judged_.read_warm)
+      findings_.add(Finding::hot_reading_carried_over, {},
+                    {&advice::hot_reading, &air::gas_law_source()});
+    saw(cold);
+    if (case_.size && !judge_too_low(cold)) compare_with_set(cold);
+  }
+
+  bool judge_too_low(GaugePressure cold) {
+    const patch::LeastPressure kind = least_of_kind();
+    const Sources sources{&air::gas_law_source(), kind.from};
+    const auto set = judged_.to_set();
+    if (need() && cold < *need())
+      findings_.add(
+          Finding::pressure_low_to_set,
+          {Value::at_most(cold), *case_.load, Value::at_least(*need()), Value::at_least(*set)},
+          sources);
+    else if (need() && cold < *judged_.need.by_a_gauge() - rounding)
+      findings_.add(Finding::pressure_at_least_to_set,
+                    {pressure_gauge_error, Value::at_least(*judged_.need.by_a_gauge())});
+    else if (!need() && judged_.set && cold < *judged_.set)
+      findings_.add(Finding::pressure_low_by_placard, {Value::at_most(cold), Value::at_least(*set)},
+                    sources);
+    else if (!need() && !judged_.set && cold < kind.pressure)
+      findings_.add(Finding::pressure_under_least,
+                    {Value::at_most(cold), Value::at_least(kind.pressure)}, sources);
+    else
+      return false;
+    return true;
+  }
+
+  // What is worked out is told as no more than it is.
+  Value it_has(GaugePressure cold) const {
+    return judged_.read_warm ? Value::at_most(cold) : Value(cold);
+  }
+
+  void compare_with_set(GaugePressure cold) {
+    const auto set = judged_.to_set();
+    if (!set) return;
+    if (cold < *judged_.set - pressure_gauge_error)
+      findings_.add(Finding::under_placard, {it_has(cold), *judged_.set}, {&advice::placard_first});
+    else if (case_.placard == judged_.set && cold > *set + noticeably_more)
+      findings_.add(Finding::over_placard, {it_has(cold), Value::at_least(*set)},
+                    {&advice::placard_first, &advice::hot_reading});
+  }
+
+  // ---- a hot pressure wanted at work: what to set cold for it ----
+
+  void judge_target(GaugePressure target, Temperature at_work) {
+    const Sources law{&air::gas_law_source()};
+    const air::Conditions hot{at_work, case_.there().outside};
+    const GaugePressure cold = air::carried_over({target, hot}, case_.here());
+    judged_.cold_for_target = cold;
+    saw(cold);
+    const GaugePressure lowest = case_.size
+                                     ? judged_.need.by_a_gauge().value_or(least_of_kind().pressure)
+                                     : patch::least_pressure();
+    const auto set = judged_.to_set();
+    if (!set) {
+      if (cold < lowest - rounding)
+        findings_.add(Finding::target_too_low, {cold, Value::at_least(lowest)}, law);
+      return;
+    }
+    // What is to be set is not what the target would take: how hot it will be all the same.
+    const GaugePressure gives = air::carried_over({*set, case_.here()}, hot);
+    judged_.hot_at_setting = gives;
+    const Values told{target, cold, Value::at_least(*set), gives, at_work};
+    if (cold < lowest - rounding)
+      findings_.add(Finding::target_too_low_not_set, told, law);
+    else if (case_.placard && cold < *case_.placard - pressure_gauge_error)
+      findings_.add(Finding::target_under_placard, told,
+                    {&advice::placard_first, &air::gas_law_source()});
+    else if (cold > *set + pressure_gauge_error)
+      findings_.add(Finding::target_over_set, told, law);
+  }
+
+  // What the gauge will show of the same air where it will be driven.
+  void carry_to_stage() {
+    const auto now = judged_.cold ? judged_.cold : judged_.set;
+    if (!now || !case_.goes_elsewhere()) return;
+    const GaugePressure shown = air::carried_over({*now, case_.here()}, case_.there());
+    judged_.at_stage = shown;
+    saw(shown);
+    if (!judged_.set) return;
+    const GaugePressure set = *judged_.set;
+    const bool short_of_need = need() && shown < *judged_.need.by_a_gauge() - rounding;
+    if (!short_of_need && shown >= set - little_less) return;
+    findings_.add(short_of_need ? Finding::too_low_at_stage : Finding::low_at_stage,
+                  {shown, Value::at_least(for_there(set)), Value::at_least(set)},
+                  {&air::gas_law_source()});
+  }
+
+  // ---- of all that was read and all that is to be set ----
+
+  // The pressure that stands for its kind: that of its load rating, or the highest of those with
+  // which cars are rated.
+  std::optional<GaugePressure> reference() const {
+    using sidewall::Family;
+    const sidewall::Reading& size = *case_.size;
+    if (const auto laws = patch::laws_of(size)) return laws->law.reference;
+    const bool car_or_motorcycle = size.motorcycle || size.family == Family::inch_cross_ply ||
+                                   size.family == Family::us_alphanumeric ||
+                                   size.family == Family::overall_diameter;
+    return car_or_motorcycle ? std::optional(patch::european_extra_load().reference) : std::nullopt;
+  }
+
+  void judge_highest() {
+    if (const auto set = judged_.to_set()) saw(*set);
+    if (const auto marked = case_.size->marked_pressure) judge_marking(*marked);
+    const auto usual = reference();
+    const auto least = judged_.need.by_a_gauge();
+    const Sources law{&patch::least_pressure_source()};
+    if (!usual) return;
+    if (highest_ > *usual * absurd)
+      findings_.add(Finding::pressure_too_high, {highest_, *usual}, law);
+    else if (highest_ > *usual + noticeably_more && !(least && highest_ <= *least + rounding))
+      findings_.add(Finding::pressure_high, {*usual}, law);
+  }
+
+  void judge_marking(GaugePressure marked) {
+    const auto least = judged_.need.by_a_gauge();
+    if (least && *least > marked + rounding)
+      findings_.add(Finding::no_room_under_marking,
+                    {Value::at_least(*least), pressure_gauge_error, marked},
+                    {&patch::least_pressure_source()});
+    else if (highest_ > marked + same_marking)
+      findings_.add(Finding::above_marking, {highest_, marked});
+  }
+
+  const SettingCase& case_;
+  SettingJudged judged_;
+  Findings& findings_ = judged_.findings;
+  GaugePressure highest_;
+};
+
+}  // namespace
+
+air::Conditions SettingCase::here() const { return {cold_day, air_at(height_here)}; }
+
+air::Conditions SettingCase::there() const {
+  return {stage_day.value_or(cold_day), air_at(height_there ? height_there : height_here)};
+}
+
+SettingJudged judge_setting(const SettingCase& setting) { return Setting(setting).judge(); }
+
+void conclude(SettingJudged& judged, const SettingCase& setting) {
+  if (!setting.placard && judged.to_set())
+    judged.findings.add(Finding::placard_first, {}, {&advice::placard_first});
+}
+
+bool air_cures(const Findings& findings) {
+  return std::all_of(findings.found.begin(), findings.found.end(), [](const Found& one) {
+    return one.level() != Level::unfit || air_cures(one.what);
+  });
+}
+
+}  // namespace treadwater::judge
