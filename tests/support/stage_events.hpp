@@ -10,7 +10,8 @@ namespace treadwater::testing {
 inline stage::SetKind plain_kind(std::string_view id, const stage::Chances& seconds_per_km,
                                   double life_km, double wet_life_km) {
   stage::SetKind kind;
-  kind.id = kind.label = kind.name = id;
+  kind.id = id;
+  kind.label = kind.name = Phrase("test tyre");
   for (std::size_t w = 0; w < stage::weathers; ++w) {
     const double factor = 1.0 + seconds_per_km[w] / 40.0;
     kind.pace[0][w] = kind.pace[1][w] = {factor, factor, true};

@@ -27,6 +27,7 @@
 #include "core/patch/pressure_demand.hpp"
 #include "core/patch/rating.hpp"
 #include "core/quantity/read.hpp"
+#include "core/quantity/splitmix.hpp"
 #include "core/quantity/text.hpp"
 #include "core/quantity/write.hpp"
 #include "core/sidewall/sidewall.hpp"
@@ -42,7 +43,6 @@
 #include "core/water/film.hpp"
 #include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
-#include "core/water/splitmix.hpp"
 #include "core/wear/rate.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/stage_events.hpp"
@@ -811,7 +811,7 @@ class Drawn {
   }
 
  private:
-  water::SplitMix64 stream_;
+  SplitMix64 stream_;
 };
 
 }  // namespace
