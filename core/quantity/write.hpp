@@ -47,6 +47,8 @@ std::string write(Temperature t, UnitSystem units);                    // "15 °
 std::string write_kelvins(double difference, UnitSystem units);        // "10 °C", "18 °F"
 std::string write_distance(Length l, UnitSystem units);  // on the road: "65 m", "213 ft"
 std::string write_rain(RainIntensity rain);              // "4 mm/h"
+std::string write_seconds(Duration time);                // "4.2 s", "34 s"
+std::string write_minutes(Duration time);                // "46 min"
 
 // What a chart is drawn in: the number in the person's unit, and the unit's symbol.
 struct Shown {

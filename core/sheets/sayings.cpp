@@ -89,6 +89,14 @@ std::string write(const judge::Value& value, UnitSystem units) {
       return write_rain(RainIntensity::stored(stored));
     case As::duration:
       return say_duration(Duration::stored(stored));
+    case As::seconds:
+      return write_seconds(Duration::stored(stored));
+    case As::kelvins:
+      return write_kelvins(stored, units);
+    case As::chance:
+      return say_chance(stored);
+    case As::hold_to:
+      return say_hold_to(Speed::stored(stored), units);
     case As::number:
       return fixed(stored, value.decimals());
     case As::quoted:
@@ -107,7 +115,8 @@ std::string sentence(const judge::Found& found, UnitSystem units) {
   const Phrase phrase = saying_of(found.what).sentence;
   // What is a whole sentence already stands as it is.
   if (phrase.empty()) return found.values.empty() ? "" : write(found.values.front(), units);
-  return filled(phrase, written(found, units));
+  const std::string said = filled(phrase, written(found, units));
+  return found.remark ? sentences({said, say(saying_of(*found.remark).sentence)}) : said;
 }
 
 std::string label(const judge::Limit& limit, UnitSystem units) {

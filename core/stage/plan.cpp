@@ -60,6 +60,13 @@ Plan followed(std::vector<FirstChoice> first, int wear_levels, const Event& even
 
 }  // namespace
 
+std::size_t Plan::likeliest_on(std::size_t stage) const {
+  std::size_t best = 0;
+  for (std::size_t s = 1; s < sets.size(); ++s)
+    if (at(stage, s).on > at(stage, best).on) best = s;
+  return best;
+}
+
 tl::expected<Plan, std::vector<Problem>> plan(const Event& given, const Question& question) {
   if (Problems problems = problems_of(given, question); !problems.empty())
     return tl::unexpected(std::move(problems));

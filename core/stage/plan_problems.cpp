@@ -46,11 +46,7 @@ bool would_do(const SetKind& kind, const Event& event, const Model& model, std::
   double worst = 0.0;
   for (std::size_t stage = model.leg_first[leg]; stage < model.leg_first[leg + 1]; ++stage) {
     if (refusal(kind, event.stages[stage], event.rules, true)) return false;
-    double here = 0.0;
-    for (std::size_t w = 0; w < weathers; ++w)
-      if (event.stages[stage].chances[w] > 0.0)
-        here = std::max(here, wear(kind, event.stages[stage], Weather(w)));
-    worst += here;
+    worst += worst_wear(kind, event.stages[stage]);
   }
   return worst <= usable_life(kind, event.rules);
 }

@@ -18,8 +18,26 @@ std::string say_speed_aloud(Speed v, UnitSystem units) {
       {write_number(v, units)});
 }
 
+std::string say_hold_to(Speed v, UnitSystem units) {
+  return v > Speed() ? write(v, units) : say("walking pace");
+}
+
+std::string say_hold_to_aloud(Speed v, UnitSystem units) {
+  return v > Speed() ? say_speed_aloud(v, units) : say("walking pace");
+}
+
 std::string say_road_distance(const std::string& number, UnitSystem units) {
   return units == UnitSystem::metric ? number + " km" : say("# miles", {number});
+}
+
+std::string say_road_distance(Length l, UnitSystem units) {
+  return say_road_distance(trimmed(in_road_units(l, units), 1), units);
+}
+
+std::string say_chance(double chance) {
+  if (chance > 0.0 && chance < hardly_ever) return say("under 1 %");
+  if (chance < 1.0 - 1e-9 && chance > 1.0 - hardly_ever) return say("over 99 %");
+  return fixed(100.0 * chance, 0) + " %";
 }
 
 std::string say_duration(Duration time) {
