@@ -73,6 +73,7 @@ class Value {
     hold_to,  // a speed, and walking pace for 0
     number,   // with `decimals`
     text,     // a name, as it stands
+    kind,     // a name of ours, with a capital where a sentence begins with it
     quoted,   // what somebody typed
   };
 
@@ -99,6 +100,7 @@ class Value {
   static Value chance(double share) { return {As::chance, share}; }
   static Value hold_to(Speed v) { return {As::hold_to, v.stored()}; }
   static Value number(double n, int decimals = 0) { return {As::number, n, decimals}; }
+  static Value kind(const Text& name);
   static Value quoted(std::string_view typed);
   static Value either(const std::vector<std::string>& names);  // "a, or b"
 

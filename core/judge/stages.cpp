@@ -76,12 +76,11 @@ void judge_pace(const StagesCase& stages, std::size_t set, Findings& findings) {
   std::string weathers;
   for (std::size_t w = 0; w < stage::weathers; ++w)
     if (in[w]) add_item(weathers, say(stage::weather_name(Weather(w))));
-  const Text& name = stages.sets[set];
-  findings.add(
-      unsafe(*where) >= likelier_than_not ? Finding::unsafe_weather_likely
-                                          : Finding::unsafe_weather,
-      {name, at_head(name), weathers, stages.stages[*where], Value::chance(unsafe(*where))},
-      {stages.kind(set).pace_known});
+  findings.add(unsafe(*where) >= likelier_than_not ? Finding::unsafe_weather_likely
+                                                   : Finding::unsafe_weather,
+               {Value::kind(stages.sets[set]), weathers, stages.stages[*where],
+                Value::chance(unsafe(*where))},
+               {stages.kind(set).pace_known});
 }
 
 void judge_window(const StagesCase& stages, std::size_t entry, Findings& findings) {

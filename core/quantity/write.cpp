@@ -142,6 +142,8 @@ std::string write_seconds(Duration time) {
   return fixed(seconds, seconds < 10.0 ? 1 : 0) + " s";
 }
 
+std::string write_share(double share) { return fixed(100.0 * share, 0) + " %"; }
+
 std::string write_minutes(Duration time) { return fixed(in_seconds(time) / 60.0, 0) + " min"; }
 
 Shown shown(Speed v, UnitSystem units) {

@@ -102,6 +102,7 @@ std::string write(const judge::Value& value, UnitSystem units) {
     case As::quoted:
       return in_quotes(value.text());
     case As::text:
+    case As::kind:
       break;
   }
   return value.text();
@@ -115,7 +116,9 @@ std::string sentence(const judge::Found& found, UnitSystem units) {
   const Phrase phrase = saying_of(found.what).sentence;
   // What is a whole sentence already stands as it is.
   if (phrase.empty()) return found.values.empty() ? "" : write(found.values.front(), units);
-  const std::string said = filled(phrase, written(found, units));
+  std::string said = filled(phrase, written(found, units));
+  if (!found.values.empty() && found.values.front().as() == judge::Value::As::kind)
+    said = at_head(said);
   return found.remark ? sentences({said, say(saying_of(*found.remark).sentence)}) : said;
 }
 

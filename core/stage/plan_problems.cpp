@@ -18,7 +18,7 @@ std::string kind_list(const std::vector<Phrase>& names) {
   return alternatives(some);
 }
 
-std::string percent(double share) { return say("# %", {significant(100.0 * share, 2)}); }
+std::string percent(double share) { return significant(100.0 * share, 2) + " %"; }
 
 // The first stage of a leg that a kind in the van may not run, and why; one past the leg where it
 // may run all.

@@ -37,7 +37,7 @@ std::string say_road_distance(Length l, UnitSystem units) {
 std::string say_chance(double chance) {
   if (chance > 0.0 && chance < hardly_ever) return say("under 1 %");
   if (chance < 1.0 - 1e-9 && chance > 1.0 - hardly_ever) return say("over 99 %");
-  return fixed(100.0 * chance, 0) + " %";
+  return write_share(chance);
 }
 
 std::string say_duration(Duration time) {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/judge/advice.hpp"
+#include "core/patch/geometry.hpp"
 #include "core/quantity/text.hpp"
 #include "core/sheets/stage_tyres/fields.hpp"
 

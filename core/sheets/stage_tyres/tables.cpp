@@ -93,7 +93,7 @@ Text goes_on(const judge::StagesCase& stages, std::size_t set) {
 }
 
 std::string left_of(const stage::SetKind& kind, double worn, UnitSystem units) {
-  if (kind.slick()) return fixed(100.0 * (1.0 - worn), 0) + " %";
+  if (kind.slick()) return write_share(1.0 - worn);
   return write_depth(stage::tread_left(kind, worn), units);
 }
 
