@@ -68,8 +68,5 @@ inline constexpr Source officials{"stage-officials", "Whether a stage runs, and 
 inline constexpr Source own_notes{"stage-own-notes", "The crew's own notes",
                                   "given here; they count before ours", "",
                                   Standing::common_practice};
-inline constexpr Source wear_by_load{
-    "wear-by-load", "J. F. Archard, Contact and Rubbing of Flat Surfaces",
-    "volume worn off by load and way; J. Appl. Phys. 24, 981", "1953", Standing::memory};
 
 }  // namespace treadwater::judge::advice

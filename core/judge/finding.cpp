@@ -55,6 +55,12 @@ void add_once(Sources& sources, const Sources& more) {
   for (const Source* source : more) add_once(sources, *source);
 }
 
+Value Value::kind(const Text& name) {
+  Value value(name);
+  value.as_ = As::kind;
+  return value;
+}
+
 Value Value::quoted(std::string_view typed) {
   Value value{As::quoted, 0.0};
   value.text_ = typed;

@@ -84,9 +84,14 @@ class Value {
     worn,      // tread worn off
     month,     // that a day is in
     readings,  // how many earlier ones
-    number,    // with `decimals`
-    text,      // a name, as it stands
-    quoted,    // what somebody typed
+    seconds_lost,
+    kelvins,
+    chance,
+    hold_to,  // a speed, and walking pace for 0
+    number,   // with `decimals`
+    text,     // a name, as it stands
+    kind,     // a name of ours, with a capital where a sentence begins with it
+    quoted,   // what somebody typed
   };
 
   Value(Speed v) : as_(As::speed), number_(v.stored()) {}
@@ -94,6 +99,7 @@ class Value {
   Value(GaugePressure p) : as_(As::pressure), number_(p.stored()) {}
   Value(Temperature t) : as_(As::temperature), number_(t.stored()) {}
   Value(Duration d) : as_(As::duration), number_(d.stored()) {}
+  Value(TemperatureDifference d) : as_(As::kelvins), number_(d.stored()) {}
   Value(RainIntensity r) : as_(As::rain), number_(r.stored()) {}
   Value(Phrase name) : as_(As::text), text_(say(name)) {}
   Value(Text text) : as_(As::text), text_(text.str()) {}
@@ -119,7 +125,11 @@ class Value {
   static Value distance(Length l) { return {As::distance, l.stored()}; }
   static Value estimated_distance(Length l) { return {As::estimated_distance, l.stored()}; }
   static Value seconds(Duration t) { return {As::seconds, t.stored()}; }
+  static Value seconds_lost(Duration d) { return {As::seconds_lost, d.stored()}; }
+  static Value chance(double share) { return {As::chance, share}; }
+  static Value hold_to(Speed v) { return {As::hold_to, v.stored()}; }
   static Value number(double n, int decimals = 0) { return {As::number, n, decimals}; }
+  static Value kind(const Text& name);
   static Value quoted(std::string_view typed);
   static Value either(const std::vector<std::string>& names);  // "a, or b"
 
@@ -149,6 +159,7 @@ struct Found {
   Values values{};
   Sources sources{};
   std::shared_ptr<const Limit> about{};
+  std::optional<Finding> remark{};  // whose sentence is said after its own
 
   Level level() const { return level_of(what); }
 };

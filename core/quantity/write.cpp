@@ -214,6 +214,15 @@ std::string write_rain(RainIntensity rain) {
   return trimmed(in_millimetres_per_hour(rain), 1) + " mm/h";
 }
 
+std::string write_seconds(Duration time) {
+  const double seconds = in_seconds(time);
+  return fixed(seconds, seconds < 10.0 ? 1 : 0) + " s";
+}
+
+std::string write_share(double share) { return fixed(100.0 * share, 0) + " %"; }
+
+std::string write_minutes(Duration time) { return fixed(in_seconds(time) / 60.0, 0) + " min"; }
+
 Shown shown(Speed v, UnitSystem units) {
   if (uses_miles(units)) return {in_miles_per_hour(v), "mph"};
   return {in_kilometres_per_hour(v), "km/h"};

@@ -69,6 +69,9 @@ std::string write_estimated_number(Length l, UnitSystem units);  // the same wit
 // enough.
 std::string write_longest_distance(Length l, UnitSystem units);
 std::string write_rain(RainIntensity rain);  // "4 mm/h"
+std::string write_seconds(Duration time);    // "4.2 s", "34 s"
+std::string write_minutes(Duration time);    // "46 min"
+std::string write_share(double share);       // 0 to 1: "34 %"
 
 // What a chart is drawn in: the number in the person's unit, and the unit's symbol.
 struct Shown {

@@ -112,11 +112,20 @@ std::string write(const judge::Value& value, UnitSystem units) {
       return say_month_of(static_cast<long>(stored));
     case As::readings:
       return plural("# earlier reading", "# earlier readings", stored, {fixed(stored, 0)});
+    case As::seconds_lost:
+      return write_seconds(Duration::stored(stored));
+    case As::kelvins:
+      return write_kelvins(stored, units);
+    case As::chance:
+      return say_chance(stored);
+    case As::hold_to:
+      return say_hold_to(Speed::stored(stored), units);
     case As::number:
       return fixed(stored, value.decimals());
     case As::quoted:
       return in_quotes(value.text());
     case As::text:
+    case As::kind:
       break;
   }
   return value.text();
@@ -135,7 +144,10 @@ std::string sentence(const judge::Found& found, UnitSystem units) {
   const Phrase phrase = saying_of(found.what).sentence;
   // What is a whole sentence already stands as it is.
   if (phrase.empty()) return found.values.empty() ? "" : write(found.values.front(), units);
-  return filled(phrase, written(found, units));
+  std::string said = filled(phrase, written(found, units));
+  if (!found.values.empty() && found.values.front().as() == judge::Value::As::kind)
+    said = at_head(said);
+  return found.remark ? sentences({said, say(saying_of(*found.remark).sentence)}) : said;
 }
 
 std::string label(const judge::Limit& limit, UnitSystem units) {

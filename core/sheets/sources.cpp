@@ -25,6 +25,7 @@
 #include "core/patch/rating.hpp"
 #include "core/stage/decision.hpp"
 #include "core/stage/set_kind.hpp"
+#include "core/stage/team.hpp"
 #include "core/stage/weather.hpp"
 #include "core/standard/load_adjustment.hpp"
 #include "core/standard/load_index.hpp"
@@ -168,7 +169,7 @@ Sources of_cars() {
 }
 
 Sources of_stages() {
-  Sources all{&stage::persistence_source(), &stage::tail_source()};
+  Sources all{&stage::persistence_source(), &stage::tail_source(), &stage::wear_by_load_source()};
   for (std::size_t i = 0; i < stage::set_kind_count; ++i) {
     const stage::SetKind kind = stage::set_kind(i);
     for (const Source* source :
@@ -185,7 +186,7 @@ Sources of_advice() {
           &advice::placard_first,     &advice::size_change,   &advice::rim_width,
           &advice::who_decides,       &advice::roadside,      &advice::when_it_floats,
           &advice::tread_differences, &advice::stage_plan,    &advice::officials,
-          &advice::own_notes,         &advice::wear_by_load};
+          &advice::own_notes};
 }
 
 }  // namespace

@@ -7,172 +7,54 @@
 namespace treadwater::sidewall {
 namespace {
 
-// A size may begin where a word begins, or at the first digit after letters.
-bool may_begin(const Text& text, std::size_t i) {
-  const char c = text.at(i);
-  const char before = i == 0 ? ' ' : text.at(i - 1);
-  if (is_letter(c)) return !is_word(before);
-  if (!is_digit(c) || is_digit(before)) return false;
-  const bool after_point = (before == '.' || before == ',') && i >= 2 && is_digit(text.at(i - 2));
-  return !after_point;
-}
-
-bool ends_well(const Text& text, Shape shape, std::size_t end) {
-  const char c = text.at(end);
-  if (is_digit(c)) return service_stands_at(text, end);
-  if ((c == '.' || c == ',') && is_digit(text.at(end + 1))) return false;
-  const std::size_t unit = text.past_space(end);  // 90/88 Q 6PR and 105 H 475 kPa hold no size
-  for (const std::string_view word : {"PR", "PLY", "KPA", "PSI", "BAR", "KG", "LB"}) {
-    if (text.starts(unit, word)) return false;
-  }
-  if (shape == Shape::outer_mm_crossed || shape == Shape::outer_in_crossed) {
-    const std::size_t k = text.past_space(end);
-    const char next = text.at(k);
-    if ((next == 'X' || next == '-' || next == 'R' || next == '/') &&
-        is_digit(text.at(text.past_space(k + 1)))) {
-      return false;
-    }
+bool same_value(const Text& text, Span a, Span b) {
+  if (a.end - a.begin != b.end - b.begin) return false;
+  for (std::size_t k = 0; a.begin + k < a.end; ++k) {
+    if (text.at(a.begin + k) != text.at(b.begin + k)) return false;
   }
   return true;
 }
 
-}  // namespace
-
-const Hit* find_hit(const Size& size, Element element) {
-  const Pattern& pattern = shape_row(size.shape).pattern;
-  for (std::size_t i = 0; i < pattern.size; ++i) {
-    if (pattern.steps[i].element == element && size.hits[i].there()) return &size.hits[i];
+// The order of the table; of two dates the one in a DOT code first; then by value.
+bool comes_before(const Text& text, const Seen& a, const Seen& b) {
+  if (a.row != b.row) return a.row < b.row;
+  if (a.in_code != b.in_code) return a.in_code;
+  std::size_t k = 0;
+  while (a.value.begin + k < a.value.end && b.value.begin + k < b.value.end) {
+    const char x = text.at(a.value.begin + k);
+    const char y = text.at(b.value.begin + k);
+    if (x != y) return x < y;
+    ++k;
   }
-  return nullptr;
+  return a.value.begin + k == a.value.end && b.value.begin + k < b.value.end;
 }
 
-Facts facts_of(const Size& size) {
-  Facts facts;
-  facts.shape = size.shape;
-  char us_build = 0;
-  const Pattern& pattern = shape_row(size.shape).pattern;
-  for (std::size_t i = 0; i < pattern.size; ++i) {
-    const Hit& hit = size.hits[i];
-    if (!hit.there()) continue;
-    switch (pattern.steps[i].element) {
-      case Element::prefix:
-        facts.prefix = hit.letter;
-        break;
-      case Element::width_mm:
-      case Element::width_3:
-      case Element::width_in:
-      case Element::width_dec:
-      case Element::width_frac:
-        facts.width = hit.scaled;
-        facts.width_decimals = hit.decimals;
-        break;
-      case Element::series:
-      case Element::series_2:
-        facts.series = hit.scaled;
-        break;
-      case Element::outer_mm:
-      case Element::outer_in:
-      case Element::second_in:
-        facts.second = hit.scaled;
-        facts.second_decimals = hit.decimals;
-        break;
-      case Element::rim:
-      case Element::rim_mm:
-        facts.rim = hit.scaled;
-        break;
-      case Element::build:
-        facts.construction = hit.letter;
-        facts.size_symbol = hit.symbol;
-        break;
-      case Element::cross:
-        facts.construction = 'X';
-        break;
-      case Element::us_build:
-        us_build = hit.letter;
-        break;
-      case Element::load_letter:
-      case Element::cycle_letter:
-        facts.letter = hit.letter;
-        break;
-      case Element::low_section:
-        facts.low_section = true;
-        break;
-      case Element::on_cycle:
-        facts.motorcycle = true;
-        break;
-      case Element::literal:
-      case Element::stray:
-      case Element::gap:
-        break;
-    }
-  }
-  if (us_build != 0) facts.construction = us_build;  // the dash of FR78-15 only parts the numbers
-  return facts;
+bool same(const Service& a, const Service& b) {
+  return a.load_index == b.load_index && a.twin == b.twin && a.symbol == b.symbol;
 }
 
-bool any_family_fits(const Facts& facts) {
-  for (std::size_t i = 0; i < family_count; ++i) {
-    if (family_row(i).fits(facts) != Fit::no) return true;
+// 91 or 154/150 with no speed symbol after it.
+std::size_t bare_index_end(const Text& text, std::size_t i) {
+  const Number first = integer_at(text, i);
+  if (first.digits < 2 || first.digits > 3 || text.at(i) == '0' ||
+      first.whole() < least_load_index || first.whole() > standard::greatest_load_index) {
+    return nowhere;
   }
-  return false;
+  std::size_t end = first.end;
+  if (text.at(end) == '/') {
+    const Number second = integer_at(text, end + 1);
+    if ((second.digits == 2 || second.digits == 3) && text.at(end + 1) != '0') end = second.end;
+  }
+  const char next = text.at(end);
+  if (is_word(next) || ((next == '-' || next == '/') && is_word(text.at(end + 1)))) return nowhere;
+  if ((text.at(end) == '.' || text.at(end) == ',') && is_digit(text.at(end + 1))) return nowhere;
+  return end;
 }
 
-Size find_size_at(const Text& text, std::size_t i, bool strong, Miss* miss) {
-  Size best;
-  if (!may_begin(text, i)) return best;
-  const FirstCharacters here = bit_of(text.at(i));
-  // What follows a leading number rules most shapes out at a glance; not while looking for the
-  // furthest miss, which wants them all.
-  FirstCharacters next = anything;
-  if (here == any_digit && miss == nullptr) {
-    next = bit_of(text.at(text.past_space(decimal_at(text, i).end)));
-  }
-  Size size;
-  size.begin = i;
-  for (std::size_t s = 0; s < static_cast<std::size_t>(Shape::count); ++s) {
-    const ShapeRow& row = shape_row(static_cast<Shape>(s));
-    if (row.strong != strong || (row.pattern.first & here) == 0) continue;
-    if ((row.pattern.second & next) == 0) continue;
-    size.end = match(text, row.pattern, i, size.hits, miss, s);
-    if (size.end == nowhere || !ends_well(text, row.shape, size.end)) continue;
-    if (best.found() && size.end <= best.end) continue;
-    size.shape = row.shape;
-    if (any_family_fits(facts_of(size))) {
-      best = size;
-    } else if (miss != nullptr && row.strong && miss->why != Why::fits_nothing) {
-      miss->why = Why::fits_nothing;
-      miss->depth = static_cast<int>(longest_pattern) + 1;  // deeper than any other
-      miss->begin = i;
-      miss->position = size.end;
-    }
-  }
-  return best;
+std::size_t token_end(const Text& text, std::size_t i) {
+  while (is_word(text.at(i))) ++i;
+  return i;
 }
-
-// 120 in 205/120 R16: what follows a number and a slash is no size of its own. A single digit and
-// an x before it are a count of tyres: 2 x 205/55 R16.
-bool goes_on_from_a_number(const Text& text, std::size_t i) {
-  const auto before = [&text](std::size_t k) { return k > 0 && text.at(k - 1) == ' ' ? k - 1 : k; };
-  const std::size_t k = before(i);
-  if (k == 0 || (text.at(k - 1) != '/' && text.at(k - 1) != 'X')) return false;
-  const std::size_t number = before(k - 1);
-  if (number == 0 || !is_digit(text.at(number - 1))) return false;
-  const bool count = text.at(k - 1) == 'X' && (number == 1 || text.at(number - 2) == ' ');
-  return !count;
-}
-
-Size find_size(const Text& text, Miss* miss) {
-  for (const bool strong : {true, false}) {
-    for (std::size_t i = 0; i < text.size(); ++i) {
-      if (goes_on_from_a_number(text, i)) continue;
-      const Size size = find_size_at(text, i, strong, miss);
-      if (size.found()) return size;
-    }
-  }
-  return {};
-}
-
-namespace {
 
 class Reader {
  public:
@@ -209,39 +91,18 @@ class Reader {
     leftover_end = end;
   }
 
-  bool same_value(Span a, Span b) const {
-    if (a.end - a.begin != b.end - b.begin) return false;
-    for (std::size_t k = 0; a.begin + k < a.end; ++k) {
-      if (text.at(a.begin + k) != text.at(b.begin + k)) return false;
-    }
-    return true;
-  }
-
-  // The order of the table; of two dates the one in a DOT code first; then by value.
-  bool comes_before(const Seen& a, const Seen& b) const {
-    if (a.row != b.row) return a.row < b.row;
-    if (a.in_code != b.in_code) return a.in_code;
-    std::size_t k = 0;
-    while (a.value.begin + k < a.value.end && b.value.begin + k < b.value.end) {
-      const char x = text.at(a.value.begin + k);
-      const char y = text.at(b.value.begin + k);
-      if (x != y) return x < y;
-      ++k;
-    }
-    return a.value.begin + k == a.value.end && b.value.begin + k < b.value.end;
-  }
-
   // Keeps marks in that order; the same mark twice is one.
   void add(const Seen& seen) {
     for (std::size_t i = 0; i < tyre.mark_count; ++i) {
-      if (tyre.marks[i].row == seen.row && same_value(tyre.marks[i].value, seen.value)) return;
+      if (tyre.marks[i].row == seen.row && same_value(text, tyre.marks[i].value, seen.value))
+        return;
     }
     if (tyre.mark_count == most_marks) {
       too_many = true;
       return;
     }
     std::size_t at = tyre.mark_count++;
-    while (at > 0 && comes_before(seen, tyre.marks[at - 1])) {
+    while (at > 0 && comes_before(text, seen, tyre.marks[at - 1])) {
       tyre.marks[at] = tyre.marks[at - 1];
       --at;
     }
@@ -289,10 +150,6 @@ class Reader {
         break;
     }
     add({found.row, place, found.value, false});
-  }
-
-  static bool same(const Service& a, const Service& b) {
-    return a.load_index == b.load_index && a.twin == b.twin && a.symbol == b.symbol;
   }
 
   // Gives false where a third description stands: it is left over.
@@ -358,30 +215,6 @@ class Reader {
     }
   }
 
-  // 91 or 154/150 with no speed symbol after it.
-  std::size_t bare_index_end(std::size_t i) const {
-    const Number first = integer_at(text, i);
-    if (first.digits < 2 || first.digits > 3 || text.at(i) == '0' ||
-        first.whole() < least_load_index || first.whole() > standard::greatest_load_index) {
-      return nowhere;
-    }
-    std::size_t end = first.end;
-    if (text.at(end) == '/') {
-      const Number second = integer_at(text, end + 1);
-      if ((second.digits == 2 || second.digits == 3) && text.at(end + 1) != '0') end = second.end;
-    }
-    const char next = text.at(end);
-    if (is_word(next) || ((next == '-' || next == '/') && is_word(text.at(end + 1))))
-      return nowhere;
-    if ((text.at(end) == '.' || text.at(end) == ',') && is_digit(text.at(end + 1))) return nowhere;
-    return end;
-  }
-
-  std::size_t token_end(std::size_t i) const {
-    while (is_word(text.at(i))) ++i;
-    return i;
-  }
-
   // Reads what begins at `i`, in the order of how sure it is. Gives its end.
   std::size_t step(std::size_t i, std::size_t limit, bool after) {
     const ServiceRead service = read_service(text, i);
@@ -425,14 +258,14 @@ class Reader {
       return service.end;
     }
     if (after && !tyre.bare_index.there()) {
-      const std::size_t end = bare_index_end(i);
+      const std::size_t end = bare_index_end(text, i);
       if (end != nowhere) {
         close_leftover();
         tyre.bare_index = {i, end};
         return end;
       }
     }
-    const std::size_t end = token_end(i) > i ? token_end(i) : i + 1;
+    const std::size_t end = token_end(text, i) > i ? token_end(text, i) : i + 1;
     leave_over(i, end < limit ? end : limit);
     return end;
   }

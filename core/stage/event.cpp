@@ -190,4 +190,11 @@ double wear(const SetKind& kind, const Stage& stage, Weather weather) {
   return used * stage.abrasion;
 }
 
+double worst_wear(const SetKind& kind, const Stage& stage) {
+  double worst = 0.0;
+  for (std::size_t w = 0; w < weathers; ++w)
+    if (stage.chances[w] > 0.0) worst = std::max(worst, wear(kind, stage, Weather(w)));
+  return worst;
+}
+
 }  // namespace treadwater::stage

@@ -92,5 +92,7 @@ double right_tyre_seconds(const Stage& stage);
 double seconds_lost(const SetKind& kind, const Stage& stage, Weather weather, bool careful);
 // Share of the driven axle's life that the stage takes. Infinite where there is no life.
 double wear(const SetKind& kind, const Stage& stage, Weather weather);
+// The same in the worst weather deemed possible there.
+double worst_wear(const SetKind& kind, const Stage& stage);
 
 }  // namespace treadwater::stage

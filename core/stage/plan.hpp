@@ -138,6 +138,11 @@ struct Plan {
   std::optional<Swing> swing;
   std::optional<AirSwing> air_swing;
   bool swing_complete = true;  // no lesser change does; else the work was cut short
+
+  const SetOnStage& at(std::size_t stage, std::size_t set) const {
+    return on[stage * sets.size() + set];
+  }
+  std::size_t likeliest_on(std::size_t stage) const;  // which set
 };
 
 tl::expected<Plan, std::vector<Problem>> plan(const Event& event, const Question& question);

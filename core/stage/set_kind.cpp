@@ -313,10 +313,15 @@ std::optional<SetKind> find_set_kind(std::string_view id) {
   return std::nullopt;
 }
 
-double worn(const SetKind& kind, Length tread_left) {
+double worn(const SetKind& kind, Length left) {
   const double usable = in_metres(kind.new_tread - kind.least_tread);
   if (!(usable > 0.0)) return 0.0;
-  return std::clamp(in_metres(kind.new_tread - tread_left) / usable, 0.0, 1.0);
+  return std::clamp(in_metres(kind.new_tread - left) / usable, 0.0, 1.0);
+}
+
+Length tread_left(const SetKind& kind, double worn) {
+  if (kind.slick()) return Length();
+  return kind.new_tread - (kind.new_tread - kind.least_tread) * std::min(1.0, worn);
 }
 
 }  // namespace treadwater::stage

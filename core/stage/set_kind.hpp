@@ -72,6 +72,8 @@ struct SetKind {
   const Source* land_known = nullptr;
   const Source* window_known = nullptr;
   bool operator==(const SetKind&) const = default;
+
+  bool slick() const { return !(new_tread > Length()); }
 };
 
 inline constexpr std::size_t set_kind_count = 11;
@@ -80,6 +82,8 @@ std::optional<SetKind> find_set_kind(std::string_view id);  // nothing where the
 
 // The share of its life that a tyre of this kind has used, from the tread that is left; 0 for a
 // slick, whose rubber cannot be read off its grooves.
-double worn(const SetKind& kind, Length tread_left);
+double worn(const SetKind& kind, Length left);
+// The other way: the tread that is left when such a share has been used; nothing of a slick.
+Length tread_left(const SetKind& kind, double worn);
 
 }  // namespace treadwater::stage

@@ -1,4 +1,4 @@
-// The dynamic programme behind plan.hpp: an event in plain numbers, and its exact solution.
+// The dynamic programme behind plan.hpp: the exact solution of an event in plain numbers.
 //
 // A state is (leg, weather seen, wear of every set). Wear matters only by which legs a set can
 // still run, so a set that lasts all that is left is one state, one that lasts none another, sets
@@ -6,52 +6,25 @@
 // solved as they are met, best candidate first; a candidate whose time without any limit on wear is
 // no better than what was found is left out, which changes no result.
 //
+// solver.cpp has the states and what is best in each; solver_legs.cpp how legs may end;
+// solver_steady.cpp the tail of the time lost; solver_first.cpp the first choice, and following it.
+//
 // Inside this room only. Units: seconds; wear in units of a life (`life_units`).
 #pragma once
 
 #include <array>
 #include <cstddef>
 #include <cstdint>
-#include <limits>
 #include <vector>
 
-#include "core/stage/event.hpp"
+#include "core/stage/model.hpp"
 #include "core/stage/plan.hpp"
 
 namespace treadwater::stage {
 
-inline constexpr int life_units = 30000;
 inline constexpr std::size_t most_marks = 256;  // of the steady's scale of times
 inline constexpr std::size_t rough_marks = 64;
-inline constexpr double infinity = std::numeric_limits<double>::infinity();
-
-struct Model {
-  explicit Model(const Event& event, bool careful);
-
-  std::size_t stages = 0;
-  std::size_t legs = 0;
-  std::size_t kinds = 0;
-  std::vector<std::size_t> leg_first;  // legs + 1 of them
-  std::vector<const SetKind*> kind;    // owned by the event
-  std::vector<Follows> follows;        // by stage; the first stage's rows are all the same
-  std::vector<double> lost;            // at(stage, kind, weather); infinite: not to be used
-  std::vector<int> wear;               // the same
-  std::vector<int> worst_to;         // stage, kind: wear since the leg began, in its worst weather
-  std::vector<char> allowed;         // leg, kind: in any weather deemed possible, by a new set
-  std::vector<char> ruled_in;        // stage, kind: by the rules and the ground alone
-  std::vector<int> limit;            // kind
-  std::vector<CarriedSet> sets;      // kind by kind
-  std::vector<std::size_t> kind_of;  // set
-  std::vector<int> worn;             // set, at the start
-  std::size_t most_used = 0;         // different sets that may be run; 0: no limit
-
-  std::size_t at(std::size_t stage, std::size_t k, std::size_t w) const {
-    return (stage * kinds + k) * weathers + w;
-  }
-  int worst(std::size_t leg, std::size_t k) const {
-    return worst_to[(leg_first[leg + 1] - 1) * kinds + k];
-  }
-};
+inline constexpr int wear_levels_tried[] = {0, 4, 2, 1, worst_weather};  // in turn, while too much
 
 using Codes = std::array<std::uint16_t, most_sets>;
 
@@ -89,6 +62,15 @@ class Solver {
                  std::size_t w) const;
 
  private:
+  // Of a code: whether the set has been run, kept only where the rules limit the sets run; and its
+  // wear, or one of two words for it.
+  static constexpr std::uint16_t used_bit = 0x8000;
+  static constexpr std::uint16_t wear_bits = 0x7FFF;
+  static constexpr std::uint16_t lasts = 0x7FFE;  // all legs that are left
+  static constexpr std::uint16_t done = 0x7FFF;   // none of them
+  static constexpr std::uint8_t no_choice = 0xFF;
+  static constexpr double tie = 1e-9;  // seconds
+
   enum Aim : unsigned char { least_mean, least_worst };
   // One way a leg may end: weather, wear and (for the steady) marks of time lost, with its chance.
   struct Ending {
@@ -134,6 +116,15 @@ class Solver {
     std::size_t threshold;
   };
 
+  // More than these is too much; where wear is rounded up as far as it goes there is nothing left
+  // to try, so it may be more and take longer.
+  struct Most {
+    std::size_t nodes, tails;
+  };
+  Most most() const { return levels_ == worst_weather ? Most{400000, 30000} : Most{60000, 3000}; }
+
+  Aim aim_of_attitude() const { return attitude_ == Attitude::safe ? least_worst : least_mean; }
+
   void build(double step, Endings& endings);
   void end_leg(std::size_t leg, std::size_t k, std::size_t from, double step,
                std::vector<Ending>& out);
@@ -152,6 +143,9 @@ class Solver {
   Value try_tail(const State& state, std::size_t set, std::vector<double>& sum);
   std::size_t tail(std::size_t node);
   void mark_times(const std::vector<First>& first, const Question& question);
+  void judge_tails(std::vector<First>& first, const Question& question);
+  void rank(std::vector<First>& first) const;
+  std::size_t best_in(const State& state, double lost);
 
   const Model& m_;
   int levels_;
@@ -173,5 +167,13 @@ class Solver {
   double step_ = 0.0;
   std::size_t threshold_ = 0;  // mark of the best t
 };
+
+// An event solved for its first choices alone. Adds to `work` what it took.
+struct Solved {
+  std::vector<FirstChoice> first;
+  bool too_much = true;
+};
+Solved solve(const Event& event, const Question& question, int wear_levels, std::uint64_t& work,
+             std::size_t marks = most_marks);
 
 }  // namespace treadwater::stage

@@ -6,6 +6,9 @@
 //   event      stages, halts, rules and the sets in the van; what forbids a set
 //   decision   expected loss, regret and the mean of the worst tail
 //   plan       what to fit now, and what at each halt
+//   team       the same for the other cars of a team
+// Under the plan, for this room only: model (the event in plain numbers), solver, paths (courses of
+// weather), hindsight, walk (its figures), swing (what would change it), plan_problems.
 //
 // "Weather" is what lies on the road when the car runs the stage, whatever falls from the sky.
 #pragma once

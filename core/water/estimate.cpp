@@ -8,11 +8,11 @@
 #include <cstdint>
 #include <limits>
 
+#include "core/quantity/splitmix.hpp"
 #include "core/standard/instrument.hpp"
 #include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
 #include "core/water/power.hpp"
-#include "core/water/splitmix.hpp"
 
 namespace treadwater::water {
 namespace {

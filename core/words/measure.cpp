@@ -47,6 +47,14 @@ Phrase by_road_unit(UnitSystem units, Phrase in_kilometres, Phrase in_miles) {
   return units == UnitSystem::metric ? in_kilometres : in_miles;
 }
 
+std::string say_hold_to(Speed v, UnitSystem units) {
+  return v > Speed() ? write(v, units) : say("walking pace");
+}
+
+std::string say_hold_to_aloud(Speed v, UnitSystem units) {
+  return v > Speed() ? say_speed_aloud(v, units) : say("walking pace");
+}
+
 std::string say_road_distance(const std::string& number, UnitSystem units) {
   return units == UnitSystem::metric ? number + " km" : say("# miles", {number});
 }
@@ -83,6 +91,16 @@ std::string say_month(int month, int year) {
                               Phrase("July"),    Phrase("August"),   Phrase("September"),
                               Phrase("October"), Phrase("November"), Phrase("December")};
   return say("# #", {names[month - 1], std::to_string(year)});
+}
+
+std::string say_stage_length(Length l, UnitSystem units) {
+  return say_road_distance(trimmed(in_road_units(l, units), 1), units);
+}
+
+std::string say_chance(double chance) {
+  if (chance > 0.0 && chance < hardly_ever) return say("under 1 %");
+  if (chance < 1.0 - 1e-9 && chance > 1.0 - hardly_ever) return say("over 99 %");
+  return write_share(chance);
 }
 
 }  // namespace treadwater

@@ -26,8 +26,17 @@ std::string say_road_distance(Length way, UnitSystem units);
 std::string say_road_distance_at_most(Length way, UnitSystem units);
 std::string say_road_distance_at_least(Length way, UnitSystem units);
 std::string say_odometer(Length way, UnitSystem units);  // "41200 km", "1 mile"
+// A speed to hold to in water, of which 0 leaves walking pace.
+std::string say_hold_to(Speed v, UnitSystem units);
+std::string say_hold_to_aloud(Speed v, UnitSystem units);
+std::string say_stage_length(Length l, UnitSystem units);  // to a tenth: "15.2 km"
 std::string say_duration(Duration time);  // to two digits: "40 s", "25 min", "3 h", "5 days"
 std::string say_duration_at_most(Duration time);
 std::string say_month(int month, int year);  // "May 2026"; months are 1 to 12
+
+// A chance, 0 to 1: "34 %". What is not quite nothing or all is not written as if it were.
+std::string say_chance(double chance);
+// Less than a share that rounds to 1 %.
+inline constexpr double hardly_ever = 0.005;
 
 }  // namespace treadwater

@@ -133,4 +133,22 @@ export const intended = [
     what: 'a bound is what its words say: no rim above 23 in (it was 600 mm)',
     is: ({ sheet, path, answer }) => sheet === 'fitment' && /"field":"(new_)?rim","code":"above_range"[^}]*23\.[5-6]\d* in/.test(answer) && /^(problems\[\]|figures\[(section_change|inward|outward)\]|blocks\[sizes\])/.test(path),
   },
+  {
+    what: 'stage-tyres: names that a person typed stand as they are in French too, whose quotation marks had been cut through the middle of a character',
+    is: ({ sheet, language, before, after }) => sheet === 'stage-tyres' && language === 'fr' && typeof before === 'string' && before.includes('\uFFFD') && before.replaceAll('\uFFFD', '') === after,
+  },
+  {
+    what: 'stage-tyres: water on a stage names all that the onset rests on, as every sheet does',
+    is: ({ sheet, path, before, after, answer }) => {
+      if (sheet !== 'stage-tyres' || !answer.includes('"water_on_stage"')) return false;
+      const more = /^(onset-pressure|measured-.|texture-(asphalt|loose))$/;
+      if (/^sources\.(.*)/.test(path)) return before === undefined && more.test(/^sources\.(.*)/.exec(path)[1]);
+      if (path === 'sources (order)') return after.split(',').filter((id) => !more.test(id)).join() === before;
+      return path === 'cautions[water_on_stage].sources[]';
+    },
+  },
+  {
+    what: 'stage-tyres: water deeper than any test is said in the words of the other sheets',
+    is: ({ sheet, path, answer }) => sheet === 'stage-tyres' && path === 'cautions[beyond_measured_water].text' && answer.includes('"water_on_stage"'),
+  },
 ];

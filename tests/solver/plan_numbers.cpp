@@ -6,8 +6,8 @@
 #include <iostream>
 #include <nlohmann/json.hpp>
 
+#include "core/quantity/splitmix.hpp"
 #include "core/stage/plan.hpp"
-#include "core/water/splitmix.hpp"
 #include "tests/support/stage_events.hpp"
 
 using namespace treadwater;
@@ -24,7 +24,7 @@ class Draw {
   }
 
  private:
-  water::SplitMix64 stream_;
+  SplitMix64 stream_;
 };
 
 constexpr std::size_t weathers_there = 3;

@@ -29,6 +29,7 @@
 #include "core/patch/pressure_demand.hpp"
 #include "core/patch/rating.hpp"
 #include "core/quantity/read.hpp"
+#include "core/quantity/splitmix.hpp"
 #include "core/quantity/text.hpp"
 #include "core/quantity/write.hpp"
 #include "core/sidewall/sidewall.hpp"
@@ -44,7 +45,6 @@
 #include "core/water/film.hpp"
 #include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
-#include "core/water/splitmix.hpp"
 #include "core/wear/rate.hpp"
 #include "core/words/measure.hpp"
 #include "core/words/say.hpp"
@@ -815,7 +815,7 @@ class Drawn {
   }
 
  private:
-  water::SplitMix64 stream_;
+  SplitMix64 stream_;
 };
 
 }  // namespace

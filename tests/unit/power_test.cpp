@@ -3,10 +3,11 @@
 
 #include <cmath>
 
-#include "core/water/splitmix.hpp"
+#include "core/quantity/splitmix.hpp"
 #include "tests/support/catch.hpp"
 
 using namespace treadwater::water;
+using treadwater::SplitMix64;
 using namespace treadwater::testing;
 
 TEST_CASE("log2_of and exp2_of agree with the C library to 1e-13") {

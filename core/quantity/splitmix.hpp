@@ -9,7 +9,7 @@
 
 #include <cstdint>
 
-namespace treadwater::water {
+namespace treadwater {
 
 class SplitMix64 {
  public:
@@ -27,4 +27,4 @@ class SplitMix64 {
   std::uint64_t state_;
 };
 
-}  // namespace treadwater::water
+}  // namespace treadwater

@@ -1,0 +1,11 @@
+// The figures of the sheet `stage-tyres`: what the plan loses, and against what.
+#pragma once
+
+#include "core/judge/stages.hpp"
+#include "core/sheets/answer_builder.hpp"
+
+namespace treadwater::sheets::stage_tyres {
+
+void tell_losses(const judge::StagesCase& stages, AnswerBuilder& answer);
+
+}  // namespace treadwater::sheets::stage_tyres

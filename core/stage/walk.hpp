@@ -1,0 +1,13 @@
+// Walks a plan through paths of weather (paths.hpp) and fills in every figure of it. Inside this
+// room only.
+#pragma once
+
+#include "core/stage/plan.hpp"
+#include "core/stage/solver.hpp"
+
+namespace treadwater::stage {
+
+void walk(const Event& event, const Question& question, const Model& model, Solver& solver,
+          Plan& plan);
+
+}  // namespace treadwater::stage
