@@ -40,6 +40,8 @@ std::string_view id_of(const Limit& limit) {
   return limit.found ? id_of(limit.found->what) : id_of(limit.what);
 }
 
+bool alike(const Limit& one, const Limit& other) { return id_of(one) == id_of(other); }
+
 void add_once(Sources& sources, const Source& source) {
   if (std::none_of(sources.begin(), sources.end(),
                    [&](const Source* s) { return s->id == source.id; }))

@@ -98,6 +98,7 @@ class Value {
   double stored() const { return number_; }
   int decimals() const { return decimals_; }
   const std::string& text() const { return text_; }
+  bool operator==(const Value&) const = default;
 
  private:
   Value(As as, double number, int decimals = 0)
@@ -113,15 +114,26 @@ using Values = std::vector<Value>;
 
 struct Limit;
 
-// The first values fill the reason as well as the sentence. One that is about a limit takes the
-// limit's label and its speeds for the gaps after those.
+// Whose a finding is, where it is not of all that was judged: wheels of a car, tyres of a list.
+struct Whose {
+  Text names{};       // in front of its sentence
+  Text within{};      // the same as they stand within one: in brackets behind its reason
+  bool alike = true;  // word for word the same of each; else its reason stands for its sentence
+};
+
+// The first values fill the reason as well as the sentence, unless it has values of its own. One
+// that is about a limit takes the limit's label and its speeds for the gaps after those.
 struct Found {
   Finding what;
   Values values{};
   Sources sources{};
   std::shared_ptr<const Limit> about{};
+  Values of_reason{};
+  Whose of{};
+  // Where a danger is less than its level says: why, stands where this is set.
+  std::optional<Level> lowered{};
 
-  Level level() const { return level_of(what); }
+  Level level() const { return lowered.value_or(level_of(what)); }
 };
 
 // ---- limits ----
@@ -156,6 +168,8 @@ struct Limit {
 // A limit without a band.
 Limit fixed_limit(LimitName what, Speed speed, Values label, Values why, Sources sources);
 std::string_view id_of(const Limit& limit);
+// Do they limit by the same thing? Of alike limits the lowest is enough.
+bool alike(const Limit& one, const Limit& other);
 
 // ---- all that was found ----
 

@@ -12,6 +12,8 @@ struct TyreCase;
 inline constexpr Length low_tread = millimetres(3.0);
 
 void judge_tread(const TyreCase& tyre, Findings& findings);
+// Is it of the law of winter?
+bool is_winter_law(Finding finding);
 // Of a tread that no law forbids.
 void judge_low_tread(Length tread, Findings& findings);
 

@@ -110,7 +110,7 @@ inline constexpr Units in_metres_of_road{{"m", "ft"}, {"m", "m", "ft"}};
 inline constexpr Units in_kilometres_of_road{{"km", "miles"}, {"km", "miles", "miles"}};
 inline constexpr Units in_rain{{"mm/h", "in/h"}, {"mm/h", "mm/h", "in/h"}};
 inline constexpr Units in_minutes{{"min", "h", "days"}, {"min", "min", "min"}};
-inline constexpr Units without_unit{{}, {}};
+inline constexpr Units without_unit{{""}, {""}};
 
 struct AnyQuantityField : AnyField {
   QuantityRequest request;

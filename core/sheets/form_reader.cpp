@@ -47,7 +47,7 @@ std::string_view code_of(standard::DateCodeProblem::Kind kind) {
 }  // namespace
 
 FormReader::FormReader(const SheetDescription& sheet, const Input& input)
-    : sheet_(sheet), input_(input) {
+    : sheet_(sheet), input_(input), texts_(input) {
   refuse_unknown_fields();
   if (const auto system = read(fields::units)) units_ = *system;
   read_today();
@@ -58,7 +58,7 @@ FormReader::Row FormReader::row(const ListField& list, std::size_t number) {
 }
 
 std::string_view FormReader::text_at(std::string_view prefix, const AnyField& field) const {
-  return prefix.empty() ? input_.text(field.id) : input_.text(joined_path(prefix, field));
+  return texts_.text(prefix, field.id);
 }
 
 bool FormReader::given_at(std::string_view prefix, const AnyField& field) const {
@@ -82,6 +82,19 @@ std::optional<double> FormReader::stored_quantity(std::string_view prefix,
   problem_at(joined_path(prefix, field), read.error().code,
              say(read.error(), field.label, field.request));
   return std::nullopt;
+}
+
+bool FormReader::takes_at(std::string_view prefix, const AnyQuantityField& field, double stored,
+                          std::string written) {
+  const QuantityRequest& request = field.request;
+  const bool below = stored < request.least;
+  if (!below && stored <= request.most) return true;
+  ReadProblem problem;
+  problem.code = below ? "below_range" : "above_range";
+  problem.written = std::move(written);
+  problem.number = stored;
+  problem_at(joined_path(prefix, field), problem.code, say(problem, field.label, request));
+  return false;
 }
 
 std::optional<std::string_view> FormReader::choice(std::string_view prefix,

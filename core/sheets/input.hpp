@@ -2,6 +2,7 @@
 // load in the first row of the list "corners".
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -26,6 +27,22 @@ class Input {
  private:
   std::vector<std::pair<std::string, std::string>> texts_;
   std::vector<std::pair<std::string, std::size_t>> rows_;
+};
+
+// The same texts, each found at once however many there are: a list can have thousands of rows. The
+// input is to live longer, and to stay as it is.
+class TextsByPath {
+ public:
+  explicit TextsByPath(const Input& input);
+  // As Input::text(), of a path that may be given in two parts.
+  std::string_view text(std::string_view path, std::string_view rest = {}) const;
+
+ private:
+  // Where it stands in `places_`, or would.
+  std::size_t place_of(std::string_view path, std::string_view rest) const;
+
+  const std::vector<std::pair<std::string, std::string>>& texts_;
+  std::vector<std::uint32_t> places_;  // hash to 1 + index; a power of two long, over half empty
 };
 
 // "corners.0.load"
