@@ -49,8 +49,7 @@ std::string_view code_of(standard::DateCodeProblem::Kind kind) {
 FormReader::FormReader(const SheetDescription& sheet, const Input& input)
     : sheet_(sheet), input_(input), texts_(input) {
   refuse_unknown_fields();
-  if (const auto system = read(fields::units)) units_ = *system;
-  read_today();
+  read_units_and_day();
 }
 
 FormReader::Row FormReader::row(const ListField& list, std::size_t number) {
@@ -190,13 +189,16 @@ std::optional<standard::TyreAge> FormReader::tyre_age_at(
   return oldest;
 }
 
-void FormReader::read_today() {
+void FormReader::read_units_and_day() {
+  const std::size_t before = problems_.size();
+  if (const auto system = read(fields::units)) units_ = *system;
   const std::string said = plain_spaces(input_.text("today"));
   const auto read = standard::read_iso_date(said);
   today_ = read ? *read : standard::today_by_the_clock();
   if (!read && !said.empty())
     problem_at("today", "not_a_date",
                say("Today: # is not a date like 2026-11-25.", {in_quotes(said)}));
+  knows_units_and_day_ = problems_.size() == before;
 }
 
 // Each of the first 50 is a problem that names it. `today` and `language` are always allowed.

@@ -25,6 +25,8 @@ class FormReader {
 
   UnitSystem units() const { return units_; }
   standard::Date today() const { return today_; }
+  // Or do they stand in for what did not read?
+  bool knows_units_and_day() const { return knows_units_and_day_; }
   const Input& input() const { return input_; }
   bool ok() const { return problems_.empty(); }
   const std::vector<Problem>& problems() const { return problems_; }
@@ -117,7 +119,7 @@ class FormReader {
   std::optional<standard::TyreAge> tyre_age_at(std::string_view prefix, const TextField& field,
                                                const std::optional<sidewall::Reading>& tyre);
   void refuse_unknown_fields();
-  void read_today();
+  void read_units_and_day();
 
   const SheetDescription& sheet_;
   const Input& input_;
@@ -125,6 +127,7 @@ class FormReader {
   std::vector<Problem> problems_;
   UnitSystem units_ = UnitSystem::metric;
   standard::Date today_;
+  bool knows_units_and_day_ = false;
 };
 
 }  // namespace treadwater::sheets

@@ -78,26 +78,29 @@ void ask_for_loads(FormReader& form, const judge::Car& car) {
 // What all corners share.
 struct Shared {
   judge::TyreCase tyre{};
-  bool whole = false;
+  bool water_reads = false;
+  bool rest_reads = false;
 };
 
 Shared read_shared(FormReader& form) {
-  const std::size_t before = form.problems().size();
   Shared shared;
+  const std::size_t before = form.problems().size();
   shared.tyre.water = form.read(water);
   shared.tyre.water_asked = !form.given(water);
+  const std::size_t after_water = form.problems().size();
   shared.tyre.intended = form.read(speed);
   shared.tyre.kind = form.read(fields::tyre_kind).value_or(nullptr);
   shared.tyre.surface = form.read(fields::surface).value_or(nullptr);
   shared.tyre.law = form.read(fields::place).value_or(nullptr);
   shared.tyre.today = form.today();
-  shared.whole = form.problems().size() == before;
+  shared.water_reads = before == after_water;
+  shared.rest_reads = form.problems().size() == after_water && form.knows_units_and_day();
   return shared;
 }
 
-// The rest of what a corner is judged by.
-void complete(Corner& corner, const FormReader::Row& row, const FormReader& form,
-              const Shared& shared) {
+// The rest of what a corner is judged by. The spare is not asked about the water.
+void complete(std::size_t wheel, FormReader& form, const Shared& shared, Corner& corner) {
+  const FormReader::Row row = form.row(corners, wheel);
   const std::size_t before = form.problems().size();
   judge::TyreCase tyre = shared.tyre;
   tyre.size = std::move(corner.tyre.size);
@@ -106,8 +109,10 @@ void complete(Corner& corner, const FormReader::Row& row, const FormReader& form
   if (row.takes(judged_load, *corner.tyre.load)) tyre.load = corner.tyre.load;
   tyre.hot = row.read(pressure_state);
   tyre.age = row.tyre_age(date_code, tyre.size);
+  if (wheel == spare_wheel) tyre.water.reset();
   corner.tyre = std::move(tyre);
-  corner.whole = shared.whole && form.problems().size() == before;
+  corner.whole = form.problems().size() == before && shared.rest_reads &&
+                 (shared.water_reads || wheel == spare_wheel);
 }
 
 void complete_corners(FormReader& form, judge::Car& car) {
@@ -116,9 +121,7 @@ void complete_corners(FormReader& form, judge::Car& car) {
     return;
   const Shared shared = read_shared(form);
   for (std::size_t wheel = 0; wheel < all_wheels; ++wheel)
-    if (car.corners[wheel].may_be_judged())
-      complete(car.corners[wheel], form.row(corners, wheel), form, shared);
-  car.corners[spare_wheel].tyre.water.reset();  // it is not asked about the water
+    if (car.corners[wheel].may_be_judged()) complete(wheel, form, shared, car.corners[wheel]);
 }
 
 }  // namespace
