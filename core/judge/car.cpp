@@ -53,25 +53,35 @@ bool matters_to_the_car(const Found& found, std::size_t wheel) {
          (found.what == Finding::water_not_given && wheel != spare_wheel);
 }
 
+bool has_danger(const Corner& corner, Finding what) {
+  return corner.judged &&
+         std::any_of(corner.judged->findings.found.begin(), corner.judged->findings.found.end(),
+                     [&](const Found& found) { return same_danger(found.what, what); });
+}
+
+// One that was found of this wheel first, as it is told of the car.
+Found told_of_the_car(const Car& car, std::size_t first, Found found) {
+  Wheels wheels;
+  for (std::size_t wheel = first; wheel < all_wheels; ++wheel)
+    if (has_danger(car.corners[wheel], found.what)) wheels.add(wheel);
+  // What holds for all of them needs no names.
+  if (wheels.count() < wheels_on_the_road) found.of = wheels.whose();
+  // The car does not stand on its spare: what is wrong with that alone does not stop it.
+  if (first == spare_wheel && found.level() == Level::unfit) found.lowered = Level::care;
+  return found;
+}
+
 void tell_of_wheels(const Car& car, Findings& findings) {
   std::vector<Finding> told;
   for (std::size_t wheel = 0; wheel < all_wheels; ++wheel) {
     if (!car.corners[wheel].judged) continue;
     for (const Found& found : car.corners[wheel].judged->findings.found) {
       if (!matters_to_the_car(found, wheel) ||
-          std::find(told.begin(), told.end(), found.what) != told.end())
+          std::any_of(told.begin(), told.end(),
+                      [&](Finding what) { return same_danger(what, found.what); }))
         continue;
       told.push_back(found.what);
-      Wheels wheels;
-      for (std::size_t other = wheel; other < all_wheels; ++other)
-        if (car.corners[other].judged && car.corners[other].judged->findings.has(found.what))
-          wheels.add(other);
-      Found of_the_car = found;
-      // What holds for all of them needs no names.
-      if (wheels.count() < wheels_on_the_road) of_the_car.of = wheels.whose();
-      // What is wrong with the spare alone does not stop the car.
-      if (wheel == spare_wheel && found.level() == Level::unfit) of_the_car.lowered = Level::care;
-      findings.add(std::move(of_the_car));
+      findings.add(told_of_the_car(car, wheel, found));
     }
   }
 }
@@ -208,7 +218,7 @@ void judge_beaded_edges(const Car& car, Findings& findings) {
     if (!has_beaded_edge(corner)) continue;
     const TyreCase& tyre = corner.tyre;
     const auto band = beaded_edge_band(corner);
-    if (*tyre.gauge < patch::least_pressure_of(*tyre.size, tyre.load).pressure)
+    if (*tyre.gauge < patch::least_pressure_of(*tyre.size, corner.load).pressure)
       soft.add(wheel);
     else if (band && *tyre.gauge < band->high)
       low.add(wheel);
@@ -279,8 +289,7 @@ std::optional<HoldTo> hold_car_to(const Car& car, UnitSystem units, Findings& fi
 std::optional<patch::PressureBand> beaded_edge_band(const Corner& corner) {
   if (!has_beaded_edge(corner)) return std::nullopt;
   return patch::beaded_edge_pressure(*corner.tyre.size->section_width,
-                                     corner.tyre.load.value_or(Mass()) * 2.0,
-                                     patch::Wheels::single);
+                                     corner.load.value_or(Mass()) * 2.0, patch::Wheels::single);
 }
 
 const Sources& beaded_edge_sources() {

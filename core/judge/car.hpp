@@ -27,7 +27,8 @@ inline constexpr Axle axles[] = {{0, 1, Phrase("front")}, {2, 3, Phrase("rear")}
 struct Corner {
   bool given = false;  // is anything said of it?
   bool whole = false;  // and could all that was said be read?
-  TyreCase tyre{};     // its tread is the least of the three
+  std::optional<Mass> load{};
+  TyreCase tyre{};  // as it is judged; its tread is the least of the three
   std::optional<Length> inner{};
   std::optional<Length> centre{};
   std::optional<Length> outer{};
@@ -35,7 +36,7 @@ struct Corner {
   std::optional<TyreJudged> judged{};
 
   bool has_tyre() const { return given && tyre.size; }
-  bool may_be_judged() const { return has_tyre() && tyre.gauge && tyre.tread && tyre.load; }
+  bool may_be_judged() const { return has_tyre() && tyre.gauge && tyre.tread && load; }
   // The verdict on this tyre alone, where there is one.
   std::optional<Level> level() const;
 };

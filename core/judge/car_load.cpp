@@ -38,7 +38,7 @@ void settle_wheels(std::optional<Mass>& left, std::optional<Mass>& right,
 void settle_loads(CarLoads loads, Car& car, Findings& findings) {
   settle_axles(loads, findings);
   const auto load_of = [&](std::size_t wheel) -> std::optional<Mass>& {
-    return car.corners[wheel].tyre.load;
+    return car.corners[wheel].load;
   };
   settle_wheels(load_of(0), load_of(1), loads.front_axle, findings);
   settle_wheels(load_of(2), load_of(3), loads.rear_axle, findings);

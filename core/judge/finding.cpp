@@ -34,6 +34,10 @@ Level level_of(Finding finding) { return row_of(finding).level; }
 Cure cure_of(Finding finding) { return row_of(finding).cure; }
 bool has_reason(Finding finding) { return row_of(finding).reasoned; }
 
+bool same_danger(Finding one, Finding other) {
+  return one == other || (level_of(one) == level_of(other) && id_of(one) == id_of(other));
+}
+
 std::string_view id_of(LimitName name) { return limit_ids[static_cast<std::size_t>(name)]; }
 
 std::string_view id_of(const Limit& limit) {

@@ -8,6 +8,7 @@
 //   water     floating, fords and floods
 //   tread     the law's depth, winter, advice        age  of the tyre
 //   car       what holds between the tyres of one car, and another size on it
+//   car_load  what each of its wheels carries
 //   repair    a soft tyre: its leak, its hole, the way home
 //   stages    sets on the stages ahead
 //   hold_to   from limits to a speed                 verdict  from findings to a level and reasons
@@ -43,6 +44,8 @@ std::string_view id_of(Finding finding);  // as the JSON names it; two findings 
 Level level_of(Finding finding);
 Cure cure_of(Finding finding);
 bool has_reason(Finding finding);  // for a verdict to give
+// One danger at one level, in whatever situation?
+bool same_danger(Finding one, Finding other);
 
 using Sources = std::vector<const Source*>;
 

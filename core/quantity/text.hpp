@@ -15,8 +15,9 @@ std::string joined(std::initializer_list<std::string_view> parts);
 // Adds an item to a list in words: "a, b, c".
 void add_item(std::string& list, std::string_view item, std::string_view separator = ", ");
 
-// FNV-1a; of a text in parts, each goes on from the sum of the one before.
-constexpr std::uint32_t hash_of(std::string_view text, std::uint32_t sum = 2166136261U) {
+// FNV-1a.
+constexpr std::uint32_t hash_of(std::string_view text) {
+  std::uint32_t sum = 2166136261U;
   for (char c : text) sum = (sum ^ static_cast<unsigned char>(c)) * 16777619U;
   return sum;
 }

@@ -123,7 +123,7 @@ class FormReader {
 
   const SheetDescription& sheet_;
   const Input& input_;
-  TextsByPath texts_;
+  TextsByRow texts_;
   std::vector<Problem> problems_;
   UnitSystem units_ = UnitSystem::metric;
   standard::Date today_;

@@ -3,6 +3,12 @@
 #include "core/quantity/text.hpp"
 
 namespace treadwater::sheets {
+namespace {
+
+// "corners.0." of "corners.0.load".
+std::string_view row_of(std::string_view path) { return path.substr(0, path.rfind('.') + 1); }
+
+}  // namespace
 
 std::string_view Input::text(std::string_view path) const {
   for (auto it = texts_.rbegin(); it != texts_.rend(); ++it)
@@ -16,27 +22,30 @@ std::size_t Input::rows(std::string_view list) const {
   return 0;
 }
 
-TextsByPath::TextsByPath(const Input& input) : texts_(input.all()) {
+TextsByRow::TextsByRow(const Input& input) : texts_(input.all()) {
   std::size_t size = 16;
   while (size < 2 * texts_.size()) size *= 2;
-  places_.assign(size, 0);
-  for (std::size_t i = 0; i < texts_.size(); ++i)
-    places_[place_of(texts_[i].first, {})] = static_cast<std::uint32_t>(i + 1);
+  rows_.assign(size, 0);
+  before_.reserve(texts_.size());
+  for (const auto& given : texts_) {
+    std::uint32_t& last = rows_[place_of(row_of(given.first))];
+    before_.push_back(last);
+    last = static_cast<std::uint32_t>(before_.size());
+  }
 }
 
-std::string_view TextsByPath::text(std::string_view path, std::string_view rest) const {
-  const std::uint32_t found = places_[place_of(path, rest)];
-  return found == 0 ? std::string_view() : std::string_view(texts_[found - 1].second);
+std::string_view TextsByRow::text(std::string_view row, std::string_view field) const {
+  for (std::uint32_t i = rows_[place_of(row)]; i != 0; i = before_[i - 1]) {
+    const auto& [path, text] = texts_[i - 1];
+    if (std::string_view(path).substr(row.size()) == field) return text;
+  }
+  return {};
 }
 
-std::size_t TextsByPath::place_of(std::string_view path, std::string_view rest) const {
-  const auto is_it = [&](std::string_view whole) {
-    return whole.size() == path.size() + rest.size() && whole.substr(0, path.size()) == path &&
-           whole.substr(path.size()) == rest;
-  };
-  const std::size_t last = places_.size() - 1;
-  std::size_t at = hash_of(rest, hash_of(path)) & last;
-  while (places_[at] != 0 && !is_it(texts_[places_[at] - 1].first)) at = (at + 1) & last;
+std::size_t TextsByRow::place_of(std::string_view row) const {
+  const std::size_t last = rows_.size() - 1;
+  std::size_t at = hash_of(row) & last;
+  while (rows_[at] != 0 && row_of(texts_[rows_[at] - 1].first) != row) at = (at + 1) & last;
   return at;
 }
 

@@ -29,20 +29,23 @@ class Input {
   std::vector<std::pair<std::string, std::size_t>> rows_;
 };
 
-// The same texts, each found at once however many there are: a list can have thousands of rows. The
-// input is to live longer, and to stay as it is.
-class TextsByPath {
+// The same texts by the row they stand in, "corners.0.", or by none: a list can have thousands of
+// rows. The input is to live longer, and to stay as it is.
+class TextsByRow {
  public:
-  explicit TextsByPath(const Input& input);
-  // As Input::text(), of a path that may be given in two parts.
-  std::string_view text(std::string_view path, std::string_view rest = {}) const;
+  explicit TextsByRow(const Input& input);
+  // As Input::text() of both together.
+  std::string_view text(std::string_view row, std::string_view field) const;
 
  private:
-  // Where it stands in `places_`, or would.
-  std::size_t place_of(std::string_view path, std::string_view rest) const;
+  // Where the row stands in `rows_`, or would.
+  std::size_t place_of(std::string_view row) const;
 
   const std::vector<std::pair<std::string, std::string>>& texts_;
-  std::vector<std::uint32_t> places_;  // hash to 1 + index; a power of two long, over half empty
+  // Texts by 1 + their index, 0 for none: of each row the last one, by the hash of its path in a
+  // table that is a power of two long and over half empty; and of each text the one before it.
+  std::vector<std::uint32_t> rows_;
+  std::vector<std::uint32_t> before_;
 };
 
 // "corners.0.load"

@@ -25,14 +25,14 @@ Phrase verdict_on(const Corner& corner, bool is_spare) {
 // Only where the equations were made for it: a belted radial, pressure not far below the laws'.
 std::optional<patch::ContactPatch> patch_of(const Corner& corner) {
   const judge::TyreCase& tyre = corner.tyre;
-  if (!corner.has_tyre() || !tyre.gauge || !tyre.load || *tyre.gauge < kilopascals(100.0) ||
+  if (!corner.has_tyre() || !tyre.gauge || !corner.load || *tyre.gauge < kilopascals(100.0) ||
       tyre.size->construction != sidewall::Construction::radial)
     return std::nullopt;
   const auto size = patch::nominal_size(*tyre.size);
   if (!size) return std::nullopt;
   const auto rated = patch::greatest_load(*tyre.size);
-  return patch::contact_patch(*size, *tyre.gauge, *tyre.load,
-                              rated ? rated->mass : *tyre.load / 0.8);
+  return patch::contact_patch(*size, *tyre.gauge, *corner.load,
+                              rated ? rated->mass : *corner.load / 0.8);
 }
 
 using Patches = std::array<patch::ContactPatch, wheels_on_the_road>;
@@ -112,7 +112,7 @@ void list_corners(const judge::Car& car, AnswerBuilder& answer) {
                           tyre.size->canonical,
                           tyre.gauge ? write(*tyre.gauge, units) : std::string(),
                           tyre.tread ? write_depth(*tyre.tread, units) : std::string(),
-                          tyre.load ? write(*tyre.load, units) : std::string()});
+                          corner.load ? write(*corner.load, units) : std::string()});
   }
   if (!table.rows.empty()) answer.answer().tables.push_back(std::move(table));
 }

@@ -20,7 +20,7 @@ void read_corner(const FormReader::Row& row, Corner& corner) {
   corner.centre = row.read(tread);
   corner.inner = row.read(tread_inner);
   corner.outer = row.read(tread_outer);
-  corner.tyre.load = row.read(load);
+  corner.load = row.read(load);
   auto& least = corner.tyre.tread;
   for (const auto& depth : {corner.centre, corner.inner, corner.outer})
     if (depth) least = least ? std::min(*least, *depth) : *depth;
@@ -68,7 +68,7 @@ judge::CarLoads read_loads(FormReader& form) {
 void ask_for_loads(FormReader& form, const judge::Car& car) {
   for (const judge::Axle& axle : judge::axles)
     for (const std::size_t wheel : {axle.left, axle.right})
-      if (car.corners[wheel].given && !car.corners[wheel].tyre.load && form.ok())
+      if (car.corners[wheel].given && !car.corners[wheel].load && form.ok())
         form.problem(axle.left == 0 ? front_axle : rear_axle, "missing",
                      say("Load on the # axle is missing: from a weighbridge, or from the kerb mass "
                          "below. Something like 800 kg would do.",
@@ -106,7 +106,7 @@ void complete(std::size_t wheel, FormReader& form, const Shared& shared, Corner&
   tyre.size = std::move(corner.tyre.size);
   tyre.gauge = corner.tyre.gauge;
   tyre.tread = corner.tyre.tread;
-  if (row.takes(judged_load, *corner.tyre.load)) tyre.load = corner.tyre.load;
+  if (row.takes(judged_load, *corner.load)) tyre.load = corner.load;
   tyre.hot = row.read(pressure_state);
   tyre.age = row.tyre_age(date_code, tyre.size);
   if (wheel == spare_wheel) tyre.water.reset();

@@ -5,8 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "core/judge/tyre.hpp"
-#include "core/sheets/form_reader.hpp"
+#include "core/judge/finding.hpp"
 
 namespace treadwater::sheets::field_list {
 
@@ -46,21 +45,6 @@ struct Field {
   bool of_all(const Said& one) const { return one.alike && one.rows + unread >= rows.size(); }
 };
 
-// What all rows share. The onsets in its water are made once for all of them, and lent to it.
-struct Shared {
-  judge::TyreCase tyre{};
-  std::optional<water::OnsetsInWater> onsets{};
-};
-void read_shared(FormReader& form, Shared& shared);
-
-// The rows that are not blank, by their numbers and names. A list without any is a problem.
-Field gather_rows(FormReader& form);
-// Reads and judges each of them. What is wrong with a row is no problem of the answer.
-void judge_rows(FormReader& form, const Shared& shared, Field& field);
-
-// What is to be said of the field: of its rows together, with their names where it is not of all.
-judge::Findings findings_of(const Field& field);
-
 // The first few names, and how many more.
 class Names {
  public:
@@ -73,5 +57,8 @@ class Names {
   std::size_t count_ = 0;
 };
 Names names_of(const Field& field, Standing standing);
+
+// What is to be said of the field: of its rows together, with their names where it is not of all.
+judge::Findings findings_of(const Field& field);
 
 }  // namespace treadwater::sheets::field_list

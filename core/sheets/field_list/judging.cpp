@@ -1,9 +1,10 @@
+#include "core/sheets/field_list/judging.hpp"
+
 #include <algorithm>
 
 #include "core/judge/tread.hpp"
 #include "core/judge/verdict.hpp"
 #include "core/quantity/text.hpp"
-#include "core/sheets/field_list/field.hpp"
 #include "core/sheets/field_list/fields.hpp"
 #include "core/sheets/sayings.hpp"
 #include "core/standard/instrument.hpp"
@@ -127,14 +128,16 @@ class RowJudge {
 
   void keep(judge::Found found, Row& row) {
     std::size_t i = 0;
-    while (i < field_.said.size() && field_.said[i].first.what != found.what) ++i;
+    while (i < field_.said.size() && !judge::same_danger(field_.said[i].first.what, found.what))
+      ++i;
     row.said.push_back(i);
     if (i == field_.said.size()) {
       std::string text = sentence(found, form_.units());
       field_.said.push_back({std::move(found), std::move(text)});
     } else if (Said& said = field_.said[i]; said.alike) {
-      said.alike = (!found.about && found.values == said.first.values) ||
-                   sentence(found, form_.units()) == said.sentence;
+      said.alike =
+          (found.what == said.first.what && !found.about && found.values == said.first.values) ||
+          sentence(found, form_.units()) == said.sentence;
     }
     ++field_.said[i].rows;
   }
@@ -222,15 +225,15 @@ Field gather_rows(FormReader& form) {
 }
 
 void judge_rows(FormReader& form, const Shared& shared, Field& field) {
-  RowJudge judge(form, shared, field);
+  RowJudge one_by_one(form, shared, field);
   std::size_t done = 0;
   for (const std::size_t place : order_of_work(form, field)) {
-    judge.judge(place);
+    one_by_one.judge(place);
     if (done++ % 50 == 0)
       report(form.input().progress,
              static_cast<double>(done) / static_cast<double>(field.rows.size()));
   }
-  judge.tell_limits();
+  one_by_one.tell_limits();
 }
 
 }  // namespace treadwater::sheets::field_list

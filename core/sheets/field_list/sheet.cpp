@@ -8,8 +8,8 @@
 #include "core/sheets/sheet.hpp"
 
 #include "core/sheets/answer_builder.hpp"
-#include "core/sheets/field_list/field.hpp"
 #include "core/sheets/field_list/fields.hpp"
+#include "core/sheets/field_list/judging.hpp"
 #include "core/sheets/field_list/lists.hpp"
 #include "core/words/measure.hpp"
 

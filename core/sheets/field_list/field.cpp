@@ -1,7 +1,8 @@
+#include "core/sheets/field_list/field.hpp"
+
 #include <algorithm>
 
 #include "core/quantity/text.hpp"
-#include "core/sheets/field_list/field.hpp"
 
 namespace treadwater::sheets::field_list {
 namespace {
@@ -37,7 +38,7 @@ void say_of_rows(const Field& field, judge::Findings& findings) {
   for (std::size_t i = 0; i < field.said.size(); ++i) {
     const Said& said = field.said[i];
     judge::Found found = said.first;
-    if (!field.of_all(said) && found.level() != Level::note) {
+    if (!field.of_all(said) && found.level() != judge::Level::note) {
       const std::string names =
           names_where(field, [&](const Row& row) {
             return std::find(row.said.begin(), row.said.end(), i) != row.said.end();
