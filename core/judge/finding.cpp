@@ -39,11 +39,17 @@ bool air_cures(Finding finding) {
 }
 bool has_reason(Finding finding) { return row_of(finding).reasoned; }
 
+bool same_danger(Finding one, Finding other) {
+  return one == other || (level_of(one) == level_of(other) && id_of(one) == id_of(other));
+}
+
 std::string_view id_of(LimitName name) { return limit_ids[static_cast<std::size_t>(name)]; }
 
 std::string_view id_of(const Limit& limit) {
   return limit.found ? id_of(limit.found->what) : id_of(limit.what);
 }
+
+bool alike(const Limit& one, const Limit& other) { return id_of(one) == id_of(other); }
 
 void add_once(Sources& sources, const Source& source) {
   if (std::none_of(sources.begin(), sources.end(),

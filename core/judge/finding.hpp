@@ -10,6 +10,7 @@
 //   stopping  what the driver can see, an obstacle, a bend, a grade
 //   tread     the law's depth, winter, advice        age  of the tyre
 //   car       what holds between the tyres of one car
+//   car_load  what each of its wheels carries
 //   size_change  another size on it
 //   puncture  a soft tyre: its leak, the way home    repair  its hole
 //   wear      the log of one tyre, and of two that stand side by side
@@ -49,6 +50,8 @@ Level level_of(Finding finding);
 Cure cure_of(Finding finding);
 bool air_cures(Finding finding);   // where it stands or at a pump
 bool has_reason(Finding finding);  // for a verdict to give
+// One danger at one level, in whatever situation?
+bool same_danger(Finding one, Finding other);
 
 using Sources = std::vector<const Source*>;
 
@@ -137,6 +140,7 @@ class Value {
   double stored() const { return number_; }
   int decimals() const { return decimals_; }
   const std::string& text() const { return text_; }
+  bool operator==(const Value&) const = default;
 
  private:
   Value(As as, double number, int decimals = 0)
@@ -152,16 +156,27 @@ using Values = std::vector<Value>;
 
 struct Limit;
 
-// The first values fill the reason as well as the sentence. One that is about a limit takes the
-// limit's label and its speeds for the gaps after those.
+// Whose a finding is, where it is not of all that was judged: wheels of a car, tyres of a list.
+struct Whose {
+  Text names{};       // in front of its sentence
+  Text within{};      // the same as they stand within one: in brackets behind its reason
+  bool alike = true;  // word for word the same of each; else its reason stands for its sentence
+};
+
+// The first values fill the reason as well as the sentence, unless it has values of its own. One
+// that is about a limit takes the limit's label and its speeds for the gaps after those.
 struct Found {
   Finding what;
   Values values{};
   Sources sources{};
   std::shared_ptr<const Limit> about{};
   std::optional<Finding> remark{};  // whose sentence is said after its own
+  Values of_reason{};
+  Whose of{};
+  // Where a danger is less than its level says: why, stands where this is set.
+  std::optional<Level> lowered{};
 
-  Level level() const { return level_of(what); }
+  Level level() const { return lowered.value_or(level_of(what)); }
 };
 
 // ---- limits ----
@@ -196,6 +211,8 @@ struct Limit {
 // A limit without a band.
 Limit fixed_limit(LimitName what, Speed speed, Values label, Values why, Sources sources);
 std::string_view id_of(const Limit& limit);
+// Do they limit by the same thing? Of alike limits the lowest is enough.
+bool alike(const Limit& one, const Limit& other);
 
 // ---- all that was found ----
 

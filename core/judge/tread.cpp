@@ -75,6 +75,10 @@ std::optional<WinterClearance> winter_clearance(const standard::TreadLaw& law, L
                          standard::in_season(*law.winter, {today.month, today.day})};
 }
 
+bool is_winter_law(Finding finding) {
+  return id_of(finding) == id_of(Finding::winter_law_winter_tyre_under);
+}
+
 void judge_low_tread(Length tread, Findings& findings) {
   if (tread <= low_tread)
     findings.add(Finding::tread_low, {Value::depth(low_tread)}, {&advice::low_tread});

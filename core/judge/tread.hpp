@@ -31,6 +31,8 @@ std::optional<WinterClearance> winter_clearance(const standard::TreadLaw& law, L
                                                 bool cross_ply, standard::Date today);
 
 void judge_tread(const TyreCase& tyre, Findings& findings);
+// Is it of the law of winter?
+bool is_winter_law(Finding finding);
 // Of a tread that no law forbids.
 void judge_low_tread(Length tread, Findings& findings);
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <initializer_list>
 #include <string>
 #include <string_view>
@@ -13,6 +14,13 @@ std::string joined(std::initializer_list<std::string_view> parts);
 
 // Adds an item to a list in words: "a, b, c".
 void add_item(std::string& list, std::string_view item, std::string_view separator = ", ");
+
+// FNV-1a.
+constexpr std::uint32_t hash_of(std::string_view text) {
+  std::uint32_t sum = 2166136261U;
+  for (char c : text) sum = (sum ^ static_cast<unsigned char>(c)) * 16777619U;
+  return sum;
+}
 
 // Length in bytes of the well-formed UTF-8 character at the front of a text that is not empty; 0
 // where it is broken.

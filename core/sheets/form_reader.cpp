@@ -47,10 +47,9 @@ std::string_view code_of(standard::DateCodeProblem::Kind kind) {
 }  // namespace
 
 FormReader::FormReader(const SheetDescription& sheet, const Input& input)
-    : sheet_(sheet), input_(input) {
+    : sheet_(sheet), input_(input), texts_(input) {
   refuse_unknown_fields();
-  if (const auto system = read(fields::units)) units_ = *system;
-  read_today();
+  read_units_and_day();
 }
 
 FormReader::Row FormReader::row(const ListField& list, std::size_t number) {
@@ -58,7 +57,7 @@ FormReader::Row FormReader::row(const ListField& list, std::size_t number) {
 }
 
 std::string_view FormReader::text_at(std::string_view prefix, const AnyField& field) const {
-  return prefix.empty() ? input_.text(field.id) : input_.text(joined_path(prefix, field));
+  return texts_.text(prefix, field.id);
 }
 
 bool FormReader::given_at(std::string_view prefix, const AnyField& field) const {
@@ -82,6 +81,19 @@ std::optional<double> FormReader::stored_quantity(std::string_view prefix,
   problem_at(joined_path(prefix, field), read.error().code,
              say(read.error(), field.label, field.request));
   return std::nullopt;
+}
+
+bool FormReader::takes_at(std::string_view prefix, const AnyQuantityField& field, double stored,
+                          std::string written) {
+  const QuantityRequest& request = field.request;
+  const bool below = stored < request.least;
+  if (!below && stored <= request.most) return true;
+  ReadProblem problem;
+  problem.code = below ? "below_range" : "above_range";
+  problem.written = std::move(written);
+  problem.number = stored;
+  problem_at(joined_path(prefix, field), problem.code, say(problem, field.label, request));
+  return false;
 }
 
 std::optional<std::string_view> FormReader::choice(std::string_view prefix,
@@ -177,13 +189,16 @@ std::optional<standard::TyreAge> FormReader::tyre_age_at(
   return oldest;
 }
 
-void FormReader::read_today() {
+void FormReader::read_units_and_day() {
+  const std::size_t before = problems_.size();
+  if (const auto system = read(fields::units)) units_ = *system;
   const std::string said = plain_spaces(input_.text("today"));
   const auto read = standard::read_iso_date(said);
   today_ = read ? *read : standard::today_by_the_clock();
   if (!read && !said.empty())
     problem_at("today", "not_a_date",
                say("Today: # is not a date like 2026-11-25.", {in_quotes(said)}));
+  knows_units_and_day_ = problems_.size() == before;
 }
 
 // Each of the first 50 is a problem that names it. `today` and `language` are always allowed.

@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/quantity/write.hpp"
@@ -24,10 +25,13 @@ class FormReader {
 
   UnitSystem units() const { return units_; }
   standard::Date today() const { return today_; }
+  // Or do they stand in for what did not read?
+  bool knows_units_and_day() const { return knows_units_and_day_; }
   const Input& input() const { return input_; }
   bool ok() const { return problems_.empty(); }
   const std::vector<Problem>& problems() const { return problems_; }
-  std::vector<Problem> take_problems() { return std::move(problems_); }
+  // They are then no longer the form's.
+  std::vector<Problem> take_problems() { return std::exchange(problems_, {}); }
 
   // One row of a list: the same, by the row's own fields.
   class Row {
@@ -41,6 +45,12 @@ class FormReader {
     std::optional<standard::TyreAge> tyre_age(const TextField& field,
                                               const std::optional<sidewall::Reading>& tyre) const {
       return form_.tyre_age_at(prefix_, field, tyre);
+    }
+    // Is a value that was worked out, or read elsewhere, one that the field would take? If not, it
+    // is the field's problem.
+    template <class Q>
+    bool takes(const QuantityField<Q>& field, Q value) const {
+      return form_.takes_at(prefix_, field, value.stored(), write(value, form_.units_));
     }
     // The text in a field as a name; empty where there is none.
     Typed name(const AnyField& field) const { return Typed(text(field)); }
@@ -103,17 +113,21 @@ class FormReader {
   std::string_view text_at(std::string_view prefix, const AnyField& field) const;
   bool given_at(std::string_view prefix, const AnyField& field) const;
   std::optional<double> stored_quantity(std::string_view prefix, const AnyQuantityField& field);
+  bool takes_at(std::string_view prefix, const AnyQuantityField& field, double stored,
+                std::string written);
   std::optional<std::string_view> choice(std::string_view prefix, const AnyChoiceField& field);
   std::optional<standard::TyreAge> tyre_age_at(std::string_view prefix, const TextField& field,
                                                const std::optional<sidewall::Reading>& tyre);
   void refuse_unknown_fields();
-  void read_today();
+  void read_units_and_day();
 
   const SheetDescription& sheet_;
   const Input& input_;
+  TextsByRow texts_;
   std::vector<Problem> problems_;
   UnitSystem units_ = UnitSystem::metric;
   standard::Date today_;
+  bool knows_units_and_day_ = false;
 };
 
 }  // namespace treadwater::sheets

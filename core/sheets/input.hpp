@@ -2,6 +2,7 @@
 // load in the first row of the list "corners".
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -26,6 +27,25 @@ class Input {
  private:
   std::vector<std::pair<std::string, std::string>> texts_;
   std::vector<std::pair<std::string, std::size_t>> rows_;
+};
+
+// The same texts by the row they stand in, "corners.0.", or by none: a list can have thousands of
+// rows. The input is to live longer, and to stay as it is.
+class TextsByRow {
+ public:
+  explicit TextsByRow(const Input& input);
+  // As Input::text() of both together.
+  std::string_view text(std::string_view row, std::string_view field) const;
+
+ private:
+  // Where the row stands in `rows_`, or would.
+  std::size_t place_of(std::string_view row) const;
+
+  const std::vector<std::pair<std::string, std::string>>& texts_;
+  // Texts by 1 + their index, 0 for none: of each row the last one, by the hash of its path in a
+  // table that is a power of two long and over half empty; and of each text the one before it.
+  std::vector<std::uint32_t> rows_;
+  std::vector<std::uint32_t> before_;
 };
 
 // "corners.0.load"

@@ -58,6 +58,22 @@ std::vector<std::string> written(const judge::Found& found, UnitSystem units) {
   return texts;
 }
 
+// Without those whose it is.
+std::string own_reason(const judge::Found& found, UnitSystem units) {
+  return filled(saying_of(found.what).reason,
+                found.of_reason.empty() ? written(found, units) : written(found.of_reason, units));
+}
+
+std::string own_sentence(const judge::Found& found, UnitSystem units) {
+  const Phrase phrase = saying_of(found.what).sentence;
+  // What is a whole sentence already stands as it is.
+  if (phrase.empty()) return found.values.empty() ? "" : write(found.values.front(), units);
+  std::string said = filled(phrase, written(found, units));
+  if (!found.values.empty() && found.values.front().as() == judge::Value::As::kind)
+    said = at_head(said);
+  return found.remark ? sentences({said, say(saying_of(*found.remark).sentence)}) : said;
+}
+
 }  // namespace
 
 std::string write(const judge::Value& value, UnitSystem units) {
@@ -137,17 +153,14 @@ std::string say_month_of(long day) {
 }
 
 std::string reason(const judge::Found& found, UnitSystem units) {
-  return filled(saying_of(found.what).reason, written(found, units));
+  const std::string own = own_reason(found, units);
+  return own.empty() || found.of.names.empty() ? own : say("# (#)", {own, found.of.within});
 }
 
 std::string sentence(const judge::Found& found, UnitSystem units) {
-  const Phrase phrase = saying_of(found.what).sentence;
-  // What is a whole sentence already stands as it is.
-  if (phrase.empty()) return found.values.empty() ? "" : write(found.values.front(), units);
-  std::string said = filled(phrase, written(found, units));
-  if (!found.values.empty() && found.values.front().as() == judge::Value::As::kind)
-    said = at_head(said);
-  return found.remark ? sentences({said, say(saying_of(*found.remark).sentence)}) : said;
+  if (found.of.names.empty()) return own_sentence(found, units);
+  return found.of.alike ? say("#: #", {found.of.names, own_sentence(found, units)})
+                        : say("#: #.", {found.of.names, own_reason(found, units)});
 }
 
 std::string label(const judge::Limit& limit, UnitSystem units) {

@@ -2,6 +2,7 @@
 
 #include <cstdint>
 
+#include "core/quantity/text.hpp"
 #include "core/quantity/write.hpp"
 
 namespace treadwater {
@@ -21,17 +22,10 @@ std::vector<Language>& languages() {
 
 thread_local const Language* language_spoken = nullptr;
 
-// FNV-1a.
-std::size_t hash(std::string_view text) {
-  std::uint32_t sum = 2166136261U;
-  for (char c : text) sum = (sum ^ static_cast<unsigned char>(c)) * 16777619U;
-  return sum;
-}
-
 // Where a key stands in `places`, or would.
 std::size_t place_of(const Language& language, std::string_view key) {
   const std::size_t last = language.places.size() - 1;
-  std::size_t at = hash(key) & last;
+  std::size_t at = hash_of(key) & last;
   while (language.places[at] != 0 && language.catalogue[language.places[at] - 1U].first != key)
     at = (at + 1) & last;
   return at;

@@ -1,0 +1,16 @@
+// What the sheet `car-check` shows of a car beside its findings.
+#pragma once
+
+#include "core/judge/car.hpp"
+#include "core/sheets/answer_builder.hpp"
+
+namespace treadwater::sheets::car_check {
+
+// The pressures that schedules ask for, of each beaded edge.
+void tell_beaded_edges(const judge::Car& car, AnswerBuilder& answer);
+// Corner by corner, in a table.
+void list_corners(const judge::Car& car, AnswerBuilder& answer);
+// The four patches to scale, and their area.
+void draw_patches(const judge::Car& car, AnswerBuilder& answer);
+
+}  // namespace treadwater::sheets::car_check

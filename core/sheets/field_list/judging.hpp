@@ -1,0 +1,24 @@
+// Reads the form of the sheet `field-list`, and judges each row as the sheet for one tyre does.
+#pragma once
+
+#include <optional>
+
+#include "core/judge/tyre.hpp"
+#include "core/sheets/field_list/field.hpp"
+#include "core/sheets/form_reader.hpp"
+
+namespace treadwater::sheets::field_list {
+
+// What all rows share. The onsets in its water are made once for all of them, and lent to it.
+struct Shared {
+  judge::TyreCase tyre{};
+  std::optional<water::OnsetsInWater> onsets{};
+};
+void read_shared(FormReader& form, Shared& shared);
+
+// The rows that are not blank, by their numbers and names. A list without any is a problem.
+Field gather_rows(FormReader& form);
+// Reads and judges each of them. What is wrong with a row is no problem of the answer.
+void judge_rows(FormReader& form, const Shared& shared, Field& field);
+
+}  // namespace treadwater::sheets::field_list
