@@ -32,7 +32,7 @@ namespace {
 constexpr std::string_view version = "0.1.0";
 
 a::Answer refused(std::string_view sheet, std::string_view field, std::string_view code,
-                  std::string text) {
+                  Text text) {
   a::Answer answer;
   answer.sheet = text_of(sheet);
   answer.problems.push_back({text_of(field), text_of(code), std::move(text)});
@@ -55,7 +55,7 @@ a::Answer answer_of(a::Sheets sheets, const a::Sheet* sheet, std::string_view sh
   if (!reader.is_object)
     return refused(
         sheet_id, "input", "not_an_object",
-        "The input is not a JSON object of fields, such as {\"size\": \"205/55 R16 91V\"}.");
+        say("The input is not a JSON object of fields, such as {\"size\": \"205/55 R16 91V\"}."));
   a::Answer answer = sheet->answer(reader.input);
   for (const std::string& field : reader.refused)
     answer.problems.push_back(

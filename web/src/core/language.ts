@@ -48,9 +48,9 @@ export function plural(one: string, other: string, n: number, ...values: (string
 export type Say = typeof say;
 export type Plural = typeof plural;
 
-// The decimal sign of the language.
+// With the decimal sign of the language: what stands between the digits of its 0.5.
 export function decimals(number: string): string {
-  return number.replace('.', say('.'));
+  return number.replace('.', say('0.5').slice(1, -1));
 }
 
 // The language that the link asked for, which stays in the address until another is chosen.
