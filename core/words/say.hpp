@@ -24,6 +24,7 @@ class Text {
 
   const std::string& str() const { return text_; }
   operator std::string_view() const { return text_; }
+  operator const std::string&() const { return text_; }
   bool empty() const { return text_.empty(); }
   bool operator==(const Text&) const = default;
   friend bool operator==(const Text& text, std::string_view other) { return text.text_ == other; }

@@ -354,7 +354,7 @@ struct Formula {
 // Reads "VALUE UNIT" as a person writes it.
 std::string read_text(Words& w) {
   const auto dimension = take<Dimension>(w);
-  const QuantityRequest request{"Field", dimension, "", -1e300, 1e300, "", "", ""};
+  const QuantityRequest request{dimension, "", -1e300, 1e300, "", "", ""};
   std::string text = w.next();
   while (w.any()) text += " " + w.next();
   const auto read = read_stored(text, request);

@@ -112,7 +112,7 @@ void worse_is_never_better(const Kind& kind) {
       RC_LOG() << problem.field << " " << problem.text.str() << "\n";
   RC_ASSERT(good.ok());
   RC_ASSERT(bad.ok());
-  RC_LOG() << good.verdict->text << "\n" << bad.verdict->text << "\n";
+  RC_LOG() << good.verdict->text.str() << "\n" << bad.verdict->text.str() << "\n";
   RC_ASSERT(speed_of(bad) <= speed_of(good) + 1e-9);
   if (kind.verdict) RC_ASSERT(bad.verdict->level >= good.verdict->level);
   // A load that no pressure carries has no figure.

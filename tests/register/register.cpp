@@ -556,7 +556,7 @@ std::string judged_json(std::string_view file) {
                    {"inputs", row.inputs},
                    {"check", row.check},
                    {"source", row.source.title},
-                   {"standing", standing_name(row.source.standing)},
+                   {"standing", standing_name(row.source.standing).english()},
                    {"worked_out", row.worked_out},
                    {"printed", row.printed},
                    {"unit", row.unit},

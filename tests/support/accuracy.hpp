@@ -71,7 +71,7 @@ inline std::string onset_residuals() {
                                  [&](const OnsetRow& row) { return row.models[at].has_value(); });
     if (any) {
       shown.push_back(at);
-      text += joined({" ", model.label, " |"});
+      text += joined({" ", model.label.english(), " |"});
       line += "---|";
     }
     ++at;

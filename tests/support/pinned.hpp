@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/quantity/quantity.hpp"
+#include "core/words/phrase.hpp"
 #include "tests/support/fingerprint.hpp"
 
 namespace treadwater::testing {
@@ -45,6 +46,7 @@ class Row {
     figures_.push_back(-1.0);
   }
   void one(const std::string& text) { one(std::string_view(text)); }
+  void one(Phrase phrase) { one(phrase.english()); }
   void one(const char* text) { one(std::string_view(text)); }
   template <class Kind>
   void one(Quantity<Kind> quantity) {

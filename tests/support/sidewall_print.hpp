@@ -92,7 +92,7 @@ inline std::string summary(const std::string& text) {
   if (r.aspect_percent) number(" a ", *r.aspect_percent);
   if (r.construction) {
     out += ' ';
-    out += sidewall::construction_name(*r.construction);
+    out += sidewall::construction_name(*r.construction).english();
   }
   if (r.rim_diameter) number(" d ", in_inches(*r.rim_diameter));
   if (r.stated_outer_diameter) number(" D ", in_millimetres(*r.stated_outer_diameter));

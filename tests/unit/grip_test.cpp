@@ -223,7 +223,7 @@ TEST_CASE("rubber outside its window: no credit, and a fifth less that is sure")
   CHECK(heat_caution(race, Heat::working).empty());
   const Rubber& road = *find_rubber("synthetic");
   CHECK(heat_caution(road, Heat::unknown).empty());
-  CHECK_THAT(std::string(heat_caution(road, heat_of(road, celsius(-10)))),
+  CHECK_THAT(std::string(heat_caution(road, heat_of(road, celsius(-10))).english()),
              ContainsSubstring("stiffens"));
 }
 

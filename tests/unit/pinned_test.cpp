@@ -803,7 +803,7 @@ class Drawn {
     }
     for (int i = whole(2, 4); i > 0; --i)
       event.sets.push_back(
-          {tyre_kind(static_cast<std::size_t>(whole(0, 10))), whole(1, 2), whole(0, 6) / 10.0});
+          {set_kind(static_cast<std::size_t>(whole(0, 10))), whole(1, 2), whole(0, 6) / 10.0});
     if (whole(0, 2) == 0) event.rules.most_sets = whole(1, 3);
     event.rules.least_tread = millimetres(whole(0, 2) * 0.8);
     event.rules.no_studs = whole(0, 3) == 0;

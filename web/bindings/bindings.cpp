@@ -12,16 +12,16 @@
 namespace {
 
 std::string describe() {
-  return treadwater::json::describe(treadwater::answer::TREADWATER_SHEETS());
+  return treadwater::json::describe(treadwater::sheets::TREADWATER_SHEETS());
 }
 
 std::string describe_in(const std::string& language) {
-  return treadwater::json::describe(treadwater::answer::TREADWATER_SHEETS(), language);
+  return treadwater::json::describe(treadwater::sheets::TREADWATER_SHEETS(), language);
 }
 
 // Embind knows std::string, not std::string_view.
 std::string answer(const std::string& sheet, const std::string& input) {
-  return treadwater::json::answer(treadwater::answer::TREADWATER_SHEETS(), sheet, input);
+  return treadwater::json::answer(treadwater::sheets::TREADWATER_SHEETS(), sheet, input);
 }
 
 #ifdef TREADWATER_TELLS
@@ -35,7 +35,7 @@ std::string answer_telling(const std::string& sheet, const std::string& input,
                            emscripten::val told) {
   listener = std::move(told);
   std::string said =
-      treadwater::json::answer(treadwater::answer::TREADWATER_SHEETS(), sheet, input, &tell);
+      treadwater::json::answer(treadwater::sheets::TREADWATER_SHEETS(), sheet, input, &tell);
   listener = emscripten::val::undefined();
   return said;
 }
