@@ -14,26 +14,26 @@ void judge_age(const standard::TyreAge& age, standard::Date today, Findings& fin
                     standard::write_iso_date(today)};
   if (age.least_years > standard::years_at_most) {
     if (age.before_2000)
-      findings.add(Finding::over_ten_years_by_decade, {year}, sources());
+      findings.add(finding::over_ten_years_by_decade, {year}, sources());
     else
-      findings.add(Finding::over_ten_years_by_week, made, sources());
+      findings.add(finding::over_ten_years_by_week, made, sources());
   } else if (age.least_years > standard::years_of_care) {
-    findings.add(Finding::over_six_years_by_week, made, sources());
+    findings.add(finding::over_six_years_by_week, made, sources());
   }
 }
 
 void judge_age(double years, Findings& findings) {
   if (years > standard::years_at_most)
-    findings.add(Finding::over_ten_years, {}, sources());
+    findings.add(finding::over_ten_years, {}, sources());
   else if (years > standard::years_of_care)
-    findings.add(Finding::over_six_years, {}, sources());
+    findings.add(finding::over_six_years, {}, sources());
 }
 
 void judge_age(const Text& tyre, double years, Findings& findings) {
   if (years > standard::years_at_most)
-    findings.add(Finding::named_over_ten_years, {tyre}, sources());
+    findings.add(finding::named_over_ten_years, {tyre}, sources());
   else if (years > standard::years_of_care)
-    findings.add(Finding::named_over_six_years, {tyre}, sources());
+    findings.add(finding::named_over_six_years, {tyre}, sources());
 }
 
 void judge_marked_age(std::string_view date_code, standard::Date today, Findings& findings) {

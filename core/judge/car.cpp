@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/car/corner.hpp"
 #include "core/car/rules.hpp"
 #include "core/judge/advice.hpp"
 #include "core/judge/verdict.hpp"
@@ -11,9 +12,6 @@
 namespace treadwater::judge {
 namespace {
 
-constexpr Phrase wheel_names[all_wheels] = {Phrase("Front left"), Phrase("Front right"),
-                                            Phrase("Rear left"), Phrase("Rear right"),
-                                            Phrase("Spare")};
 // UN R64, as moulded on them.
 constexpr GaugePressure of_a_temporary_spare = kilopascals(420.0);
 constexpr double soft_spare = 0.9;  // of that
@@ -49,8 +47,8 @@ void add_of(const Wheels& wheels, Finding what, const Sources& sources, Findings
 
 // Notes on one sidewall's text are for the sheet of one tyre; the spare is not asked about water.
 bool matters_to_the_car(const Found& found, std::size_t wheel) {
-  return found.level() != Level::note || found.what == Finding::run_flat ||
-         (found.what == Finding::water_not_given && wheel != spare_wheel);
+  return found.level() != Level::note || found.what == finding::run_flat ||
+         (found.what == finding::water_not_given && wheel != spare_wheel);
 }
 
 bool has_danger(const Corner& corner, Finding what) {
@@ -101,12 +99,12 @@ void judge_tyres_of(const Axle& axle, const sidewall::Reading& left, const sidew
   const auto match = car::match_on_axle(left, right);
   if (match == car::AxleMatch::different_construction || match == car::AxleMatch::different_size)
     findings.add(match == car::AxleMatch::different_construction
-                     ? Finding::two_constructions_on_axle
-                     : Finding::two_sizes_on_axle,
+                     ? finding::two_constructions_on_axle
+                     : finding::two_sizes_on_axle,
                  {axle.name, left.canonical, right.canonical},
                  {&car::same_axle_source(), &car::mixing_source()});
   if (sidewall::has_mark(left, "three_peak") != sidewall::has_mark(right, "three_peak"))
-    findings.add(Finding::mixed_winter, {axle.name}, {&car::mixing_source()});
+    findings.add(finding::mixed_winter, {axle.name}, {&car::mixing_source()});
 }
 
 void judge_axle(const Axle& axle, const Car& car, Findings& findings) {
@@ -119,12 +117,12 @@ void judge_axle(const Axle& axle, const Car& car, Findings& findings) {
   if (l.gauge && r.gauge) {
     const auto difference = car::pressure_difference(*l.gauge, *r.gauge);
     if (difference != car::Difference::none)
-      findings.add(difference == car::Difference::too_great ? Finding::very_uneven_pressure
-                                                            : Finding::uneven_pressure,
+      findings.add(difference == car::Difference::too_great ? finding::very_uneven_pressure
+                                                            : finding::uneven_pressure,
                    {axle.name, *l.gauge, *r.gauge}, {&car::pressure_difference_source()});
   }
   if (l.tread && r.tread && car::tread_difference(*l.tread, *r.tread) != car::Difference::none)
-    findings.add(Finding::uneven_tread, {axle.name, Value::depth(*l.tread), Value::depth(*r.tread)},
+    findings.add(finding::uneven_tread, {axle.name, Value::depth(*l.tread), Value::depth(*r.tread)},
                  {&car::tread_difference_source()});
 }
 
@@ -150,13 +148,13 @@ void judge_front_against_rear(const Car& car, Findings& findings) {
   const auto front = construction_on(axles[0], car);
   const auto rear = construction_on(axles[1], car);
   if (front && rear && !car::may_be_mixed(*front, *rear))
-    findings.add(Finding::mixed_construction,
+    findings.add(finding::mixed_construction,
                  {sidewall::construction_name(*front), sidewall::construction_name(*rear)},
                  {&car::mixing_source()});
   const auto front_tread = least_tread_on(axles[0], car);
   const auto rear_tread = least_tread_on(axles[1], car);
   if (front_tread && rear_tread && car::deeper_tread_in_front(*front_tread, *rear_tread))
-    findings.add(Finding::deeper_in_front, {Value::depth(*front_tread), Value::depth(*rear_tread)},
+    findings.add(finding::deeper_in_front, {Value::depth(*front_tread), Value::depth(*rear_tread)},
                  {&car::deeper_to_the_rear_source()});
 }
 
@@ -175,16 +173,16 @@ void judge_top_speed(const Car& car, Findings& findings) {
     if (fit == car::SymbolFit::too_low) slow.add(wheel);
     if (fit == car::SymbolFit::winter_exception) winter.add(wheel);
   }
-  add_of(slow, Finding::symbol_below_car, {&standard::speed_symbol_source()}, findings,
+  add_of(slow, finding::symbol_below_car, {&standard::speed_symbol_source()}, findings,
          {*car.top_speed});
-  add_of(winter, Finding::winter_label, {&car::winter_exception_source()}, findings);
+  add_of(winter, finding::winter_label, {&car::winter_exception_source()}, findings);
 }
 
 void judge_spares_in_use(const Car& car, Findings& findings) {
   const auto in_use =
       std::count_if(car.corners.begin(), car.corners.begin() + wheels_on_the_road,
                     [](const Corner& c) { return c.has_tyre() && c.tyre.size->temporary_spare; });
-  if (in_use > 1) findings.add(Finding::two_spares, {}, {&advice::spare_on_board});
+  if (in_use > 1) findings.add(finding::two_spares, {}, {&advice::spare_on_board});
 }
 
 void judge_spare(const Car& car, Findings& findings) {
@@ -192,7 +190,7 @@ void judge_spare(const Car& car, Findings& findings) {
   const TyreCase& spare = car.spare().tyre;
   if (spare.size->temporary_spare) {
     if (spare.gauge && *spare.gauge < of_a_temporary_spare * soft_spare)
-      findings.add(Finding::spare_soft, {*spare.gauge, of_a_temporary_spare},
+      findings.add(finding::spare_soft, {*spare.gauge, of_a_temporary_spare},
                    {&advice::spare_on_board});
     return;
   }
@@ -201,7 +199,7 @@ void judge_spare(const Car& car, Findings& findings) {
         return c.has_tyre() &&
                car::match_on_axle(*spare.size, *c.tyre.size) == car::AxleMatch::same;
       });
-  if (!same) findings.add(Finding::spare_differs, {}, {&advice::spare_on_board});
+  if (!same) findings.add(finding::spare_differs, {}, {&advice::spare_on_board});
 }
 
 // ---- beaded edges ----
@@ -223,13 +221,15 @@ void judge_beaded_edges(const Car& car, Findings& findings) {
     else if (band && *tyre.gauge < band->high)
       low.add(wheel);
   }
-  add_of(soft, Finding::beaded_edge_soft, beaded_edge_sources(), findings);
-  add_of(low, Finding::beaded_edge_low, beaded_edge_sources(), findings);
+  add_of(soft, finding::beaded_edge_soft, beaded_edge_sources(), findings);
+  add_of(low, finding::beaded_edge_low, beaded_edge_sources(), findings);
 }
 
 }  // namespace
 
-Phrase wheel_name(std::size_t wheel) { return wheel_names[wheel]; }
+Phrase wheel_name(std::size_t wheel) {
+  return wheel == spare_wheel ? Phrase("Spare") : car::corners[wheel].name;
+}
 
 std::optional<Level> Corner::level() const {
   if (!judged || !whole) return std::nullopt;
@@ -245,10 +245,10 @@ void judge_wear(const Car& car, Findings& findings) {
     const auto add = [&](Finding what) {
       findings.add(what, {wheel_name(wheel)}, {&car::wear_pattern_source()});
     };
-    if (pattern->under_inflated) add(Finding::worn_shoulders);
-    if (pattern->over_inflated) add(Finding::worn_middle);
-    if (pattern->alignment == car::Side::inner) add(Finding::worn_inside);
-    if (pattern->alignment == car::Side::outer) add(Finding::worn_outside);
+    if (pattern->under_inflated) add(finding::worn_shoulders);
+    if (pattern->over_inflated) add(finding::worn_middle);
+    if (pattern->alignment == car::Side::inner) add(finding::worn_inside);
+    if (pattern->alignment == car::Side::outer) add(finding::worn_outside);
   }
 }
 
@@ -282,7 +282,7 @@ std::optional<HoldTo> hold_car_to(const Car& car, UnitSystem units, Findings& fi
       std::all_of(car.corners.begin(), car.corners.begin() + wheels_on_the_road,
                   [](const Corner& c) { return c.judged && c.judged->hold; });
   if (stop_where_no_speed_helps(findings) || known_of_all) return hold_to(findings, units);
-  findings.add(Finding::no_speed_told);
+  findings.add(finding::no_speed_told);
   return std::nullopt;
 }
 

@@ -16,9 +16,9 @@ void settle_axles(CarLoads& loads, Findings& findings) {
   if (!front || !rear) {
     front = front.value_or(worked_out->front);
     rear = rear.value_or(worked_out->rear);
-    findings.add(Finding::axle_loads_worked_out, {*front, *rear}, {&car::axle_load_source()});
+    findings.add(finding::axle_loads_worked_out, {*front, *rear}, {&car::axle_load_source()});
   } else if (*front + *rear < loads.masses->kerb) {
-    findings.add(Finding::axles_contradict_kerb, {*front + *rear, loads.masses->kerb});
+    findings.add(finding::axles_contradict_kerb, {*front + *rear, loads.masses->kerb});
     front = std::max(*front, worked_out->front);
     rear = std::max(*rear, worked_out->rear);
   }
@@ -28,7 +28,7 @@ void settle_axles(CarLoads& loads, Findings& findings) {
 void settle_wheels(std::optional<Mass>& left, std::optional<Mass>& right,
                    const std::optional<Mass>& axle, Findings& findings) {
   if (!left || !right || !axle || !(*left + *right < *axle * weighed_alike)) return;
-  findings.add(Finding::wheels_contradict_axle, {*left + *right, *axle});
+  findings.add(finding::wheels_contradict_axle, {*left + *right, *axle});
   left = std::max(*left, *axle / 2.0);
   right = std::max(*right, *axle / 2.0);
 }

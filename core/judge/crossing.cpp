@@ -16,11 +16,11 @@ constexpr double too_often = 0.25;
 Finding no_entry(water::Crossing crossing, bool moving) {
   switch (crossing) {
     case water::Crossing::afloat:
-      return moving ? Finding::afloat_in_moving_water : Finding::afloat_in_water;
+      return moving ? finding::afloat_in_moving_water : finding::afloat_in_water;
     case water::Crossing::unstable:
-      return moving ? Finding::unstable_in_moving_water : Finding::unstable_in_water;
+      return moving ? finding::unstable_in_moving_water : finding::unstable_in_water;
     default:
-      return moving ? Finding::moving_water : Finding::too_deep_to_enter;
+      return moving ? finding::moving_water : finding::too_deep_to_enter;
   }
 }
 
@@ -31,7 +31,7 @@ bool judge_entry(const WaterAcross& water, Findings& findings) {
   findings.add(fixed_limit(moving ? LimitName::moving_water : LimitName::too_deep_to_enter, Speed(),
                            {}, {}, crossing_sources()));
   findings.add(no_entry(crossing, moving), {}, crossing_sources());
-  if (!(water.depth > Length())) findings.add(Finding::depth_not_known);
+  if (!(water.depth > Length())) findings.add(finding::depth_not_known);
   return false;
 }
 
@@ -76,16 +76,16 @@ double judge_intended(const std::vector<TyreThrough>& field, const WaterAcross& 
   const double chance = greatest_chance(field, water, likeliest, intended);
   if (intended > field.front().hold_to(units)) {
     const bool past_it = intended > likeliest.onset.central || chance >= too_often;
-    findings.add(past_it ? Finding::floats_too_often : Finding::floats_sometimes,
+    findings.add(past_it ? finding::floats_too_often : finding::floats_sometimes,
                  {intended, Value::number(100.0 * chance)}, {&water::estimate_source()});
   }
   return chance;
 }
 
 void judge_tyres(const CrossingJudged& judged, const WaterAcross& water, Findings& findings) {
-  if (judged.has_slick()) findings.add(Finding::slick_in_water, {}, {&water::clearing_source()});
-  if (water.depth > deepest_measured) findings.add(Finding::beyond_measured_water);
-  if (!water.surface->paved) findings.add(Finding::unpaved);
+  if (judged.has_slick()) findings.add(finding::slick_in_water, {}, {&water::clearing_source()});
+  if (water.depth > deepest_measured) findings.add(finding::beyond_measured_water);
+  if (!water.surface->paved) findings.add(finding::unpaved);
 }
 
 // As far below the onset as the published law of a wheel that does not turn lies below that of
@@ -97,19 +97,19 @@ Speed turns_again(const TyreThrough& tyre) {
 
 void advise(const CrossingJudged& judged, const WaterAcross& water, Findings& findings) {
   if (judged.may_be_entered && !(water.depth > Length()) && !water.may_be_deeper)
-    findings.add(Finding::no_dynamic_aquaplaning);
+    findings.add(finding::no_dynamic_aquaplaning);
   if (!judged.field.empty()) {
-    findings.add(Finding::standing_water);
-    findings.add(Finding::when_it_floats, {turns_again(judged.field.front())},
+    findings.add(finding::standing_water);
+    findings.add(finding::when_it_floats, {turns_again(judged.field.front())},
                  {&advice::when_it_floats, &water::spin_up_source()});
     if (water.one_sided)
       findings.add(
-          Finding::one_sided,
+          finding::one_sided,
           {Value::number(in_newtons(water::greatest_puddle_drag) / exact::standard_gravity),
            Value::size(water::deepest_puddle_measured, 1)},
           {&water::puddle_drag_source()});
   }
-  findings.add(Finding::thin_film, {}, {&advice::thin_film, &advice::wet_braking});
+  findings.add(finding::thin_film, {}, {&advice::thin_film, &advice::wet_braking});
 }
 
 }  // namespace
@@ -132,14 +132,14 @@ bool CrossingJudged::has_slick() const {
 }
 
 void judge_rain_word(const standard::RainWord& word, Findings& findings) {
-  if (!word.high) findings.add(Finding::rain_open_ended, {word.low}, {&word.source});
+  if (!word.high) findings.add(finding::rain_open_ended, {word.low}, {&word.source});
 }
 
 void judge_rain(const water::DepthFromRain& rain, Findings& findings) {
-  if (rain.reach == water::FilmReach::off_pavement) findings.add(Finding::film_off_pavement);
+  if (rain.reach == water::FilmReach::off_pavement) findings.add(finding::film_off_pavement);
   if (rain.reach == water::FilmReach::beyond)
-    findings.add(Finding::film_beyond_formulas, {}, film_sources());
-  if (rain.film) findings.add(Finding::rain_seldom_deep, {}, film_sources());
+    findings.add(finding::film_beyond_formulas, {}, film_sources());
+  if (rain.film) findings.add(finding::rain_seldom_deep, {}, film_sources());
 }
 
 CrossingJudged judge_crossing(const WaterAcross& water, std::vector<TyreThrough> field,

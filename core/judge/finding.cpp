@@ -5,39 +5,23 @@
 namespace treadwater::judge {
 namespace {
 
-struct Row {
-  std::string_view id;
-  Level level;
-  Cure cure;
-  bool reasoned;
-};
-
-constexpr Row rows[] = {
-#define TREADWATER_FINDING(name, id, level, cure, reason, sentence) \
-  {id, Level::level, Cure::cure, !(reason).empty()},
-#include "core/judge/findings.inc"
-#undef TREADWATER_FINDING
-};
-
 constexpr std::string_view limit_ids[] = {
 #define TREADWATER_LIMIT(name, id, label, why) id,
 #include "core/judge/limits.inc"
 #undef TREADWATER_LIMIT
 };
 
-const Row& row_of(Finding finding) { return rows[static_cast<std::size_t>(finding)]; }
-
 }  // namespace
 
-std::string_view id_of(Finding finding) { return row_of(finding).id; }
-Level level_of(Finding finding) { return row_of(finding).level; }
-Cure cure_of(Finding finding) { return row_of(finding).cure; }
+std::string_view id_of(Finding finding) { return finding.row().id; }
+Level level_of(Finding finding) { return finding.row().level; }
+Cure cure_of(Finding finding) { return finding.row().cure; }
 bool air_cures(Finding finding) {
   const Cure cure = cure_of(finding);
   // Too little for a speed only: driving slower is the other way.
-  return cure == Cure::air || cure == Cure::pump || finding == Finding::pressure_low_for_speed;
+  return cure == Cure::air || cure == Cure::pump || finding == finding::pressure_low_for_speed;
 }
-bool has_reason(Finding finding) { return row_of(finding).reasoned; }
+bool has_reason(Finding finding) { return !finding.row().reason.empty(); }
 
 bool same_danger(Finding one, Finding other) {
   return one == other || (level_of(one) == level_of(other) && id_of(one) == id_of(other));
@@ -61,6 +45,16 @@ void add_once(Sources& sources, const Sources& more) {
   for (const Source* source : more) add_once(sources, *source);
 }
 
+[[gnu::noinline]] Value::Value(const Value&) = default;
+[[gnu::noinline]] Value::Value(Value&&) noexcept = default;
+[[gnu::noinline]] Value& Value::operator=(const Value&) = default;
+[[gnu::noinline]] Value& Value::operator=(Value&&) noexcept = default;
+[[gnu::noinline]] Value::~Value() = default;
+Value::Value(Phrase name) : as_(As::text), text_(say(name)) {}
+Value::Value(const Text& text) : as_(As::text), text_(text.str()) {}
+Value::Value(std::string text) : as_(As::text), text_(std::move(text)) {}
+Value::Value(const Typed& name) : as_(As::text), text_(name.text()) {}
+
 Value Value::kind(const Text& name) {
   Value value(name);
   value.as_ = As::kind;
@@ -79,30 +73,46 @@ Value Value::either(const std::vector<std::string>& names) {
   return {list};
 }
 
-Limit fixed_limit(LimitName what, Speed speed, Values label, Values why, Sources sources) {
+[[gnu::noinline]] Found::Found(const Found&) = default;
+[[gnu::noinline]] Found::Found(Found&&) noexcept = default;
+[[gnu::noinline]] Found& Found::operator=(const Found&) = default;
+[[gnu::noinline]] Found& Found::operator=(Found&&) noexcept = default;
+[[gnu::noinline]] Found::~Found() = default;
+[[gnu::noinline]] Found::Found(Finding which, SomeValues gaps, SomeSources from)
+    : what(which), values(gaps.kept()), sources(from.kept()) {}
+
+[[gnu::noinline]] Limit::Limit() = default;
+[[gnu::noinline]] Limit::Limit(const Limit&) = default;
+[[gnu::noinline]] Limit::Limit(Limit&&) noexcept = default;
+[[gnu::noinline]] Limit& Limit::operator=(const Limit&) = default;
+[[gnu::noinline]] Limit& Limit::operator=(Limit&&) noexcept = default;
+[[gnu::noinline]] Limit::~Limit() = default;
+
+Limit fixed_limit(LimitName what, Speed speed, SomeValues label, SomeValues why,
+                  SomeSources sources) {
   Limit limit;
   limit.what = what;
   limit.central = limit.low = limit.high = speed;
-  limit.label = std::move(label);
-  limit.why = std::move(why);
-  limit.sources = std::move(sources);
+  limit.label = label.kept();
+  limit.why = why.kept();
+  limit.sources = sources.kept();
   return limit;
 }
 
 void Findings::add(Found one) {
-  auto place = found.begin();
-  while (place != found.end() && place->level() >= one.level()) ++place;
-  found.insert(place, std::move(one));
+  found.push_back(std::move(one));
+  for (std::size_t i = found.size(); --i > 0 && found[i - 1].level() < found[i].level();)
+    std::swap(found[i - 1], found[i]);
 }
 
-void Findings::add(Finding what, Values values, Sources sources) {
-  add(Found{what, std::move(values), std::move(sources)});
+void Findings::add(Finding what, SomeValues values, SomeSources sources) {
+  add(Found(what, values, sources));
 }
 
 void Findings::add(Limit limit) {
-  auto place = limits.begin();
-  while (place != limits.end() && place->kept() <= limit.kept()) ++place;
-  limits.insert(place, std::move(limit));
+  limits.push_back(std::move(limit));
+  for (std::size_t i = limits.size(); --i > 0 && limits[i].kept() < limits[i - 1].kept();)
+    std::swap(limits[i - 1], limits[i]);
 }
 
 bool Findings::has(Finding what) const {

@@ -19,7 +19,7 @@
 #pragma once
 
 #include <cstdint>
-#include <memory>
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -39,13 +39,37 @@ enum class Level { note, care, unfit };
 // where it stands.
 enum class Cure { nothing, air, slower, pump };
 
-enum class Finding : std::uint16_t {
-#define TREADWATER_FINDING(name, id, level, cure, reason, sentence) name,
-#include "core/judge/findings.inc"
-#undef TREADWATER_FINDING
+// A row of the table of findings. Each is an object of its own, so that a module holds the
+// sentences of what it can find and no others.
+struct FindingRow {
+  std::string_view id;  // as the JSON names it; two findings may share one
+  Level level;
+  Cure cure;
+  Phrase reason;    // a clause for the verdict; empty where there is none
+  Phrase sentence;  // empty where the first value is one
 };
 
-std::string_view id_of(Finding finding);  // as the JSON names it; two findings may share one
+class Finding {
+ public:
+  constexpr explicit Finding(const FindingRow& row) : row_(&row) {}
+  const FindingRow& row() const { return *row_; }
+  bool operator==(const Finding&) const = default;
+
+ private:
+  const FindingRow* row_;
+};
+
+namespace finding {
+#define TREADWATER_FINDING(name, id, level, cure, reason, sentence)                 \
+  namespace row {                                                                   \
+  inline constexpr FindingRow name{id, Level::level, Cure::cure, reason, sentence}; \
+  }                                                                                 \
+  inline constexpr Finding name(row::name);
+#include "core/judge/findings.inc"
+#undef TREADWATER_FINDING
+}  // namespace finding
+
+std::string_view id_of(Finding finding);
 Level level_of(Finding finding);
 Cure cure_of(Finding finding);
 bool air_cures(Finding finding);   // where it stands or at a pump
@@ -54,6 +78,22 @@ bool has_reason(Finding finding);  // for a verdict to give
 bool same_danger(Finding one, Finding other);
 
 using Sources = std::vector<const Source*>;
+
+// Some values or sources, lent for the length of a call: a list written out, or one already kept.
+// They are copied once, where they are kept, which is much less code than to hand vectors around.
+template <class T>
+class Some {
+ public:
+  Some() = default;
+  Some(std::initializer_list<T> list) : count_(list.size()) { first_ = list.begin(); }
+  Some(const std::vector<T>& kept) : first_(kept.data()), count_(kept.size()) {}
+  std::vector<T> kept() const { return std::vector<T>(first_, first_ + count_); }
+
+ private:
+  const T* first_ = nullptr;
+  std::size_t count_ = 0;
+};
+using SomeSources = Some<const Source*>;
 
 // Adds a source that is not there yet; two sources never share an id.
 void add_once(Sources& sources, const Source& source);
@@ -104,10 +144,16 @@ class Value {
   Value(Duration d) : as_(As::duration), number_(d.stored()) {}
   Value(TemperatureDifference d) : as_(As::kelvins), number_(d.stored()) {}
   Value(RainIntensity r) : as_(As::rain), number_(r.stored()) {}
-  Value(Phrase name) : as_(As::text), text_(say(name)) {}
-  Value(Text text) : as_(As::text), text_(text.str()) {}
-  Value(std::string text) : as_(As::text), text_(std::move(text)) {}
-  Value(const Typed& name) : as_(As::text), text_(name.text()) {}
+  // These and their like are not inlined: they stand at hundreds of places.
+  Value(const Value&);
+  Value(Value&&) noexcept;
+  Value& operator=(const Value&);
+  Value& operator=(Value&&) noexcept;
+  ~Value();
+  Value(Phrase name);
+  Value(const Text& text);
+  Value(std::string text);
+  Value(const Typed& name);
 
   static Value at_least(Mass m) { return {As::mass_at_least, m.stored()}; }
   static Value at_most(Mass m) { return {As::mass_at_most, m.stored()}; }
@@ -153,6 +199,7 @@ class Value {
 };
 
 using Values = std::vector<Value>;
+using SomeValues = Some<Value>;
 
 struct Limit;
 
@@ -166,10 +213,17 @@ struct Whose {
 // The first values fill the reason as well as the sentence, unless it has values of its own. One
 // that is about a limit takes the limit's label and its speeds for the gaps after those.
 struct Found {
+  Found(Finding which, SomeValues gaps = {}, SomeSources from = {});
+  Found(const Found&);
+  Found(Found&&) noexcept;
+  Found& operator=(const Found&);
+  Found& operator=(Found&&) noexcept;
+  ~Found();
+
   Finding what;
   Values values{};
   Sources sources{};
-  std::shared_ptr<const Limit> about{};
+  std::vector<Limit> about{};       // one, or none
   std::optional<Finding> remark{};  // whose sentence is said after its own
   Values of_reason{};
   Whose of{};
@@ -192,7 +246,14 @@ struct Limit {
   // How the speeds are told: one speed, a band, a band that is an estimate, or none to go by.
   enum class Shown : std::uint8_t { exact, band, estimate, do_not_enter, beyond };
 
-  LimitName what;
+  Limit();
+  Limit(const Limit&);
+  Limit(Limit&&) noexcept;
+  Limit& operator=(const Limit&);
+  Limit& operator=(Limit&&) noexcept;
+  ~Limit();
+
+  LimitName what{};
   Speed central;
   Speed low;
   Speed high;
@@ -209,7 +270,8 @@ struct Limit {
   Speed kept() const { return low * share_kept; }
 };
 // A limit without a band.
-Limit fixed_limit(LimitName what, Speed speed, Values label, Values why, Sources sources);
+Limit fixed_limit(LimitName what, Speed speed, SomeValues label, SomeValues why,
+                  SomeSources sources);
 std::string_view id_of(const Limit& limit);
 // Do they limit by the same thing? Of alike limits the lowest is enough.
 bool alike(const Limit& one, const Limit& other);
@@ -221,7 +283,7 @@ struct Findings {
   std::vector<Found> found;
   std::vector<Limit> limits;
 
-  void add(Finding what, Values values = {}, Sources sources = {});
+  void add(Finding what, SomeValues values = {}, SomeSources sources = {});
   void add(Found one);
   void add(Limit limit);
   bool has(Finding what) const;

@@ -10,7 +10,7 @@ std::optional<HoldTo> hold_to(const Findings& findings, UnitSystem units) {
 
 bool HoldTo::in_water() const {
   const std::string_view id = id_of(governing);
-  return id == id_of(LimitName::aquaplaning) || id == id_of(Finding::slick_in_water) ||
+  return id == id_of(LimitName::aquaplaning) || id == id_of(finding::slick_in_water) ||
          id == id_of(LimitName::moving_water);
 }
 
@@ -22,11 +22,10 @@ void judge_intended_speed(Findings& findings, Speed intended, const HoldTo& hold
   const Limit* passed = &findings.limits.front();
   for (const Limit& limit : findings.limits)
     if (intended <= passed->central && limit.central < intended) passed = &limit;
-  findings.add(
-      Found{intended > passed->central ? Finding::speed_past_limit : Finding::speed_above_hold_to,
-            {intended},
-            passed->sources,
-            std::make_shared<Limit>(*passed)});
+  Found found(intended > passed->central ? finding::speed_past_limit : finding::speed_above_hold_to,
+              {intended}, passed->sources);
+  found.about = {*passed};
+  findings.add(std::move(found));
 }
 
 }  // namespace treadwater::judge

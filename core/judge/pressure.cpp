@@ -69,19 +69,19 @@ class LoadAtPressure {
                       const Limit& limit) {
     const Sources law = support_.sources();
     if (cold < base)
-      findings_.add(Finding::pressure_low, {Value::at_most(cold), load_, Value::at_least(base)},
+      findings_.add(finding::pressure_low, {Value::at_most(cold), load_, Value::at_least(base)},
                     law);
     else if (limit.low == Speed())
-      findings_.add(Finding::pressure_at_least,
+      findings_.add(finding::pressure_at_least,
                     {pressure_gauge_error, Value::at_least(base + pressure_gauge_error)}, law);
     else if (needed && cold < *needed)
-      findings_.add(Finding::pressure_low_for_speed,
+      findings_.add(finding::pressure_low_for_speed,
                     {*tyre_.intended, Value::at_least(*needed), Value::at_most(cold)},
                     {&standard::speed_pressure_source()});
     if (cold > support_.reference() + noticeably_more)
-      findings_.add(Finding::pressure_high, {support_.reference()}, law);
+      findings_.add(finding::pressure_high, {support_.reference()}, law);
     else if (cold > base * much_more && cold > much_from)
-      findings_.add(Finding::pressure_high_for_load, {Value::at_least(base)}, law);
+      findings_.add(finding::pressure_high_for_load, {Value::at_least(base)}, law);
   }
 
   const TyreCase& tyre_;
@@ -105,7 +105,7 @@ void refuse_soft(const TyreCase& tyre, Findings& findings) {
   if (!cold || *cold >= least.pressure) return;
   const Values values{Value::at_most(*cold), Value::at_least(least.pressure)};
   findings.add(fixed_limit(LimitName::too_soft, Speed(), {}, values, {least.from}));
-  findings.add(Finding::pressure_under_least, values, {least.from});
+  findings.add(finding::pressure_under_least, values, {least.from});
 }
 
 }  // namespace
@@ -117,20 +117,18 @@ Sources sources_of_load_at_speed(standard::Vehicle vehicle) {
 }
 
 Found overload(Mass load, Mass greatest) {
-  return {Finding::overload,
-          {Value::at_least(load), Value::at_most(greatest)},
-          {&standard::load_index_source()}};
+  return Found(finding::overload, {Value::at_least(load), Value::at_most(greatest)},
+               {&standard::load_index_source()});
 }
 
 Found overload_at_speed(Speed speed, Mass load, Mass carried, standard::Vehicle vehicle) {
-  return {Finding::overload_at_speed,
-          {speed, Value::at_most(carried), Value::at_least(load)},
-          sources_of_load_at_speed(vehicle)};
+  return Found(finding::overload_at_speed, {speed, Value::at_most(carried), Value::at_least(load)},
+               sources_of_load_at_speed(vehicle));
 }
 
 void judge_worked_out(const patch::GreatestLoad& load, Findings& findings) {
   if (load.worked_out)
-    findings.add(Finding::load_index_assumed, {std::to_string(load.index), load.mass},
+    findings.add(finding::load_index_assumed, {std::to_string(load.index), load.mass},
                  {&patch::p_metric_capacity_source()});
 }
 
@@ -138,17 +136,17 @@ std::optional<patch::GreatestLoad> judge_rating(const sidewall::Reading& tyre, F
   const auto fits = patch::index_fits(tyre);
   const auto found = patch::greatest_load(tyre);
   if (fits == patch::IndexFits::no_tyre)
-    findings.add(Finding::load_index_wrong, {std::to_string(tyre.service->load_index)},
+    findings.add(finding::load_index_wrong, {std::to_string(tyre.service->load_index)},
                  {&patch::index_fits_source()});
   if (fits == patch::IndexFits::extra_load && !tyre.extra_load && !tyre.high_load)
-    findings.add(Finding::extra_load_assumed, {std::to_string(tyre.service->load_index)},
+    findings.add(finding::extra_load_assumed, {std::to_string(tyre.service->load_index)},
                  {&patch::index_fits_source()});
   if (found && found->marked)
-    findings.add(Finding::marked_load_lower, {found->mass, std::to_string(found->index)});
+    findings.add(finding::marked_load_lower, {found->mass, std::to_string(found->index)});
   if (found)
     judge_worked_out(*found, findings);
   else if (!tyre.service)
-    findings.add(Finding::load_index_unknown);
+    findings.add(finding::load_index_unknown);
   return found;
 }
 
@@ -160,7 +158,7 @@ Carrying judge_load(const TyreCase& tyre, Findings& findings) {
   if (carrying.greatest) {
     const Mass greatest = carrying.greatest->mass;
     carrying.support = patch::Support::of(*tyre.size, greatest, tyre.load);
-    if (!carrying.support) findings.add(Finding::reference_pressure_unknown);
+    if (!carrying.support) findings.add(finding::reference_pressure_unknown);
     const bool overloaded = tyre.load && *tyre.load > greatest;
     if (overloaded && (cold || !carrying.support)) refuse_overload(*tyre.load, greatest, findings);
     if (tyre.load && !overloaded && carrying.support) {
@@ -178,7 +176,7 @@ Carrying judge_load(const TyreCase& tyre, Findings& findings) {
 
 void judge_hot_reading(const TyreCase& tyre, Findings& findings) {
   if (tyre.hot == true && tyre.gauge)
-    findings.add(Finding::hot_reading, {*tyre.cold()}, {&advice::hot_reading});
+    findings.add(finding::hot_reading, {*tyre.cold()}, {&advice::hot_reading});
 }
 
 void judge_narrow_beaded_edge(const sidewall::Reading& tyre, Findings& findings) {
@@ -186,7 +184,7 @@ void judge_narrow_beaded_edge(const sidewall::Reading& tyre, Findings& findings)
       *tyre.section_width >= patch::narrowest_of_cars)
     return;
   const patch::PressureBand usual = patch::beaded_edge_motorcycle();
-  findings.add(Finding::narrow_beaded_edge, {usual.low, usual.high},
+  findings.add(finding::narrow_beaded_edge, {usual.low, usual.high},
                {&patch::beaded_edge_motorcycle_source()});
 }
 

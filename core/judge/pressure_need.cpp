@@ -21,7 +21,7 @@ air::GetHome on_a_spare() { return air::get_home(air::Way::temporary_spare, 0.0)
 void judge_spare(const SettingCase& setting, Findings& findings) {
   const air::GetHome spare = on_a_spare();
   const bool too_fast = setting.speed && *setting.speed > spare.speed;
-  findings.add(too_fast ? Finding::temporary_spare_too_fast : Finding::temporary_spare, {},
+  findings.add(too_fast ? finding::temporary_spare_too_fast : finding::temporary_spare, {},
                {spare.source});
 }
 
@@ -33,8 +33,8 @@ void judge_without_law(const SettingCase& setting, Findings& findings) {
   if (greatest && *setting.load > (setting.towing_rear ? tow.of(greatest->mass) : greatest->mass))
     findings.add(overload(*setting.load, greatest->mass));
   if (symbol && setting.speed) judge_symbol(*symbol, *setting.speed, findings);
-  findings.add(patch::laws_of(*setting.size) ? Finding::no_service_description
-                                             : Finding::no_pressure_of_rating);
+  findings.add(patch::laws_of(*setting.size) ? finding::no_service_description
+                                             : finding::no_pressure_of_rating);
 }
 
 void refuse(NoPressure reason, const patch::RatedTyre& tyre, const patch::Duty& duty,
@@ -51,9 +51,9 @@ void refuse(NoPressure reason, const patch::RatedTyre& tyre, const patch::Duty& 
     case NoPressure::above_symbol:
       return judge_symbol(*tyre.symbol, duty.speed, findings);
     case NoPressure::too_much_camber:
-      return findings.add(Finding::too_much_camber, {}, {&standard::camber_source()});
+      return findings.add(finding::too_much_camber, {}, {&standard::camber_source()});
     case NoPressure::towing_too_fast:
-      return findings.add(Finding::towing_too_fast, {tow.at_most}, {tow.source});
+      return findings.add(finding::towing_too_fast, {tow.at_most}, {tow.source});
     case NoPressure::not_a_number:
       break;
   }
@@ -96,7 +96,7 @@ PressureNeed judge_need(const SettingCase& setting, Findings& findings) {
   judge_worked_out(*greatest, findings);
   need.rated = PressureNeed::Rated{*greatest, *support};
   const patch::Duty duty = duty_of(setting, *symbol);
-  if (!setting.speed) findings.add(Finding::speed_unknown, {duty.speed});
+  if (!setting.speed) findings.add(finding::speed_unknown, {duty.speed});
   const auto demand = patch::pressure_demand(support->tyre(), duty);
   if (!demand) {
     refuse(demand.error(), support->tyre(), duty, findings);
@@ -104,7 +104,7 @@ PressureNeed judge_need(const SettingCase& setting, Findings& findings) {
   }
   need.demand = *demand;
   if (demand->total() > support->reference() + pressure_gauge_error)
-    findings.add(Finding::above_reference, {support->reference()}, support->sources());
+    findings.add(finding::above_reference, {support->reference()}, support->sources());
   return need;
 }
 

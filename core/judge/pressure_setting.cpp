@@ -60,14 +60,14 @@ class Setting {
     auto& set = judged_.set;
     set = placard;
     if (placard && need() && *placard < *need() - rounding)
-      findings_.add(Finding::placard_under_need,
+      findings_.add(finding::placard_under_need,
                     {Value::at_most(*placard), Value::at_least(*need())},
                     {&advice::placard_first, &patch::least_pressure_source()});
     if (const auto by_load = judged_.need.by_a_gauge())
       set = std::max(*by_load, placard.value_or(*by_load));
     const patch::LeastPressure kind = least_of_kind();
     if (!set || *set >= kind.pressure) return;
-    findings_.add(Finding::under_least, {Value::at_most(*set), Value::at_least(kind.pressure)},
+    findings_.add(finding::under_least, {Value::at_most(*set), Value::at_least(kind.pressure)},
                   {kind.from});
     set.reset();
   }
@@ -93,7 +93,7 @@ class Setting {
     judged_.cold = cold;
     judged_.read_warm = now > case_.cold_day + warm_by;
     if (judged_.read_warm)
-      findings_.add(Finding::hot_reading_carried_over, {},
+      findings_.add(finding::hot_reading_carried_over, {},
                     {&advice::hot_reading, &air::gas_law_source()});
     saw(cold);
     if (case_.size && !judge_too_low(cold)) compare_with_set(cold);
@@ -105,17 +105,17 @@ class Setting {
     const auto set = judged_.to_set();
     if (need() && cold < *need())
       findings_.add(
-          Finding::pressure_low_to_set,
+          finding::pressure_low_to_set,
           {Value::at_most(cold), *case_.load, Value::at_least(*need()), Value::at_least(*set)},
           sources);
     else if (need() && cold < *judged_.need.by_a_gauge() - rounding)
-      findings_.add(Finding::pressure_at_least_to_set,
+      findings_.add(finding::pressure_at_least_to_set,
                     {pressure_gauge_error, Value::at_least(*judged_.need.by_a_gauge())});
     else if (!need() && judged_.set && cold < *judged_.set)
-      findings_.add(Finding::pressure_low_by_placard, {Value::at_most(cold), Value::at_least(*set)},
+      findings_.add(finding::pressure_low_by_placard, {Value::at_most(cold), Value::at_least(*set)},
                     sources);
     else if (!need() && !judged_.set && cold < kind.pressure)
-      findings_.add(Finding::pressure_under_least,
+      findings_.add(finding::pressure_under_least,
                     {Value::at_most(cold), Value::at_least(kind.pressure)}, sources);
     else
       return false;
@@ -131,9 +131,9 @@ class Setting {
     const auto set = judged_.to_set();
     if (!set) return;
     if (cold < *judged_.set - pressure_gauge_error)
-      findings_.add(Finding::under_placard, {it_has(cold), *judged_.set}, {&advice::placard_first});
+      findings_.add(finding::under_placard, {it_has(cold), *judged_.set}, {&advice::placard_first});
     else if (case_.placard == judged_.set && cold > *set + noticeably_more)
-      findings_.add(Finding::over_placard, {it_has(cold), Value::at_least(*set)},
+      findings_.add(finding::over_placard, {it_has(cold), Value::at_least(*set)},
                     {&advice::placard_first, &advice::hot_reading});
   }
 
@@ -151,7 +151,7 @@ class Setting {
     const auto set = judged_.to_set();
     if (!set) {
       if (cold < lowest - rounding)
-        findings_.add(Finding::target_too_low, {cold, Value::at_least(lowest)}, law);
+        findings_.add(finding::target_too_low, {cold, Value::at_least(lowest)}, law);
       return;
     }
     // What is to be set is not what the target would take: how hot it will be all the same.
@@ -159,12 +159,12 @@ class Setting {
     judged_.hot_at_setting = gives;
     const Values told{target, cold, Value::at_least(*set), gives, at_work};
     if (cold < lowest - rounding)
-      findings_.add(Finding::target_too_low_not_set, told, law);
+      findings_.add(finding::target_too_low_not_set, told, law);
     else if (case_.placard && cold < *case_.placard - pressure_gauge_error)
-      findings_.add(Finding::target_under_placard, told,
+      findings_.add(finding::target_under_placard, told,
                     {&advice::placard_first, &air::gas_law_source()});
     else if (cold > *set + pressure_gauge_error)
-      findings_.add(Finding::target_over_set, told, law);
+      findings_.add(finding::target_over_set, told, law);
   }
 
   // What the gauge will show of the same air where it will be driven.
@@ -178,7 +178,7 @@ class Setting {
     const GaugePressure set = *judged_.set;
     const bool short_of_need = need() && shown < *judged_.need.by_a_gauge() - rounding;
     if (!short_of_need && shown >= set - little_less) return;
-    findings_.add(short_of_need ? Finding::too_low_at_stage : Finding::low_at_stage,
+    findings_.add(short_of_need ? finding::too_low_at_stage : finding::low_at_stage,
                   {shown, Value::at_least(for_there(set)), Value::at_least(set)},
                   {&air::gas_law_source()});
   }
@@ -205,19 +205,19 @@ class Setting {
     const Sources law{&patch::least_pressure_source()};
     if (!usual) return;
     if (highest_ > *usual * absurd)
-      findings_.add(Finding::pressure_too_high, {highest_, *usual}, law);
+      findings_.add(finding::pressure_too_high, {highest_, *usual}, law);
     else if (highest_ > *usual + noticeably_more && !(least && highest_ <= *least + rounding))
-      findings_.add(Finding::pressure_high, {*usual}, law);
+      findings_.add(finding::pressure_high, {*usual}, law);
   }
 
   void judge_marking(GaugePressure marked) {
     const auto least = judged_.need.by_a_gauge();
     if (least && *least > marked + rounding)
-      findings_.add(Finding::no_room_under_marking,
+      findings_.add(finding::no_room_under_marking,
                     {Value::at_least(*least), pressure_gauge_error, marked},
                     {&patch::least_pressure_source()});
     else if (highest_ > marked + same_marking)
-      findings_.add(Finding::above_marking, {highest_, marked});
+      findings_.add(finding::above_marking, {highest_, marked});
   }
 
   const SettingCase& case_;
@@ -238,7 +238,7 @@ SettingJudged judge_setting(const SettingCase& setting) { return Setting(setting
 
 void conclude(SettingJudged& judged, const SettingCase& setting) {
   if (!setting.placard && judged.to_set())
-    judged.findings.add(Finding::placard_first, {}, {&advice::placard_first});
+    judged.findings.add(finding::placard_first, {}, {&advice::placard_first});
 }
 
 bool air_cures(const Findings& findings) {

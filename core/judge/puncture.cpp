@@ -51,9 +51,9 @@ std::optional<LeakFound> leak_between_readings(const SoftTyre& tyre, Findings& f
   if (!readings_rise(tyre)) {  // judge_pressure speaks of that
     const auto judged = air::judge_loss(air::AirHolder::tubeless, before, after, *tyre.apart);
     if (judged.kind == air::LossKind::natural && *tyre.apart >= long_enough)
-      findings.add(Finding::natural_loss, {}, loss);
+      findings.add(finding::natural_loss, {}, loss);
     else if (!leak)
-      findings.add(Finding::leak_not_sure, {}, loss);
+      findings.add(finding::leak_not_sure, {}, loss);
   }
   if (!leak) return std::nullopt;
   return LeakFound{*leak, *tyre.second, {&air::leak_down_source(), &air::orifice_source()}};
@@ -62,7 +62,7 @@ std::optional<LeakFound> leak_between_readings(const SoftTyre& tyre, Findings& f
 std::optional<LeakFound> leak_through_hole(const SoftTyre& tyre, Findings& findings) {
   const auto size = tyre.size ? patch::nominal_size(*tyre.size) : std::optional<patch::TyreSize>();
   if (!tyre.hole || !size) return std::nullopt;
-  findings.add(Finding::open_hole, {}, {&air::discharge_source()});
+  findings.add(finding::open_hole, {}, {&air::discharge_source()});
   const auto leak = air::leak_through(*tyre.hole, air::cavity_volume(*size), mild, air::any_hole);
   if (!leak) return std::nullopt;
   return LeakFound{*leak,
@@ -80,9 +80,9 @@ void judge_time(const SoftTyre& tyre, const LeakFound& found, SoftTyreJudged& ju
   sources.push_back(&air::do_not_drive_source());
   const Values soonest{Value::at_most(left->soonest)};
   if (tyre.read_twice() && !tyre.runs_flat() && left->soonest < too_short)
-    stop({Finding::leaking_fast, soonest, std::move(sources)}, judged);
+    stop({finding::leaking_fast, soonest, std::move(sources)}, judged);
   else
-    judged.findings.add(Finding::leaking, soonest, std::move(sources));
+    judged.findings.add(finding::leaking, soonest, std::move(sources));
 }
 
 // ---- what it holds now ----
@@ -90,14 +90,14 @@ void judge_time(const SoftTyre& tyre, const LeakFound& found, SoftTyreJudged& ju
 void judge_pressure(const SoftTyre& tyre, SoftTyreJudged& judged) {
   const auto latest = tyre.latest();
   if (latest && *latest <= tyre.stop_below() && !tyre.runs_flat())
-    refuse({Finding::too_soft, {*latest}, {&air::do_not_drive_source()}}, judged);
+    refuse({finding::too_soft, {*latest}, {&air::do_not_drive_source()}}, judged);
   else if (latest && *latest < tyre.set - pressure_gauge_error)
-    judged.findings.add(Finding::softer_than_set, {*latest, Value::at_least(tyre.set)});
+    judged.findings.add(finding::softer_than_set, {*latest, Value::at_least(tyre.set)});
   if (readings_rise(tyre))
-    judged.findings.add(Finding::readings_rise, {*tyre.first, *tyre.second},
+    judged.findings.add(finding::readings_rise, {*tyre.first, *tyre.second},
                         {&air::natural_loss_source()});
   else if (!judged.leak && !tyre.read_twice())
-    judged.findings.add(Finding::leak_not_judged);
+    judged.findings.add(finding::leak_not_judged);
 }
 
 // The load is carried by its air, unless it is made to be driven without. A tyre that may be
@@ -111,7 +111,7 @@ void judge_carried_load(const SoftTyre& tyre, SoftTyreJudged& judged) {
   if (!latest || !support || tyre.runs_flat()) return;
   const GaugePressure least = support->needed(*tyre.load) + pressure_gauge_error;
   if (*latest < least)
-    stop({Finding::pressure_low,
+    stop({finding::pressure_low,
           {*latest, *tyre.load, Value::at_least(least)},
           {&patch::least_pressure_source()}},
          judged);
@@ -121,18 +121,18 @@ void judge_carried_load(const SoftTyre& tyre, SoftTyreJudged& judged) {
 
 void judge_hole(const SoftTyre& tyre, SoftTyreJudged& judged) {
   if (tyre.runs_flat() && tyre.outside_tread())
-    stop({Finding::hole_in_its_support, {}, {&air::repair_source()}}, judged);
+    stop({finding::hole_in_its_support, {}, {&air::repair_source()}}, judged);
   if (tyre.hole && *tyre.hole > air::repairable_hole && !tyre.runs_flat())
-    stop({Finding::hole_too_wide, {}, {&air::repair_source()}}, judged);
+    stop({finding::hole_too_wide, {}, {&air::repair_source()}}, judged);
   else if (!judged.leak && (tyre.hole || tyre.outside_tread()))
-    judged.findings.add(Finding::hole_holds);
+    judged.findings.add(finding::hole_holds);
 }
 
 // By no place's law: by the commonest legal minimum.
 void judge_worn_out(Length tread, SoftTyreJudged& judged) {
   const standard::TreadLaw& law = *standard::find_tread_law("elsewhere");
   if (tread < law.least)
-    stop({Finding::tread_law,
+    stop({finding::tread_law,
           {Value::depth(tread), law.place, Value::depth(law.least)},
           {&law.source}},
          judged);
@@ -141,11 +141,11 @@ void judge_worn_out(Length tread, SoftTyreJudged& judged) {
 }
 
 void judge_the_tyre_itself(const SoftTyre& tyre, SoftTyreJudged& judged) {
-  if (tyre.damaged) stop({Finding::damage, {}, {&air::repair_source()}}, judged);
+  if (tyre.damaged) stop({finding::damage, {}, {&air::repair_source()}}, judged);
   if (tyre.driven_flat && !tyre.runs_flat())
-    stop({Finding::driven_flat, {}, {&air::repair_source()}}, judged);
+    stop({finding::driven_flat, {}, {&air::repair_source()}}, judged);
   judge_hole(tyre, judged);
-  if (tyre.sealed) judged.findings.add(Finding::sealant_inside, {}, {&air::repair_source()});
+  if (tyre.sealed) judged.findings.add(finding::sealant_inside, {}, {&air::repair_source()});
   if (tyre.tread) judge_worn_out(*tyre.tread, judged);
   if (tyre.age) judge_age(tyre.age->least_years, judged.findings);
 }
@@ -173,12 +173,12 @@ std::optional<air::Way> way_by(Help help) {
 void judge_distance(const SoftTyre& tyre, const WayHome& home, Findings& findings) {
   const air::GetHome& by = home.by;
   if (!(by.speed > Speed()))
-    findings.add(Finding::stop_now, {}, home.sources);
+    findings.add(finding::stop_now, {}, home.sources);
   else if (tyre.way && by.distance && *tyre.way > *by.distance)
-    findings.add(Finding::too_far,
+    findings.add(finding::too_far,
                  {Value::way_at_least(*tyre.way), Value::way_at_most(*by.distance)}, home.sources);
   else
-    findings.add(Finding::get_home, {by.speed, by.words}, home.sources);
+    findings.add(finding::get_home, {by.speed, by.words}, home.sources);
 }
 
 }  // namespace
@@ -203,7 +203,7 @@ SoftTyreJudged judge_soft_tyre(const SoftTyre& tyre) {
 
 std::optional<WayHome> judge_way_home(const SoftTyre& tyre, SoftTyreJudged& judged) {
   if (tyre.help == Help::full_spare)
-    judged.findings.add(Finding::full_spare, {}, {&advice::roadside});
+    judged.findings.add(finding::full_spare, {}, {&advice::roadside});
   const auto way = tyre.help ? way_by(*tyre.help) : std::nullopt;
   if (!way) return std::nullopt;
   // A tyre that still holds air is driven on its air, not yet as a flat one.
@@ -216,7 +216,7 @@ std::optional<WayHome> judge_way_home(const SoftTyre& tyre, SoftTyreJudged& judg
   home.by = air::get_home(*way, tyre.load && rated ? *tyre.load / rated->mass : usual_load_share);
   home.sources = {home.by.source};
   if (way == air::Way::sealant_kit && tyre.outside_tread()) {
-    stop({Finding::kit_no_use, {home.by.words}, home.sources}, judged);
+    stop({finding::kit_no_use, {home.by.words}, home.sources}, judged);
     return std::nullopt;
   }
   if (way == air::Way::self_supporting) home.sources.push_back(&air::run_flat_load_source());
@@ -227,7 +227,7 @@ std::optional<WayHome> judge_way_home(const SoftTyre& tyre, SoftTyreJudged& judg
 }
 
 void judge_roadside(Findings& findings) {
-  findings.add(Finding::at_the_roadside, {}, {&advice::roadside});
+  findings.add(finding::at_the_roadside, {}, {&advice::roadside});
 }
 
 }  // namespace treadwater::judge

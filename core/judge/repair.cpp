@@ -30,7 +30,7 @@ air::Damage damage_of(const SoftTyre& tyre) {
 std::optional<RepairJudged> judge_repair(const SoftTyre& tyre, Findings& findings) {
   if (!tyre.place || !tyre.size || !tyre.size->section_width) return std::nullopt;
   if (*tyre.place == air::Place::tread && (!tyre.from_centre || !tyre.hole || !tyre.tread)) {
-    findings.add(Finding::repair_not_judged);
+    findings.add(finding::repair_not_judged);
     return std::nullopt;
   }
   RepairJudged judged;
@@ -43,9 +43,9 @@ std::optional<RepairJudged> judge_repair(const SoftTyre& tyre, Findings& finding
     return reason->verdict == air::Verdict::no;
   });
   if (against != reasons.end())
-    findings.add(Finding::no_repair, {(*against)->text}, std::move(sources));
+    findings.add(finding::no_repair, {(*against)->text}, std::move(sources));
   else
-    findings.add(Finding::may_be_repaired, {}, std::move(sources));
+    findings.add(finding::may_be_repaired, {}, std::move(sources));
   return judged;
 }
 

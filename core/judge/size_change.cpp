@@ -30,7 +30,7 @@ constexpr Length rim_may_differ = millimetres(25.4);
 
 void judge_own_dimensions(const Fitted& fitted, Findings& findings) {
   if (fitted.tyre && !fitted.size())
-    findings.add(Finding::height_unknown, {fitted.tyre->canonical});
+    findings.add(finding::height_unknown, {fitted.tyre->canonical});
 }
 
 void judge_circumference(double ratio, Findings& findings) {
@@ -38,8 +38,8 @@ void judge_circumference(double ratio, Findings& findings) {
   const double by = std::fabs(percent);
   if (!(by > 100.0 * noticeable)) return;
   const bool far = by > 100.0 * too_much_change;
-  const Finding larger = far ? Finding::circumference_far_larger : Finding::circumference_larger;
-  const Finding smaller = far ? Finding::circumference_far_smaller : Finding::circumference_smaller;
+  const Finding larger = far ? finding::circumference_far_larger : finding::circumference_larger;
+  const Finding smaller = far ? finding::circumference_far_smaller : finding::circumference_smaller;
   findings.add(percent > 0.0 ? larger : smaller, {Value::number(by, 1)}, {&advice::size_change});
 }
 
@@ -47,9 +47,9 @@ void judge_clearance(const car::FitmentChange& change, Findings& findings) {
   const Length moved = std::max(change.inward, change.outward);
   const Length nearest = std::max(moved, change.ride_height);
   if (moved > too_far_moved)
-    findings.add(Finding::moved_too_far, {Value::size(moved)}, {&advice::size_change});
+    findings.add(finding::moved_too_far, {Value::size(moved)}, {&advice::size_change});
   else if (nearest > close_clearance)
-    findings.add(Finding::clearance, {Value::size(nearest)}, {&advice::size_change});
+    findings.add(finding::clearance, {Value::size(nearest)}, {&advice::size_change});
 }
 
 void judge_rim(const patch::TyreSize& size, Length rim, Findings& findings) {
@@ -57,8 +57,8 @@ void judge_rim(const patch::TyreSize& size, Length rim, Findings& findings) {
   const Length off = std::max(rim - usual, usual - rim);
   if (!(off > rim_may_differ)) return;
   const bool far = off > rim_may_differ * 2.0;
-  const Finding narrow = far ? Finding::rim_far_too_narrow : Finding::rim_narrow;
-  const Finding wide = far ? Finding::rim_far_too_wide : Finding::rim_wide;
+  const Finding narrow = far ? finding::rim_far_too_narrow : finding::rim_narrow;
+  const Finding wide = far ? finding::rim_far_too_wide : finding::rim_wide;
   findings.add(rim < usual ? narrow : wide, {Value::rim(usual), Value::rim(rim)},
                {&advice::rim_width, &patch::theoretical_rim_source()});
 }
@@ -66,13 +66,13 @@ void judge_rim(const patch::TyreSize& size, Length rim, Findings& findings) {
 void judge_speedometer(const SizeChangeJudged::Sizes& sizes, Speed shown, Findings& findings) {
   const Sources rule{&standard::speedometer_source()};
   if (sizes.true_if_high > shown)
-    findings.add(Finding::speedometer_low, {shown, sizes.true_if_high}, rule);
+    findings.add(finding::speedometer_low, {shown, sizes.true_if_high}, rule);
   else if (sizes.true_if_true > shown)
-    findings.add(sizes.change.circumference > 1.0 + noticeable ? Finding::speedometer
-                                                               : Finding::speedometer_a_little,
+    findings.add(sizes.change.circumference > 1.0 + noticeable ? finding::speedometer
+                                                               : finding::speedometer_a_little,
                  {shown, sizes.true_if_true}, rule);
   else if (shown > standard::most_shown(sizes.true_if_high))
-    findings.add(Finding::speedometer_high, {}, rule);
+    findings.add(finding::speedometer_high, {}, rule);
 }
 
 SizeChangeJudged::Sizes compared(const SizeChangeCase& change) {
@@ -91,13 +91,13 @@ SizeChangeJudged::Sizes compared(const SizeChangeCase& change) {
 void judge_sizes(const SizeChangeCase& change, SizeChangeJudged& judged) {
   const SizeChangeJudged::Sizes sizes = compared(change);
   Findings& findings = judged.findings;
-  if (!change.now.offset || !change.then.offset) findings.add(Finding::offset_unknown);
+  if (!change.now.offset || !change.then.offset) findings.add(finding::offset_unknown);
   judge_circumference(sizes.change.circumference, findings);
   judge_clearance(sizes.change, findings);
   if (change.then.rim) judge_rim(sizes.then.size, *change.then.rim, findings);
   judge_speedometer(sizes, change.on_dial, findings);
   if (change.now.tyre->rim_diameter != change.then.tyre->rim_diameter)
-    findings.add(Finding::other_wheel);
+    findings.add(finding::other_wheel);
   judged.sizes = sizes;
 }
 
@@ -107,13 +107,13 @@ void judge_kind(const sidewall::Reading& now, const sidewall::Reading& then, Fin
   using sidewall::Family;
   if (then.temporary_spare)
     findings.add(
-        now.temporary_spare ? Finding::temporary_spare : Finding::temporary_spare_for_a_tyre, {},
+        now.temporary_spare ? finding::temporary_spare : finding::temporary_spare_for_a_tyre, {},
         {air::get_home(air::Way::temporary_spare, 0.0).source});
   if (then.family == Family::special_trailer && now.family != Family::special_trailer)
-    findings.add(Finding::trailer_tyre, {}, {&advice::who_decides});
+    findings.add(finding::trailer_tyre, {}, {&advice::who_decides});
   if (then.motorcycle != now.motorcycle)
-    findings.add(Finding::other_vehicle, {}, {&advice::who_decides});
-  if (marked_not_for_road(then)) findings.add(Finding::new_one_not_for_road);
+    findings.add(finding::other_vehicle, {}, {&advice::who_decides});
+  if (marked_not_for_road(then)) findings.add(finding::new_one_not_for_road);
 }
 
 // ---- strong and fast enough ----
@@ -123,19 +123,19 @@ void judge_load(const SizeChangeCase& change, const car::Adequacy& enough, Findi
   const standard::Vehicle vehicle = patch::vehicle_of(*change.then.tyre);
   const auto asked = change.asked_rating();
   const auto now = change.now.greatest();
-  if (!asked) findings.add(Finding::asked_unknown);
+  if (!asked) findings.add(finding::asked_unknown);
   if (change.load && *change.load > greatest)
     findings.add(overload(*change.load, greatest));
   else if (change.load && *change.load > enough.carried)
-    findings.add(Finding::overload_at_top_speed,
+    findings.add(finding::overload_at_top_speed,
                  {enough.judged_at, Value::at_most(enough.carried), Value::at_least(*change.load)},
                  sources_of_load_at_speed(vehicle));
   if (!enough.load)
-    findings.add(Finding::load_too_low,
+    findings.add(finding::load_too_low,
                  {Value::at_most(enough.carried), Value::at_least(asked.value_or(Mass()))},
                  sources_of_load_at_speed(vehicle));
   else if (change.asked && now && greatest < now->mass)
-    findings.add(Finding::under_the_tyre_now, {greatest, now->mass},
+    findings.add(finding::under_the_tyre_now, {greatest, now->mass},
                  {&standard::load_index_source()});
 }
 
@@ -144,33 +144,33 @@ void judge_symbol_by_tyre_now(std::optional<SpeedSymbol> now, SpeedSymbol then,
                               Findings& findings) {
   // ZR and VR name no end: nothing but themselves is sure to be as fast.
   const bool open_ended = now == SpeedSymbol::ZR || now == SpeedSymbol::VR;
-  if (!now || (open_ended && now != then)) return findings.add(Finding::top_speed_unknown);
+  if (!now || (open_ended && now != then)) return findings.add(finding::top_speed_unknown);
   const auto& row = standard::speed_row(then);
   const auto& row_now = standard::speed_row(*now);
   const Sources sources{&standard::speed_symbol_source()};
   if (row.speed < row_now.speed)
-    findings.add(Finding::symbol_under_the_tyre_now,
+    findings.add(finding::symbol_under_the_tyre_now,
                  {std::string(row.letters), row.speed, std::string(row_now.letters), row_now.speed},
                  sources);
   else
-    findings.add(Finding::symbol_by_the_tyre_now, {}, sources);
+    findings.add(finding::symbol_by_the_tyre_now, {}, sources);
 }
 
 void judge_symbol_by_car(SpeedSymbol symbol, Speed top_speed, car::SymbolFit fit,
                          Findings& findings) {
   const auto& row = standard::speed_row(symbol);
   if (fit == car::SymbolFit::too_low)
-    findings.add(Finding::speed_too_low, {std::string(row.letters), row.speed, top_speed},
+    findings.add(finding::speed_too_low, {std::string(row.letters), row.speed, top_speed},
                  {&standard::speed_symbol_source()});
   if (fit == car::SymbolFit::winter_exception)
-    findings.add(Finding::new_winter_tyre_slower, {row.speed}, {&car::winter_exception_source()});
+    findings.add(finding::new_winter_tyre_slower, {row.speed}, {&car::winter_exception_source()});
 }
 
 void judge_adequacy(const SizeChangeCase& change, SizeChangeJudged& judged) {
   Findings& findings = judged.findings;
   const auto greatest = change.then.greatest();
   const auto symbol = change.then.symbol();
-  if (!greatest || !symbol) return findings.add(Finding::rating_unknown);
+  if (!greatest || !symbol) return findings.add(finding::rating_unknown);
   judge_worked_out(*greatest, findings);
   judged.rating = greatest;
   const car::Adequacy enough =
@@ -184,7 +184,7 @@ void judge_adequacy(const SizeChangeCase& change, SizeChangeJudged& judged) {
     judge_symbol_by_tyre_now(change.now.symbol(), *symbol, findings);
   if (change.now.tyre && change.now.tyre->construction && change.then.tyre->construction &&
       change.now.tyre->construction != change.then.tyre->construction)
-    findings.add(Finding::other_construction, {}, {&car::mixing_source()});
+    findings.add(finding::other_construction, {}, {&car::mixing_source()});
 }
 
 // ---- pressure ----
@@ -203,7 +203,7 @@ void judge_pressure(const SizeChangeCase& change, Findings& findings) {
       support->needed_at(*change.load, speed) + standard::pressure_gauge_error;
   if (*change.pressure < least)
     findings.add(
-        Finding::pressure_low_in_new_one,
+        finding::pressure_low_in_new_one,
         {Value::at_most(*change.pressure), Value::at_least(*change.load), Value::at_least(least)},
         {support->tyre().law.source, &patch::least_pressure_source()});
 }
@@ -219,7 +219,7 @@ void judge_equal_load(const SizeChangeCase& change, SizeChangeJudged& judged) {
       car::pressure_for_equal_load(now->law, greatest_now->mass, *change.pressure,
                                    then->second.value_or(then->law), greatest_then->mass);
   if (!judged.equal_pressure)
-    judged.findings.add(Finding::no_equal_pressure, {}, laws_of_equal_load(change));
+    judged.findings.add(finding::no_equal_pressure, {}, laws_of_equal_load(change));
 }
 
 }  // namespace
@@ -266,7 +266,7 @@ SizeChangeJudged judge_size_change(const SizeChangeCase& change) {
   if (change.then.tyre) judge_adequacy(change, judged);
   judge_pressure(change, findings);
   judge_equal_load(change, judged);
-  findings.add(Finding::who_decides, {}, {&advice::who_decides});
+  findings.add(finding::who_decides, {}, {&advice::who_decides});
   return judged;
 }
 

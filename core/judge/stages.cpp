@@ -54,7 +54,7 @@ bool may_be_run(const StagesCase& stages, std::size_t entry) {
 void judge_weather_given(const StagesCase& stages, Findings& findings) {
   Names without(stages);
   for (const std::size_t stage : stages.without_weather) without.add(stage);
-  if (!without.empty()) findings.add(Finding::weather_assumed, {without});
+  if (!without.empty()) findings.add(finding::weather_assumed, {without});
 }
 
 // A set that may be on in weather in which its pace is not safe: never called fit in silence.
@@ -76,8 +76,8 @@ void judge_pace(const StagesCase& stages, std::size_t set, Findings& findings) {
   std::string weathers;
   for (std::size_t w = 0; w < stage::weathers; ++w)
     if (in[w]) add_item(weathers, say(stage::weather_name(Weather(w))));
-  findings.add(unsafe(*where) >= likelier_than_not ? Finding::unsafe_weather_likely
-                                                   : Finding::unsafe_weather,
+  findings.add(unsafe(*where) >= likelier_than_not ? finding::unsafe_weather_likely
+                                                   : finding::unsafe_weather,
                {Value::kind(stages.sets[set]), weathers, stages.stages[*where],
                 Value::chance(unsafe(*where))},
                {stages.kind(set).pace_known});
@@ -93,9 +93,9 @@ void judge_window(const StagesCase& stages, std::size_t entry, Findings& finding
     if (*air > kind.hottest) hot.add(i);
   }
   if (!cold.empty())
-    findings.add(Finding::cold_tyres, {kind.label, kind.coolest, cold}, {kind.window_known});
+    findings.add(finding::cold_tyres, {kind.label, kind.coolest, cold}, {kind.window_known});
   if (!hot.empty())
-    findings.add(Finding::hot_tyres, {kind.label, kind.hottest, hot}, {kind.window_known});
+    findings.add(finding::hot_tyres, {kind.label, kind.hottest, hot}, {kind.window_known});
 }
 
 void judge_air(const StagesCase& stages, Findings& findings) {
@@ -103,16 +103,16 @@ void judge_air(const StagesCase& stages, Findings& findings) {
   Names unknown(stages);
   for (std::size_t i = 0; i < stages.event.stages.size(); ++i)
     if (!stages.event.stages[i].air) unknown.add(i);
-  if (!unknown.empty()) findings.add(Finding::air_unknown, {unknown});
+  if (!unknown.empty()) findings.add(finding::air_unknown, {unknown});
 }
 
 void judge_rules(const StagesCase& stages, Findings& findings) {
   const stage::Rules& rules = stages.event.rules;
-  if (rules.road_sections) findings.add(Finding::approval_mark, {}, {&advice::officials});
+  if (rules.road_sections) findings.add(finding::approval_mark, {}, {&advice::officials});
   for (std::size_t e = 0; e < stages.event.sets.size(); ++e) {
     const stage::SetKind& kind = stages.event.sets[e].kind;
     if (may_be_run(stages, e) && 1.0 - kind.land_high < rules.least_grooves - 1e-9)
-      findings.add(Finding::grooves, {kind.label, Value::number(100.0 * rules.least_grooves)},
+      findings.add(finding::grooves, {kind.label, Value::number(100.0 * rules.least_grooves)},
                    {kind.land_known});
   }
 }
@@ -135,7 +135,7 @@ void judge_likeliest(const StagesCase& stages, const Floating& one, GaugePressur
   if (!one.slick) values.push_back(Value::hold_to(one.hold_to));
   Sources sources = onset_sources();
   sources.push_back(&road_of(stages.event.stages[one.stage])->source);
-  findings.add(one.slick ? Finding::slick_on_stage : Finding::water_on_stage, std::move(values),
+  findings.add(one.slick ? finding::slick_on_stage : finding::water_on_stage, std::move(values),
                std::move(sources));
 }
 
@@ -153,7 +153,7 @@ void judge_not_measured(const StagesCase& stages, Findings& findings) {
     most = std::max(most, chance);
   }
   if (!not_measured.empty())
-    findings.add(most < seldom ? Finding::rare_water_not_measured : Finding::water_not_measured,
+    findings.add(most < seldom ? finding::rare_water_not_measured : finding::water_not_measured,
                  {not_measured});
 }
 
@@ -164,11 +164,11 @@ void judge_how_known(const StagesCase& stages, const std::vector<Floating>& aflo
   const auto on_any = [&](auto&& is) { return std::any_of(afloat.begin(), afloat.end(), is); };
   if (stages.cars.empty() || std::any_of(stages.cars.begin(), stages.cars.end(),
                                          [](const CarOnStages& car) { return !car.pressure; }))
-    findings.add(Finding::pressure_assumed_on_stages, {soft_stage_pressure});
+    findings.add(finding::pressure_assumed_on_stages, {soft_stage_pressure});
   if (on_any([&](const Floating& one) { return *stages.water[one.stage] > deepest_measured; }))
-    findings.add(Finding::beyond_measured_water_on_stage, {}, sources);
+    findings.add(finding::beyond_measured_water_on_stage, {}, sources);
   if (on_any([&](const Floating& one) { return stages.event.stages[one.stage].gravel > 0.0; }))
-    findings.add(Finding::loose_water, {}, sources);
+    findings.add(finding::loose_water, {}, sources);
 }
 
 std::vector<Floating> judge_water_on_stages(const StagesCase& stages, UnitSystem units,
@@ -179,9 +179,9 @@ std::vector<Floating> judge_water_on_stages(const StagesCase& stages, UnitSystem
     if (!stages.has_water(i)) continue;
     const Text& name = stages.stages[i];
     if (!(chance_of_water(stages.event.stages[i]) > 0.0))
-      findings.add(Finding::water_not_in_chances, {name});
+      findings.add(finding::water_not_in_chances, {name});
     if (*stages.water[i] >= water::deepest_to_enter) {
-      findings.add(Finding::deep_water_on_stage, {name, Value::water(*stages.water[i])},
+      findings.add(finding::deep_water_on_stage, {name, Value::water(*stages.water[i])},
                    {&advice::deep_water});
       continue;
     }
@@ -210,9 +210,9 @@ void judge_team(const StagesCase& stages, Findings& findings) {
       add_item(others, stages.cars[i].name);
   const Sources sources{&stage::wear_by_load_source()};
   if (others.empty())
-    findings.add(Finding::team_alike, {}, sources);
+    findings.add(finding::team_alike, {}, sources);
   else
-    findings.add(Finding::team_differs, {others}, sources);
+    findings.add(finding::team_differs, {others}, sources);
 }
 
 // ---- what would change it, and how exact it is ----
@@ -221,7 +221,7 @@ void judge_swing(const StagesCase& stages, Findings& findings) {
   const stage::Plan& plan = stages.plan;
   const auto add = [&](Finding what, Values values) {
     Found found{what, std::move(values), {&advice::stage_plan}};
-    if (!plan.swing_complete) found.remark = Finding::swing_cut_short;
+    if (!plan.swing_complete) found.remark = finding::swing_cut_short;
     findings.add(std::move(found));
   };
   if (plan.swing) {
@@ -229,26 +229,26 @@ void judge_swing(const StagesCase& stages, Findings& findings) {
     Values values{stages.stages[swing.stage], Value::number(100.0 * swing.wet_then),
                   Value::number(100.0 * swing.wet_now)};
     if (swing.set) values.push_back(stages.sets[*swing.set]);
-    add(swing.set ? Finding::swing_to_set : Finding::swing_to_none, std::move(values));
+    add(swing.set ? finding::swing_to_set : finding::swing_to_none, std::move(values));
   } else if (plan.first.size() > 1) {
-    add(Finding::no_swing, {});
+    add(finding::no_swing, {});
   }
   if (!plan.air_swing) return;
   const stage::AirSwing& swing = *plan.air_swing;
   const TemperatureDifference by = kelvin_difference(std::fabs(swing.kelvins));
   const bool colder = swing.kelvins < 0.0;
   if (swing.set)
-    add(colder ? Finding::colder_to_set : Finding::warmer_to_set, {by, stages.sets[*swing.set]});
+    add(colder ? finding::colder_to_set : finding::warmer_to_set, {by, stages.sets[*swing.set]});
   else
-    add(colder ? Finding::colder_to_none : Finding::warmer_to_none, {by});
+    add(colder ? finding::colder_to_none : finding::warmer_to_none, {by});
 }
 
 void judge_exactness(const StagesCase& stages, Findings& findings) {
   const Sources own{&advice::stage_plan};
-  if (stages.plan.wear_levels != 0) findings.add(Finding::wear_rounded, {}, own);
-  if (!stages.plan.every_path) findings.add(Finding::paths_drawn, {}, own);
+  if (stages.plan.wear_levels != 0) findings.add(finding::wear_rounded, {}, own);
+  if (!stages.plan.every_path) findings.add(finding::paths_drawn, {}, own);
   if (stages.attitude == stage::Attitude::steady)
-    findings.add(Finding::time_step, {Value::seconds_lost(seconds(stages.plan.time_step))},
+    findings.add(finding::time_step, {Value::seconds_lost(seconds(stages.plan.time_step))},
                  {&stage::tail_source()});
 }
 
@@ -305,14 +305,14 @@ CarOnStages first_afloat(const std::vector<CarOnStages>& cars) {
 
 void judge_set_tread(const stage::SetKind& kind, Length tread, Findings& findings) {
   if (kind.slick())
-    findings.add(Finding::slick_tread);
+    findings.add(finding::slick_tread);
   else if (tread > kind.new_tread + standard::tread_gauge_error)
-    findings.add(Finding::tread_above_new,
+    findings.add(finding::tread_above_new,
                  {kind.label, Value::depth(tread), Value::depth(kind.new_tread)});
 }
 
 std::vector<Floating> judge_stages(const StagesCase& stages, UnitSystem units, Findings& findings) {
-  findings.add(Finding::why_this_set, {stages.kind(stages.first()).why},
+  findings.add(finding::why_this_set, {stages.kind(stages.first()).why},
                plan_sources(stages.event));
   judge_weather_given(stages, findings);
   for (std::size_t s = 0; s < stages.sets.size(); ++s) judge_pace(stages, s, findings);
@@ -322,7 +322,7 @@ std::vector<Floating> judge_stages(const StagesCase& stages, UnitSystem units, F
   judge_team(stages, findings);
   judge_swing(stages, findings);
   judge_exactness(stages, findings);
-  findings.add(Finding::officials_decide, {}, {&advice::officials});
+  findings.add(finding::officials_decide, {}, {&advice::officials});
   return afloat;
 }
 

@@ -29,26 +29,26 @@ void judge_tread(const StopCase& stop, Findings& findings) {
   const standard::TreadLaw& law = *standard::find_tread_law("elsewhere");
   const Length tread = stop.grip.tread;
   if (tread < law.least && grip::groove_credit(*stop.grip.tyre) > 0.0)
-    findings.add(Finding::tread_under_most_laws, {Value::depth(tread), Value::depth(law.least)},
+    findings.add(finding::tread_under_most_laws, {Value::depth(tread), Value::depth(law.least)},
                  {&law.source});
 }
 
 void judge_given(const StopCase& stop, Findings& findings) {
-  if (!stop.tread_given) findings.add(Finding::tread_assumed, {Value::depth(usual_tread)});
+  if (!stop.tread_given) findings.add(finding::tread_assumed, {Value::depth(usual_tread)});
   judge_tread(stop, findings);
   if (stop.by_ruler && *stop.by_ruler < stop.grip.film)
-    findings.add(Finding::wetter_than_measured,
+    findings.add(finding::wetter_than_measured,
                  {Value::water(stop.grip.film), Value::water(*stop.by_ruler)});
   const BendGiven& bend = stop.bend;
   if (!bend.radius_found() && (bend.chord || bend.sagitta || bend.bank))
-    findings.add(Finding::bend_not_judged);
+    findings.add(finding::bend_not_judged);
   if (stop.reaction() < grip::median_reaction)
     findings.add(
-        Finding::reaction_quick,
+        finding::reaction_quick,
         {Value::seconds(stop.reaction()), Value::number(in_seconds(grip::median_reaction), 1)},
         {&grip::reaction_source});
   if (stop.speed > end_of_tables)
-    findings.add(Finding::beyond_tables, {end_of_tables}, {&grip::handbook_source});
+    findings.add(finding::beyond_tables, {end_of_tables}, {&grip::handbook_source});
 }
 
 // ---- water: above the onset of floating no friction is to be trusted ----
@@ -59,7 +59,7 @@ void judge_deep_water(Findings& findings) {
   Limit limit = fixed_limit(LimitName::deep_water, Speed(), {}, deepest, sources);
   limit.shown = Limit::Shown::do_not_enter;
   findings.add(std::move(limit));
-  findings.add(Finding::deep_water, deepest, sources);
+  findings.add(finding::deep_water, deepest, sources);
 }
 
 const standard::RoadSurface& road_of(const StopCase& stop) {
@@ -80,7 +80,7 @@ void limit_by_water(const StopCase& stop, const water::SpeedBand& onset, UnitSys
                    &water::clearing_source(), &road_of(stop).source};
   add_once(limit.sources, onset_sources());
   if (stop.speed > floor_to_five(limit.kept(), units))
-    findings.add(stop.speed > onset.central ? Finding::floats : Finding::may_float,
+    findings.add(stop.speed > onset.central ? finding::floats : finding::may_float,
                  {stop.speed, Value::water(stop.grip.film)}, limit.sources);
   findings.add(std::move(limit));
 }
@@ -98,9 +98,9 @@ void judge_film(const StopCase& stop, UnitSystem units, StopJudged& judged) {
   // In a film in which treads like this one were seen to brake, only where it is likely.
   const bool seen_to_brake = grip.film <= braked_in && !(grip.tread * credit < worn_tread);
   judged.floats = judged.may_float && !(seen_to_brake && stop.speed <= judged.onset->central);
-  if (!stop.by_ruler) judged.findings.add(Finding::water_assumed, {Value::water(grip.film)});
-  if (!stop.pressure) judged.findings.add(Finding::pressure_assumed, {soft_pressure});
-  if (!is_paved(stop)) judged.findings.add(Finding::unpaved_water);
+  if (!stop.by_ruler) judged.findings.add(finding::water_assumed, {Value::water(grip.film)});
+  if (!stop.pressure) judged.findings.add(finding::pressure_assumed, {soft_pressure});
+  if (!is_paved(stop)) judged.findings.add(finding::unpaved_water);
 }
 
 // ---- the stop itself ----
@@ -111,23 +111,23 @@ void judge_friction(const StopCase& stop, StopJudged& judged) {
   const Phrase warmth = grip::heat_caution(*stop.grip.rubber, heat);
   if (!warmth.empty())
     judged.findings.add(
-        heat == grip::Heat::too_hot ? Finding::rubber_too_hot : Finding::rubber_may_be_cold,
+        heat == grip::Heat::too_hot ? finding::rubber_too_hot : finding::rubber_may_be_cold,
         {warmth}, {&grip::rubber_heat_source});
   std::string unknown;
   for (const Phrase sentence : judged.friction.unknown)
     if (sentence != warmth) unknown = sentences({unknown, say(sentence)});
-  judged.findings.add(Finding::not_known, {unknown});
+  judged.findings.add(finding::not_known, {unknown});
 }
 
 void judge_no_stop(const StopCase& stop, bool never, Findings& findings) {
   const Sources sources{&grip::limits_source, &grip::stopping_source};
   const bool steep = grip::deceleration(grip::Grip(stop.grip).at(Speed()).low, stop.grade) <= 0.0;
   if (!steep) {
-    findings.add(never ? Finding::will_not_stop : Finding::may_not_stop, {}, sources);
+    findings.add(never ? finding::will_not_stop : finding::may_not_stop, {}, sources);
     return;
   }
   findings.add(fixed_limit(LimitName::grade, Speed(), {}, {}, sources));
-  findings.add(never ? Finding::will_not_stop_on_grade : Finding::may_not_stop_on_grade, {},
+  findings.add(never ? finding::will_not_stop_on_grade : finding::may_not_stop_on_grade, {},
                sources);
 }
 
@@ -139,7 +139,7 @@ void judge_braking(const StopCase& stop, StopJudged& judged) {
   const Length taught = grip::highway_code(stop.speed).braking;
   if (!stop.seen && *judged.braking.central > taught)
     judged.findings.add(
-        Finding::longer_than_taught,
+        finding::longer_than_taught,
         {Value::estimated_distance(*judged.braking.central), Value::distance(taught)},
         {&grip::limits_source, &grip::highway_code_source});
 }
@@ -166,13 +166,13 @@ struct TooFast {
   Finding past_any;
   Finding perhaps_any;
 };
-constexpr TooFast for_sight{Finding::too_fast_to_see, Finding::may_be_too_fast_to_see,
-                            Finding::no_speed_to_see, Finding::may_be_no_speed_to_see};
-constexpr TooFast for_bend{Finding::too_fast_for_bend, Finding::may_be_too_fast_for_bend,
-                           Finding::no_speed_for_bend, Finding::may_be_no_speed_for_bend};
-constexpr TooFast for_obstacle{Finding::hits_obstacle, Finding::may_hit_obstacle,
-                               Finding::hits_obstacle_at_any_speed,
-                               Finding::may_hit_obstacle_at_any_speed};
+constexpr TooFast for_sight{finding::too_fast_to_see, finding::may_be_too_fast_to_see,
+                            finding::no_speed_to_see, finding::may_be_no_speed_to_see};
+constexpr TooFast for_bend{finding::too_fast_for_bend, finding::may_be_too_fast_for_bend,
+                           finding::no_speed_for_bend, finding::may_be_no_speed_for_bend};
+constexpr TooFast for_obstacle{finding::hits_obstacle, finding::may_hit_obstacle,
+                               finding::hits_obstacle_at_any_speed,
+                               finding::may_hit_obstacle_at_any_speed};
 
 void judge_too_fast(Speed speed, Speed sure, bool past, const TooFast& which,
                     const Sources& sources, Findings& findings) {
@@ -237,12 +237,12 @@ void conclude(const StopCase& stop, UnitSystem units, StopJudged& judged) {
   Findings& findings = judged.findings;
   stop_where_no_speed_helps(findings);
   if (findings.limits.empty())
-    findings.add(Finding::nothing_limits);
+    findings.add(finding::nothing_limits);
   else if (findings.limits.front().kept() > end_of_tables)
     findings.add(
         fixed_limit(LimitName::end_of_tables, end_of_tables, {}, {}, {&grip::handbook_source}));
   judged.hold = hold_to(findings, units);
-  if (stop.is_wet()) findings.add(Finding::wet_road, {}, {&advice::wet_braking});
+  if (stop.is_wet()) findings.add(finding::wet_road, {}, {&advice::wet_braking});
 }
 
 }  // namespace

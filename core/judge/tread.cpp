@@ -17,10 +17,10 @@ constexpr int heavy_load_index = 122;
 
 Finding winter_finding(const standard::WinterRule& rule, bool winter_tyre, bool under) {
   if (!winter_tyre)
-    return under ? Finding::winter_law_any_tyre_under : Finding::winter_law_any_tyre_at;
+    return under ? finding::winter_law_any_tyre_under : finding::winter_law_any_tyre_at;
   if (rule.else_counts_as_summer_tyre)
-    return under ? Finding::winter_law_else_summer_under : Finding::winter_law_else_summer_at;
-  return under ? Finding::winter_law_winter_tyre_under : Finding::winter_law_winter_tyre_at;
+    return under ? finding::winter_law_else_summer_under : finding::winter_law_else_summer_at;
+  return under ? finding::winter_law_winter_tyre_under : finding::winter_law_winter_tyre_at;
 }
 
 // Has the law of winter its say? Then advice is silent.
@@ -49,10 +49,10 @@ bool judge_law(const TyreCase& tyre, Findings& findings) {
     case Clearance::under:
       findings.add(fixed_limit(LimitName::tread_law, Speed(), {},
                                {law.place, least, law.where_measured}, sources));
-      findings.add(Finding::tread_law, {tread, law.place, least}, sources);
+      findings.add(finding::tread_law, {tread, law.place, least}, sources);
       return true;
     case Clearance::at:
-      findings.add(Finding::tread_at_law, {tread, least, law.place}, sources);
+      findings.add(finding::tread_at_law, {tread, least, law.place}, sources);
       return true;
     case Clearance::clear:
       break;
@@ -76,12 +76,12 @@ std::optional<WinterClearance> winter_clearance(const standard::TreadLaw& law, L
 }
 
 bool is_winter_law(Finding finding) {
-  return id_of(finding) == id_of(Finding::winter_law_winter_tyre_under);
+  return id_of(finding) == id_of(finding::winter_law_winter_tyre_under);
 }
 
 void judge_low_tread(Length tread, Findings& findings) {
   if (tread <= low_tread)
-    findings.add(Finding::tread_low, {Value::depth(low_tread)}, {&advice::low_tread});
+    findings.add(finding::tread_low, {Value::depth(low_tread)}, {&advice::low_tread});
 }
 
 void judge_tread(const TyreCase& tyre, Findings& findings) {
@@ -90,14 +90,14 @@ void judge_tread(const TyreCase& tyre, Findings& findings) {
   if (tyre.law != nullptr && tyre.kind != nullptr) {
     by_law = judge_law(tyre, findings);
     if (!judge_winter_law(tyre, findings) && tyre.kind->winter && *tyre.tread < of_a_winter_tyre)
-      findings.add(Finding::winter_tread, {Value::depth(of_a_winter_tyre)},
+      findings.add(finding::winter_tread, {Value::depth(of_a_winter_tyre)},
                    {&advice::winter_tread});
     if (tyre.size && tyre.size->service && tyre.size->service->load_index >= heavy_load_index &&
         !tyre.size->light_truck)
-      findings.add(Finding::heavy_vehicle, {}, {&tyre.law->source});
+      findings.add(finding::heavy_vehicle, {}, {&tyre.law->source});
   }
   if (*tyre.tread > deepest_usual)
-    findings.add(Finding::tread_deep, {Value::depth(*tyre.tread), Value::depth(deepest_usual)});
+    findings.add(finding::tread_deep, {Value::depth(*tyre.tread), Value::depth(deepest_usual)});
   if (!by_law) judge_low_tread(*tyre.tread, findings);
 }
 

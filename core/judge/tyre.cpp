@@ -47,17 +47,17 @@ bool marked_not_for_road(const sidewall::Reading& tyre) {
 
 void judge_sidewall(const TyreCase& tyre, Findings& findings) {
   const sidewall::Reading& size = *tyre.size;
-  for (const std::string& text : size.assumed) findings.add(Finding::assumed, {text});
-  for (const std::string& text : size.unsaid) findings.add(Finding::unsaid, {text});
+  for (const std::string& text : size.assumed) findings.add(finding::assumed, {text});
+  for (const std::string& text : size.unsaid) findings.add(finding::unsaid, {text});
   if (!size.candidates.empty())
-    findings.add(Finding::ambiguous_size, {size.canonical, sidewall::family_name(size.family),
+    findings.add(finding::ambiguous_size, {size.canonical, sidewall::family_name(size.family),
                                            Value::either(size.candidates)});
   for (const sidewall::Mark& mark : size.marks)
     if (mark.id == "not_understood")
-      findings.add(Finding::not_understood, {Value::quoted(mark.value)});
+      findings.add(finding::not_understood, {Value::quoted(mark.value)});
   if (tyre.kind != nullptr && !tyre.kind->competition && marked_not_for_road(size))
-    findings.add(Finding::marked_not_for_road);
-  if (size.run_flat) findings.add(Finding::run_flat);
+    findings.add(finding::marked_not_for_road);
+  if (size.run_flat) findings.add(finding::run_flat);
 }
 
 void judge_speed_symbol(const TyreCase& tyre, Findings& findings) {
@@ -65,19 +65,19 @@ void judge_speed_symbol(const TyreCase& tyre, Findings& findings) {
   if (tyre.size->temporary_spare) {
     findings.add(fixed_limit(LimitName::temporary_spare, of_a_temporary_spare, {}, {},
                              {&advice::temporary_spare}));
-    findings.add(Finding::temporary_spare, {}, {&advice::temporary_spare});
+    findings.add(finding::temporary_spare, {}, {&advice::temporary_spare});
   }
   if (symbol)
     limit_by_symbol(*tyre.size, *symbol, findings);
   else if (!tyre.size->temporary_spare)
-    findings.add(Finding::speed_symbol_unknown, {speed_without_symbol});
+    findings.add(finding::speed_symbol_unknown, {speed_without_symbol});
   if (symbol && tyre.intended) judge_symbol(*symbol, *tyre.intended, findings);
 }
 
 void judge_symbol(SpeedSymbol symbol, Speed intended, Findings& findings) {
   const auto& row = standard::speed_row(symbol);
   if (intended > row.speed)
-    findings.add(Finding::speed_above_symbol, {intended, std::string(row.letters), row.speed},
+    findings.add(finding::speed_above_symbol, {intended, std::string(row.letters), row.speed},
                  {&standard::speed_symbol_source()});
 }
 

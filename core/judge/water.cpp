@@ -14,10 +14,10 @@ bool is_slick(const standard::TyreKind& kind) { return kind.groove_credit == 0.0
 
 void judge_thin_film(const TyreCase& tyre, Findings& findings) {
   if (*tyre.water <= Length()) {
-    findings.add(Finding::no_dynamic_aquaplaning);
-    if (is_slick(*tyre.kind)) findings.add(Finding::slick_on_wet);
+    findings.add(finding::no_dynamic_aquaplaning);
+    if (is_slick(*tyre.kind)) findings.add(finding::slick_on_wet);
   }
-  findings.add(Finding::thin_film, {}, {&advice::thin_film, &advice::wet_braking});
+  findings.add(finding::thin_film, {}, {&advice::thin_film, &advice::wet_braking});
 }
 
 std::optional<water::SpeedBand> onset_of(const TyreCase& tyre) {
@@ -52,15 +52,15 @@ void limit_by_water(const TyreCase& tyre, const water::SpeedBand& onset, Finding
     limit.shown = Limit::Shown::do_not_enter;
     limit.why = deepest;
     limit.sources.push_back(&advice::deep_water);
-    findings.add(Finding::deep_water, deepest, {&advice::deep_water});
+    findings.add(finding::deep_water, deepest, {&advice::deep_water});
   } else if (is_slick(*tyre.kind)) {
-    findings.add(Finding::slick_in_water, {}, {&water::clearing_source()});
+    findings.add(finding::slick_in_water, {}, {&water::clearing_source()});
   } else if (!tyre.intended) {
-    findings.add(Finding::standing_water);
+    findings.add(finding::standing_water);
   }
   if (water > deepest_measured && water < water::deepest_to_enter)
-    findings.add(Finding::beyond_measured_water);
-  if (!tyre.surface->paved) findings.add(Finding::unpaved);
+    findings.add(finding::beyond_measured_water);
+  if (!tyre.surface->paved) findings.add(finding::unpaved);
   findings.add(std::move(limit));
 }
 
@@ -78,9 +78,9 @@ const Sources& onset_sources() {
 
 std::optional<water::SpeedBand> judge_water(const TyreCase& tyre, Findings& findings) {
   if (tyre.kind == nullptr) return std::nullopt;
-  if (tyre.kind->competition) findings.add(Finding::competition_tyre);
+  if (tyre.kind->competition) findings.add(finding::competition_tyre);
   if (!tyre.water) {
-    if (tyre.water_asked) findings.add(Finding::water_not_given);
+    if (tyre.water_asked) findings.add(finding::water_not_given);
     return std::nullopt;
   }
   judge_thin_film(tyre, findings);

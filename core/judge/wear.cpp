@@ -25,7 +25,7 @@ void judge_rise(const LoggedTyre& tyre, const wear::Rise& rise, Findings& findin
   if (rise.at == 0) return;
   const wear::Log& log = tyre.log;
   const long day = log.readings()[rise.at].day;
-  findings.add(day != log.last_day() ? Finding::tread_rose_and_stayed : Finding::tread_rose_once,
+  findings.add(day != log.last_day() ? finding::tread_rose_and_stayed : finding::tread_rose_once,
                {tyre.name(), Value::depth(log.least_of(day)), Value::month(day),
                 Value::depth(rise.before), Value::earlier_readings(rise.at)});
 }
@@ -34,7 +34,7 @@ void judge_odometer(const LoggedTyre& tyre, const wear::RunsBack& back, Findings
   const auto day = [](const wear::Reading& reading) {
     return standard::write_iso_date(standard::date_of(reading.day));
   };
-  findings.add(Finding::odometer_back,
+  findings.add(finding::odometer_back,
                {tyre.name(), Value::odometer(*back.low.odometer), day(back.low),
                 Value::odometer(*back.high.odometer), day(back.high)});
 }
@@ -45,25 +45,25 @@ void judge_latest(const LoggedTyre& tyre, const standard::TreadLaw& law, Finding
   const Value least = Value::depth(law.least);
   switch (clearance(latest, law.least)) {
     case Clearance::under:
-      return findings.add(Finding::logged_tread_law, {tyre.name(), now, law.place, least},
+      return findings.add(finding::logged_tread_law, {tyre.name(), now, law.place, least},
                           {&law.source});
     case Clearance::at:
-      return findings.add(Finding::logged_tread_at_law, {tyre.name(), now, least, law.place},
+      return findings.add(finding::logged_tread_at_law, {tyre.name(), now, least, law.place},
                           {&law.source});
     case Clearance::clear:
       break;
   }
   if (latest <= low_tread)
-    findings.add(Finding::logged_tread_low, {tyre.name(), now}, {&advice::low_tread});
+    findings.add(finding::logged_tread_low, {tyre.name(), now}, {&advice::low_tread});
 }
 
 Finding winter_finding(bool any_tyre, const WinterClearance& winter) {
   const bool under = winter.tread == Clearance::under;
   if (!winter.in_season)
-    return any_tyre ? Finding::logged_winter_any_tyre_later : Finding::logged_winter_tyre_later;
+    return any_tyre ? finding::logged_winter_any_tyre_later : finding::logged_winter_tyre_later;
   if (any_tyre)
-    return under ? Finding::logged_winter_any_tyre_under : Finding::logged_winter_any_tyre_at;
-  return under ? Finding::logged_winter_tyre_under : Finding::logged_winter_tyre_at;
+    return under ? finding::logged_winter_any_tyre_under : finding::logged_winter_any_tyre_at;
+  return under ? finding::logged_winter_tyre_under : finding::logged_winter_tyre_at;
 }
 
 // What the law of winter asks of any tyre, and what it asks of a winter tyre if this is one. Under
@@ -85,19 +85,19 @@ void judge_log_age(const LoggedTyre& tyre, long today, Findings& findings) {
   const long since = log.readings()[log.last_rise(wear::another_tyre).at].day;
   judge_age(tyre.name(), static_cast<double>(today - since) / wear::days_a_year, findings);
   if (today - log.last_day() > still_good_days)
-    findings.add(Finding::old_reading, {tyre.name(), Value::month(log.last_day())});
+    findings.add(finding::old_reading, {tyre.name(), Value::month(log.last_day())});
 }
 
 void judge_rate(const LoggedTyre& tyre, const wear::Wear& wear, Findings& findings) {
   if (wear.counted.size() >= enough_to_be_odd)
     for (const wear::Reading& reading : wear.counted)
       if (wear::is_odd(*wear.by_day, {static_cast<double>(reading.day), reading.depth}))
-        findings.add(Finding::odd_reading,
+        findings.add(finding::odd_reading,
                      {tyre.name(), Value::depth(reading.depth), Value::month(reading.day)});
   if (!(wear.by_day->per_unit > Length()))
-    findings.add(Finding::no_wear_seen, {tyre.name()});
+    findings.add(finding::no_wear_seen, {tyre.name()});
   else if (!(wear.by_day->low > Length()))
-    findings.add(Finding::wear_not_certain, {tyre.name()});
+    findings.add(finding::wear_not_certain, {tyre.name()});
 }
 
 // Is it down to what the law asks by now, or soon?
@@ -112,11 +112,11 @@ void judge_due(const LoggedTyre& tyre, const wear::Rate& by_day, const DepthAhea
   };
   const auto now = static_cast<double>(day);
   if (until.central && *until.central < now)
-    add(Finding::law_passed, *until.central);
+    add(finding::law_passed, *until.central);
   else if (*until.earliest < now)
-    add(Finding::law_perhaps_passed, *until.earliest);
+    add(finding::law_perhaps_passed, *until.earliest);
   else if (*until.earliest < now + soon)
-    add(Finding::law_soon, *until.earliest);
+    add(finding::law_soon, *until.earliest);
 }
 
 }  // namespace
@@ -140,7 +140,7 @@ wear::Wear judge_log(const LoggedTyre& tyre, const standard::TreadLaw* law, stan
   }
   judge_log_age(tyre, day, findings);
   if (!wear.by_day) {
-    findings.add(Finding::one_reading, {tyre.name()});
+    findings.add(finding::one_reading, {tyre.name()});
     return wear;
   }
   judge_rate(tyre, wear, findings);
@@ -165,10 +165,10 @@ void judge_pairs(const std::vector<LoggedTyre>& tyres, Findings& findings) {
     findings.add(uneven, {lower->name(), Value::worn(gap), deeper->name()},
                  {&advice::tread_differences});
   };
-  pair(Corner::front_left, Corner::front_right, Finding::unevenly_worn_across);
-  pair(Corner::rear_left, Corner::rear_right, Finding::unevenly_worn_across);
-  pair(Corner::front_left, Corner::rear_left, Finding::unevenly_worn_along);
-  pair(Corner::front_right, Corner::rear_right, Finding::unevenly_worn_along);
+  pair(Corner::front_left, Corner::front_right, finding::unevenly_worn_across);
+  pair(Corner::rear_left, Corner::rear_right, finding::unevenly_worn_across);
+  pair(Corner::front_left, Corner::rear_left, finding::unevenly_worn_along);
+  pair(Corner::front_right, Corner::rear_right, finding::unevenly_worn_along);
 }
 
 }  // namespace treadwater::judge

@@ -2,17 +2,10 @@
 
 namespace treadwater::sheets {
 
-void AnswerBuilder::figure(const char* id, Text label, double value, std::string_view unit,
-                           Text text, Sources sources, Text note, std::optional<Band> band) {
-  Figure figure{id,
-                std::move(label),
-                value,
-                unit,
-                {},
-                {},
-                std::move(text),
-                std::move(note),
-                std::move(sources)};
+void AnswerBuilder::figure(const char* id, TextView label, double value, std::string_view unit,
+                           TextView text, judge::SomeSources sources, TextView note,
+                           std::optional<Band> band) {
+  Figure figure{id, label.kept(), value, unit, {}, {}, text.kept(), note.kept(), sources.kept()};
   if (band) {
     figure.low = band->low;
     figure.high = band->high;
@@ -20,8 +13,8 @@ void AnswerBuilder::figure(const char* id, Text label, double value, std::string
   answer_.figures.push_back(std::move(figure));
 }
 
-void AnswerBuilder::speak(Text text) {
-  answer_.spoken.push_back({"radio", Phrase("To read out"), std::move(text)});
+void AnswerBuilder::speak(TextView text) {
+  answer_.spoken.push_back({"radio", Phrase("To read out"), text.kept()});
 }
 
 void AnswerBuilder::take_problems(FormReader& form) { answer_.problems = form.take_problems(); }
@@ -39,7 +32,7 @@ void AnswerBuilder::conclude(const judge::Verdict& verdict, const VerdictWords& 
   Verdict told{verdict.level, words.fit};
   if (verdict.level != Level::note) {
     const std::string why = reasons(verdict, units_);
-    std::vector<Gap> gaps(words.values.begin(), words.values.end());
+    std::vector<TextView> gaps(words.values.begin(), words.values.end());
     gaps.emplace_back(why);
     told.text = sentences(
         {words.before,

@@ -39,9 +39,9 @@ class AnswerBuilder {
     double low;
     double high;
   };
-  void figure(const char* id, Text label, double value, std::string_view unit, Text text,
-              Sources sources, Text note = {}, std::optional<Band> band = {});
-  void speak(Text text);  // the sentence to read out
+  void figure(const char* id, TextView label, double value, std::string_view unit, TextView text,
+              judge::SomeSources sources, TextView note = {}, std::optional<Band> band = {});
+  void speak(TextView text);  // the sentence to read out
 
   void take_problems(FormReader& form);
   void tell(const judge::Findings& findings);  // cautions and limits

@@ -7,17 +7,6 @@
 namespace treadwater::sheets {
 namespace {
 
-struct Saying {
-  Phrase reason;
-  Phrase sentence;
-};
-
-constexpr Saying sayings[] = {
-#define TREADWATER_FINDING(name, id, level, cure, reason, sentence) {reason, sentence},
-#include "core/judge/findings.inc"
-#undef TREADWATER_FINDING
-};
-
 struct LimitSaying {
   Phrase label;
   Phrase why;
@@ -29,16 +18,13 @@ constexpr LimitSaying limit_sayings[] = {
 #undef TREADWATER_LIMIT
 };
 
-const Saying& saying_of(judge::Finding finding) {
-  return sayings[static_cast<std::size_t>(finding)];
-}
 const LimitSaying& saying_of(const judge::Limit& limit) {
   return limit_sayings[static_cast<std::size_t>(limit.what)];
 }
 
 std::string filled(Phrase phrase, const std::vector<std::string>& texts) {
   if (phrase.empty()) return {};
-  std::vector<Gap> gaps;
+  std::vector<TextView> gaps;
   for (const std::string& text : texts) gaps.emplace_back(text);
   return say(phrase, gaps.data(), gaps.size());
 }
@@ -51,27 +37,27 @@ std::vector<std::string> written(const judge::Values& values, UnitSystem units) 
 
 std::vector<std::string> written(const judge::Found& found, UnitSystem units) {
   std::vector<std::string> texts = written(found.values, units);
-  if (found.about) {
-    texts.push_back(label(*found.about, units));
-    texts.push_back(speeds(*found.about, units));
+  if (!found.about.empty()) {
+    texts.push_back(label(found.about.front(), units));
+    texts.push_back(speeds(found.about.front(), units));
   }
   return texts;
 }
 
 // Without those whose it is.
 std::string own_reason(const judge::Found& found, UnitSystem units) {
-  return filled(saying_of(found.what).reason,
+  return filled(found.what.row().reason,
                 found.of_reason.empty() ? written(found, units) : written(found.of_reason, units));
 }
 
 std::string own_sentence(const judge::Found& found, UnitSystem units) {
-  const Phrase phrase = saying_of(found.what).sentence;
+  const Phrase phrase = found.what.row().sentence;
   // What is a whole sentence already stands as it is.
   if (phrase.empty()) return found.values.empty() ? "" : write(found.values.front(), units);
   std::string said = filled(phrase, written(found, units));
   if (!found.values.empty() && found.values.front().as() == judge::Value::As::kind)
     said = at_head(said);
-  return found.remark ? sentences({said, say(saying_of(*found.remark).sentence)}) : said;
+  return found.remark ? sentences({said, say(found.remark->row().sentence)}) : said;
 }
 
 }  // namespace

@@ -70,11 +70,7 @@ Speaking::~Speaking() { speak(static_cast<const Language*>(before_)); }
 
 std::string_view spoken(Phrase phrase) {
   if (language_spoken == nullptr || phrase.empty()) return phrase.english();
-  if (phrase.context().empty()) return counterpart(phrase.english(), phrase.english());
-  std::string key(phrase.context());
-  key += '\x04';
-  key += phrase.english();
-  return counterpart(key, phrase.english());
+  return counterpart(phrase.key(), phrase.english());
 }
 
 bool translating() { return language_spoken != nullptr; }

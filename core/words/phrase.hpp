@@ -15,23 +15,29 @@
 namespace treadwater {
 
 // A sentence, clause or label of ours, in English, whole, with a # for each gap. The literal is its
-// key in the catalogues (web/languages), which are gathered from the words `Phrase(` and `say(`;
-// so it can be made of a literal only. `context` parts two meanings of one English text.
+// key in the catalogues (web/languages), which are gathered from the words `Phrase(` and `say(`; so
+// it can be made of a literal only. Where one English text has two meanings, a context and U+0004
+// stand before it: Phrase("of a road\x04" "wet").
+//
+// It is one pointer, which a function takes in a register: there are a thousand of them in a
+// module.
 class Phrase {
  public:
   constexpr Phrase() = default;
   template <std::size_t N>
-  explicit constexpr Phrase(const char (&english)[N], std::string_view context = {})
-      : english_(english, N - 1), context_(context) {}
+  explicit constexpr Phrase(const char (&literal)[N]) : key_(literal) {}
 
-  constexpr std::string_view english() const { return english_; }
-  constexpr std::string_view context() const { return context_; }
-  constexpr bool empty() const { return english_.empty(); }
-  bool operator==(const Phrase&) const = default;
+  constexpr std::string_view key() const { return key_; }  // with its context
+  constexpr std::string_view english() const {
+    const std::string_view all = key_;
+    const std::size_t context = all.find('\x04');
+    return context == std::string_view::npos ? all : all.substr(context + 1);
+  }
+  constexpr bool empty() const { return *key_ == '\0'; }
+  constexpr bool operator==(const Phrase& other) const { return key() == other.key(); }
 
  private:
-  std::string_view english_;
-  std::string_view context_;
+  const char* key_ = "";
 };
 
 // What a person typed, fit to be repeated: white space folded, control characters and broken UTF-8

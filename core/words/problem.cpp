@@ -45,6 +45,37 @@ std::string units_of(Dimension d) {
   return say(words_of(d).units, {celsius, fahrenheit});
 }
 
+// The gaps are the label, what was written, and then the example or what the code tells more.
+struct Sentence {
+  std::string_view code;
+  Phrase phrase;
+};
+constexpr Sentence sentences_of_codes[] = {
+    {"too_long", Phrase("#: # is # characters long. One number and its unit would do, such as #.")},
+    {"no_number",
+     Phrase("#: # has no number that can be read. A number and its unit would do, such "
+            "as #.")},
+    {"bad_fraction", Phrase("#: # divides by nothing.")},
+    {"two_numbers", Phrase("#: # holds more than one number. Give one, such as #.")},
+    {"too_large", Phrase("#: # is larger than any number this can use. #")},
+    {"unit_needed", Phrase("#: # is a fraction without its unit. Add it, such as #.")},
+    {"unknown_unit", Phrase("#: #: the unit # is not known here. Use #, such as #.")},
+    {"wrong_dimension", Phrase("#: # is #, and # is asked for: use #, such as #.")},
+    {"thousands", Phrase("#: # can be read as # or as #. Write the one that is meant so.")},
+    {"below_range", Phrase("#: # is less than this can use. #")},
+    {"above_range", Phrase("#: # is more than this can use. #")},
+};
+
+Phrase sentence_of(const ReadProblem& problem, const QuantityRequest& request) {
+  if (problem.divides_twice) return Phrase("#: # divides twice. Something like # would do.");
+  if (problem.code == "below_range" && problem.number < 0 &&
+      request.dimension != Dimension::temperature)
+    return Phrase("#: # is below zero. #");
+  for (const Sentence& sentence : sentences_of_codes)
+    if (sentence.code == problem.code) return sentence.phrase;
+  return {};
+}
+
 }  // namespace
 
 std::string say_missing(Phrase label, std::string_view example) {
@@ -54,50 +85,31 @@ std::string say_missing(Phrase label, std::string_view example) {
 std::string say(const ReadProblem& problem, Phrase label, const QuantityRequest& request) {
   const std::string_view code = problem.code;
   const std::string example = quantity_in_words(request.example);
-  const std::string quoted = in_quotes(problem.written);
-  const auto with = [&](Phrase sentence, const std::string& more) {
-    return say(sentence, {label, quoted, more, example});
-  };
-  const std::string range =
-      say("Anything from # to # would do.",
-          {bound_in_words(request.least_text), bound_in_words(request.most_text)});
   if (code == "missing") return say_missing(label, request.example);
-  if (code == "too_long")
-    return with(Phrase("#: # is # characters long. One number and its unit would do, such as #."),
-                std::to_string(problem.length));
-  if (code == "no_number")
-    return with(Phrase("#: # has no number that can be read. A number and its unit would do, such "
-                       "as #."),
-                example);
-  if (code == "bad_fraction") return with(Phrase("#: # divides by nothing."), "");
-  if (code == "two_numbers")
-    return with(problem.divides_twice
-                    ? Phrase("#: # divides twice. Something like # would do.")
-                    : Phrase("#: # holds more than one number. Give one, such as #."),
-                example);
-  if (code == "too_large")
-    return with(Phrase("#: # is larger than any number this can use. #"), range);
-  if (code == "unit_needed")
-    return with(Phrase("#: # is a fraction without its unit. Add it, such as #."), example);
-  if (code == "unknown_unit")
-    return say("#: #: the unit # is not known here. Use #, such as #.",
-               {label, quoted, in_quotes(problem.unit), units_of(request.dimension), example});
-  if (code == "wrong_dimension")
-    return say("#: # is #, and # is asked for: use #, such as #.",
-               {label, quoted, words_of(problem.dimension).noun, words_of(request.dimension).noun,
-                units_of(request.dimension), example});
-  if (code == "thousands")
-    return say("#: # can be read as # or as #. Write the one that is meant so.",
-               {label, quoted, trimmed(problem.number, 3), trimmed(1000.0 * problem.number, 0)});
-  if (code == "below_range")
-    return with(problem.number < 0 && request.dimension != Dimension::temperature
-                    ? Phrase("#: # is below zero. #")
-                    : Phrase("#: # is less than this can use. #"),
-                range);
-  return with(Phrase("#: # is more than this can use. #"),
-              sentences({range, problem.meant_psi
-                                    ? say("Did you mean #?", {trimmed(problem.number, 1) + " psi"})
-                                    : std::string()}));
+  std::string more[4] = {example};
+  if (code == "too_long") {
+    more[0] = std::to_string(problem.length);
+    more[1] = example;
+  } else if (code == "unknown_unit") {
+    more[0] = in_quotes(problem.unit);
+    more[1] = units_of(request.dimension);
+    more[2] = example;
+  } else if (code == "wrong_dimension") {
+    more[0] = say(words_of(problem.dimension).noun);
+    more[1] = say(words_of(request.dimension).noun);
+    more[2] = units_of(request.dimension);
+    more[3] = example;
+  } else if (code == "thousands") {
+    more[0] = trimmed(problem.number, 3);
+    more[1] = trimmed(1000.0 * problem.number, 0);
+  } else if (code == "too_large" || code == "below_range" || code == "above_range") {
+    more[0] = say("Anything from # to # would do.",
+                  {quantity_in_words(request.least_text), quantity_in_words(request.most_text)});
+    if (problem.meant_psi)
+      more[0] = sentences({more[0], say("Did you mean #?", {trimmed(problem.number, 1) + " psi"})});
+  }
+  return say(sentence_of(problem, request),
+             {label, in_quotes(problem.written), more[0], more[1], more[2], more[3]});
 }
 
 }  // namespace treadwater

@@ -16,6 +16,11 @@ namespace treadwater {
 class Text {
  public:
   Text() = default;
+  Text(const Text&);
+  Text(Text&&) noexcept;
+  Text& operator=(const Text&);
+  Text& operator=(Text&&) noexcept;
+  ~Text();
   Text(Phrase ours);
   Text(const Typed& theirs) : text_(theirs.text()) {}
   Text(std::string written) : text_(std::move(written)) {}
@@ -33,28 +38,31 @@ class Text {
   std::string text_;
 };
 
-// What fills a gap, lent for the length of a call.
-class Gap {
+// A text lent for the length of a call: what fills a gap, or is kept by whoever is called.
+class TextView {
  public:
-  Gap(Phrase ours);
-  Gap(const Typed& theirs) : text_(theirs.text()) {}
-  Gap(const Text& text) : text_(text) {}
-  Gap(const std::string& written) : text_(written) {}
-  Gap(std::string_view written) : text_(written) {}  // a symbol or a code, the same in any language
+  TextView() = default;
+  TextView(Phrase ours);
+  TextView(const Typed& theirs) : text_(theirs.text()) {}
+  TextView(const Text& text) : text_(text) {}
+  TextView(const std::string& written) : text_(written) {}
+  TextView(std::string_view written)
+      : text_(written) {}  // a symbol or a code, the same in any language
   template <std::size_t N>
-  explicit Gap(const char (&)[N]) = delete;
+  explicit TextView(const char (&)[N]) = delete;
 
   std::string_view text() const { return text_; }
+  Text kept() const { return std::string(text_); }
 
  private:
   std::string_view text_;
 };
 
-using Gaps = std::initializer_list<Gap>;
+using Gaps = std::initializer_list<TextView>;
 
 // say("# on a tyre rated for #.", {"430 kg", "400 kg"}): each # takes the next value, #1 to #9 the
 // value of that number; one too many takes nothing.
-std::string say(Phrase sentence, const Gap* values, std::size_t count);
+std::string say(Phrase sentence, const TextView* values, std::size_t count);
 inline std::string say(Phrase sentence, Gaps values = {}) {
   return say(sentence, values.begin(), values.size());
 }

@@ -131,13 +131,13 @@ judge::Car read_car(FormReader& form, judge::Findings& findings) {
   read_corners(form, car);
   judge::judge_wear(car, findings);
   const Corner& spare = car.spare();
-  if (!spare.given) findings.add(judge::Finding::no_spare);
+  if (!spare.given) findings.add(judge::finding::no_spare);
   judge::settle_loads(read_loads(form), car, findings);
   ask_for_loads(form, car);
   complete_corners(form, car);
   if (spare.given && !spare.may_be_judged() && form.ok())
-    findings.add(spare.tyre.tread ? judge::Finding::spare_load_unknown
-                                  : judge::Finding::spare_tread_unknown);
+    findings.add(spare.tyre.tread ? judge::finding::spare_load_unknown
+                                  : judge::finding::spare_tread_unknown);
   car.top_speed = form.read(top_speed);
   return car;
 }

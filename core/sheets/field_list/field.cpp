@@ -21,7 +21,7 @@ std::string number(std::size_t n) { return std::to_string(n); }
 
 void say_unread(const Field& field, judge::Findings& findings) {
   if (field.unread == 0) return;
-  judge::Found unread{judge::Finding::rows_unread};
+  judge::Found unread{judge::finding::rows_unread};
   unread.values = {names_where(field, [](const Row& row) { return !row.read; }).text()};
   unread.of_reason = {number(field.unread), number(field.rows.size())};
   findings.add(std::move(unread));
@@ -29,7 +29,7 @@ void say_unread(const Field& field, judge::Findings& findings) {
 
 void say_without_speed(const Field& field, judge::Findings& findings) {
   const Names names = names_where(field, [](const Row& row) { return row.read && !row.hold; });
-  if (names.count() > 0) findings.add(judge::Finding::rows_without_speed, {names.text()});
+  if (names.count() > 0) findings.add(judge::finding::rows_without_speed, {names.text()});
 }
 
 // What is word for word the same of all rows stands whole; of some, with their names; what differs

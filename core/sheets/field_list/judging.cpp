@@ -56,9 +56,9 @@ std::string against_the_law(Length tread, const standard::TreadLaw& law, bool un
 
 // Notes on one row's tyre are for its own sheet; these rest on the water alone.
 bool matters_to_the_field(const judge::Found& found) {
-  return found.level() != Level::note || found.what == judge::Finding::water_not_given ||
-         found.what == judge::Finding::no_dynamic_aquaplaning ||
-         found.what == judge::Finding::thin_film;
+  return found.level() != Level::note || found.what == judge::finding::water_not_given ||
+         found.what == judge::finding::no_dynamic_aquaplaning ||
+         found.what == judge::finding::thin_film;
 }
 
 Standing standing_of(Level worst, bool read) {
@@ -136,7 +136,7 @@ class RowJudge {
       field_.said.push_back({std::move(found), std::move(text)});
     } else if (Said& said = field_.said[i]; said.alike) {
       said.alike =
-          (found.what == said.first.what && !found.about && found.values == said.first.values) ||
+          (found.what == said.first.what && found.about.empty() && found.values == said.first.values) ||
           sentence(found, form_.units()) == said.sentence;
     }
     ++field_.said[i].rows;

@@ -166,7 +166,7 @@ Answer answer(const Input& input) {
   std::optional<Speed> rest;
   if (judged) hold = judge::hold_to(findings, answer.units());
   if (hold) rest = speed_of_the_rest(field, hold->speed);
-  if (rest) findings.add(judge::Finding::speed_of_the_rest, {*rest});
+  if (rest) findings.add(judge::finding::speed_of_the_rest, {*rest});
   answer.tell(findings);
   list_rows(field, answer);
   if (!judged) return answer.take();

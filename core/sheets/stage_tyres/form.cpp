@@ -149,7 +149,7 @@ void read_car(const Row& row, std::size_t number, Form& read, judge::Findings& f
   car.name = name_or(row, car_name, Phrase("Car #"), number);
   const auto text = row.read(size);
   if (text) car.wears.size = patch::nominal_size(*text);
-  if (text && !car.wears.size) findings.add(judge::Finding::size_unknown, {car.name});
+  if (text && !car.wears.size) findings.add(judge::finding::size_unknown, {car.name});
   if (car.wears.size) car.width = car.wears.size->section_width;
   car.wears.load = row.read(load);
   car.pressure = row.read(pressure);

@@ -46,7 +46,7 @@ const SheetDescription& describe() {
 
 namespace {
 
-using judge::Finding;
+namespace finding = judge::finding;
 
 struct Asked {
   std::optional<Length> by_ruler{};
@@ -70,7 +70,7 @@ void read_field(FormReader& form, Asked& asked, judge::Findings& findings) {
   if (!asked.field.empty() || !form.ok()) return;
   const judge::TyreThrough taken = judge::worn_road_tyre();
   asked.field.push_back(taken);
-  findings.add(Finding::tyre_assumed, {judge::Value::depth(taken.tread), taken.pressure});
+  findings.add(finding::tyre_assumed, {judge::Value::depth(taken.tread), taken.pressure});
 }
 
 Asked read(FormReader& form, judge::Findings& findings) {

@@ -28,9 +28,10 @@ std::optional<patch::ContactPatch> patch_of(const judge::TyreCase& tyre) {
 void tell_published_onsets(const judge::TyreCase& tyre, AnswerBuilder& answer) {
   if (!tyre.cold()) return;
   const GaugePressure cold = *tyre.cold();
-  const auto tell = [&](const char* id, Phrase label, Speed v, Sources sources, Phrase note) {
-    answer.figure(id, label, in_kilometres_per_hour(v), "km/h", write(v, answer.units()),
-                  std::move(sources), note);
+  const auto tell = [&](const char* id, Phrase label, Speed v, judge::SomeSources sources,
+                        Phrase note) {
+    answer.figure(id, label, in_kilometres_per_hour(v), "km/h", write(v, answer.units()), sources,
+                  note);
   };
   tell("onset_pressure_only", Phrase("Onset by pressure alone"), water::pressure_only_onset(cold),
        {&water::pressure_only_source()},
@@ -137,9 +138,9 @@ void tell_size(const sidewall::Reading& read, AnswerBuilder& answer) {
     return;
   }
   const auto length = [&](const char* id, Phrase label, const patch::LengthBand& band, int decimals,
-                          Sources sources, Phrase note) {
+                          judge::SomeSources sources, Phrase note) {
     answer.figure(id, label, in_millimetres(band.nominal), "mm",
-                  write_size(band.nominal, units, decimals), std::move(sources),
+                  write_size(band.nominal, units, decimals), sources,
                   say(note, {write_size(band.low, units), write_size(band.high, units)}),
                   AnswerBuilder::Band{in_millimetres(band.low), in_millimetres(band.high)});
   };
@@ -170,10 +171,10 @@ bool tell_patch(const judge::TyreCase& tyre, AnswerBuilder& answer) {
     return !tyre.load || !tyre.gauge || tyre.size->construction == sidewall::Construction::radial;
   const UnitSystem units = answer.units();
   const patch::ContactPatch& p = *found;
-  const auto tell = [&](const char* id, Phrase label, double value, const char* unit, Text text,
-                        Sources sources, Phrase note = {},
+  const auto tell = [&](const char* id, Phrase label, double value, const char* unit, TextView text,
+                        judge::SomeSources sources, Phrase note = {},
                         std::optional<AnswerBuilder::Band> band = {}) {
-    answer.figure(id, label, value, unit, std::move(text), std::move(sources), note, band);
+    answer.figure(id, label, value, unit, text, sources, note, band);
   };
   const double deflection = in_millimetres(p.deflection);
   const double length = in_millimetres(p.length);

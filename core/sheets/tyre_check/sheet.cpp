@@ -103,7 +103,7 @@ Answer answer(const Input& input) {
   if (tyre.size) {
     answer.answer().markings.push_back(explained(*tyre.size, form.text(size)));
     tell_size(*tyre.size, answer);
-    if (!tell_patch(tyre, answer)) judged.findings.add(judge::Finding::patch_not_given);
+    if (!tell_patch(tyre, answer)) judged.findings.add(judge::finding::patch_not_given);
   }
   const bool whole = form.ok();
   answer.take_problems(form);
