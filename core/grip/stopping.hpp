@@ -81,7 +81,7 @@ inline constexpr Source sight_distance_source{
     "US form and constants as printed by a state road authority; metric factors from memory", "",
     Standing::secondary};
 
-// TextView to the vehicle in front: two seconds, doubled in the wet, ten times on snow or ice.
+// Gap to the vehicle in front: two seconds, doubled in the wet, ten times on snow or ice.
 enum class GapRoad { dry, wet, ice };
 Duration following_time(GapRoad road);
 Length following_gap(Speed speed, GapRoad road);

@@ -35,11 +35,6 @@ DimensionWords words_of(Dimension d) {
   return {Phrase("a quantity"), Phrase("its unit")};
 }
 
-// Symbols are the same in every language; a year is a word.
-std::string bound_in_words(std::string_view bound) {
-  return bound == "1 year" ? say("1 year") : quantity_in_words(bound);
-}
-
 std::string units_of(Dimension d) {
   constexpr std::string_view celsius = "°C", fahrenheit = "°F";
   return say(words_of(d).units, {celsius, fahrenheit});

@@ -126,7 +126,7 @@ void compare_with_new(const StopCase& stop, AnswerBuilder& answer) {
 void tell_gap(const StopCase& stop, AnswerBuilder& answer) {
   const grip::GapRoad road = grip::gap_road(stop.grip);
   const Length gap = grip::following_gap(stop.speed, road);
-  answer.figure("gap", Phrase("TextView to the vehicle in front"), in_metres(gap), "m",
+  answer.figure("gap", Phrase("Gap to the vehicle in front"), in_metres(gap), "m",
                 say("#, # s", {write_distance(gap, answer.units()),
                                fixed(in_seconds(grip::following_time(road)), 0)}),
                 {&grip::highway_code_source});
