@@ -223,7 +223,7 @@ struct Found {
   Finding what;
   Values values{};
   Sources sources{};
-  std::vector<Limit> about{};       // one, or none
+  std::vector<Limit> about;         // one, or none
   std::optional<Finding> remark{};  // whose sentence is said after its own
   Values of_reason{};
   Whose of{};
