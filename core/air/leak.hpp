@@ -105,7 +105,7 @@ struct LeakPoint {
 inline constexpr int curve_points = 33;
 using LeakCurve = std::array<LeakPoint, curve_points>;
 
-// The leak-down curve, from now to flat, shortened if it is flat already.
+// The leak-down curve, from now to flat, with points closer together near flat.
 std::optional<LeakCurve> leak_curve(const Leak& leak, GaugePressure from,
                                     AbsolutePressure outside = standard_atmosphere);
 

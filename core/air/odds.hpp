@@ -24,7 +24,7 @@ inline constexpr Length usual_hole = inches(0.125);
 double expected_punctures(const PunctureRate& rate, Duration time);
 double expected_punctures(const PunctureRate& rate, Length distance);
 
-// The chance of more than `k`: with k spares, of being stranded. From 0 to 1.
+// The chance of more punctures than spares: of being stranded. From 0 to 1.
 double chance_of_more_than(int spares, double expected);
 
 const Source& puncture_rate_source();
