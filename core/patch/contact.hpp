@@ -5,7 +5,8 @@
 //              Tire Science and Technology 33(3), 2005. Constants from memory; against six measured
 //              values it reads -10 to +8 %.
 //   length     Besselink, Schmeitz, Pacejka, Vehicle System Dynamics 48 (S1), 2010, half-length
-//              equation, coefficients of its 205/60R15 data set. Not the chord of the undeformed circle, which is nearly twice as long.
+//              equation, coefficients of its 205/60R15 data set. Not the chord of the undeformed
+//              circle, which is nearly twice as long.
 //   width      the effective tread width inside the stiffness relationship, narrowed at part load
 //              as measured on one 255/40 tyre.
 //   area       length x width x 0.88, the fill measured on two 255/40 tyres (0.80 to 0.97).

@@ -1,6 +1,6 @@
-// The room `sheets`: one folder per sheet. A sheet describes its form as data and turns what a person
-// typed into an Answer: it reads the form, has the room `judge` check it, says what was found, and
-// draws. Nothing here knows JSON or HTML.
+// The room `sheets`: one folder per sheet. A sheet describes its form as data and turns what a
+// person typed into an Answer: it reads the form, has the room `judge` check it, says what was
+// found, and draws. Nothing here knows JSON or HTML.
 //
 //   field           the fields of a form, as typed values
 //   shared_fields   those that several sheets have

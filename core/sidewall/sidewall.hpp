@@ -52,7 +52,8 @@ struct ServiceDescription {
   int load_index = 0;
   std::optional<int> twin_load_index;
   standard::SpeedSymbol symbol{};
-  bool above_symbol = false;  // in brackets on a ZR size: the tyre is rated for more than the symbol
+  bool above_symbol =
+      false;  // in brackets on a ZR size: the tyre is rated for more than the symbol
 };
 
 // One stretch of the text with its meaning, for the picture of the sidewall. Byte offsets.

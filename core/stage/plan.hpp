@@ -122,7 +122,7 @@ struct Plan {
   double right_tyre_seconds = 0.0;  // all stages, always on the right tyre
   // Time lost to that, s. Expected and worst case are exact for the average and the safe; for
   // `steady`, on sampled paths, the expected is an estimate and the worst an upper bound. The tail
-  // is exact for `steady`; for the others, on sampled paths, an estimate.
+  // is what `steady` solves for; for the others, on sampled paths, an estimate.
   double expected_lost = 0.0;
   double tail_lost = 0.0;
   double worst_lost = 0.0;

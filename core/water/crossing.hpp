@@ -68,8 +68,8 @@ inline constexpr Length deepest_to_enter = millimetres(100.0);
 
 const Source& crossing_advice_source();
 
-// One wheel in a puddle: the drag on one side, which pulls the car that way long before the tyre
-// aquaplanes. The highest measured, in water up to the depth given.
+// One wheel in a puddle: the drag on one side, which pulls the car that way long before
+// aquaplaning. The highest measured, in water up to the depth given.
 inline constexpr Force greatest_puddle_drag = newtons(300.0 * exact::newtons_per_pound_force);
 inline constexpr Length deepest_puddle_measured = millimetres(28.5);
 const Source& puddle_drag_source();

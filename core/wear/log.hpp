@@ -4,8 +4,10 @@
 // Tread does not grow: a rise means another tyre or a wrong reading, and which is not known. So a
 // rise is tested by two margins, each on the safe side:
 //   more_than_read  for the rate: the least rise that is none of the gauge (two readings, each its
-//                   error out, the opposite ways, and the last digits of that). Two tyres taken for one would seem to wear too slowly.
-//   another_tyre    for the age: a rise that no wrong reading is likely to make. An old tyre taken for another would seem too young.
+//                   error out, the opposite ways, and the last digits of that). Two tyres taken for
+//                   one would seem to wear too slowly.
+//   another_tyre    for the age: a rise that no wrong reading is likely to make. An old tyre taken
+//   for another would seem too young.
 //
 // Units: days since 1 January 1970; the depth as read; rates in tread lost per day and per
 // kilometre. The lowest reading of a day counts, as of two grooves. Range: any days; a log of at
