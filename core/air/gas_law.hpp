@@ -1,17 +1,16 @@
-// The room `air`: what is inside the tyre. Temperature and altitude, natural loss, holes, repair,
-// running without air, the odds of a puncture, and what warns of one.
+// The room `air`: the air in the tyre. Temperature and altitude, natural loss, holes, repair,
+// running flat, the odds of a puncture, and pressure warnings.
 //
 // This file: the same air read on another day, warmer, colder or higher up. A tyre is a fixed
-// volume of the same air: its absolute pressure follows its absolute temperature, and a gauge shows
-// how far that is above the air outside:
+// volume of air: absolute pressure is in proportion to absolute temperature, and a gauge shows the
+// difference from the air outside:
 //
 //   p2 = (p1 + pa1) T2/T1 - pa2      p gauge, pa outside, T of the air inside, kelvin
 //
-// Two pages in circulation apply the ratio to gauge pressure; that under-states the change by a
+// Two pages in circulation apply the ratio to gauge pressure, which understates the change by a
 // third.
 // Range: a tyre that has neither leaked nor been topped up, 150 to 400 K. A tyre swells a little as
-// it heats, which this leaves out. Temperatures of 0 K are outside it; the caller's bounds keep
-// them out.
+// it heats, which this leaves out. The caller's bounds keep out 0 K.
 #pragma once
 
 #include "core/quantity/quantity.hpp"
@@ -21,7 +20,7 @@ namespace treadwater::air {
 
 inline constexpr AbsolutePressure standard_atmosphere = kilopascals_absolute(101.325);
 
-// What a reading depends on beside the air that is in the tyre.
+// What a reading depends on besides the air in the tyre.
 struct Conditions {
   Temperature inside;
   AbsolutePressure outside = standard_atmosphere;
@@ -37,16 +36,16 @@ struct GaugeReading {
   Conditions conditions;
 };
 
-// What the gauge will show of the same air in other conditions: a hot reading carried over to a
-// cold tyre, a garage's setting to the stage, the valley's to the pass; and backwards, what to set
-// cold for a wanted hot pressure. Below zero the tyre is flat.
+// What the gauge will show for the same air in other conditions: a hot reading converted to cold, a
+// garage setting to the stage, the valley's to the pass; and in reverse, what to set cold for a
+// target hot pressure. Below zero the tyre is flat.
 GaugePressure carried_over(const GaugeReading& reading, const Conditions& to);
 
 // Pressure of the standard atmosphere. Range: -500 to 9000 m, held at the ends. The weather moves
 // the true one by 3 kPa either way.
 AbsolutePressure outside_at(Length altitude);
 
-// With no thermometer at hand: how far a tyre fresh from the road reads above its cold pressure.
+// Without a thermometer: how far a tyre just off the road reads above its cold pressure.
 inline constexpr PressureBand hot_rise{kilopascals(20.0), kilopascals(40.0)};
 
 const Source& gas_law_source();

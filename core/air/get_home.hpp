@@ -1,9 +1,9 @@
-// How far, and how fast, without the tyre one set out on.
+// How far and how fast after a puncture.
 //
-// Each way keeps the lower of what is printed, and half of what is only said; the maker's handbook,
-// the sidewall of the spare and the label of the kit come first, where they say less. Sources and
+// Each way takes the lower of the printed figures, and half of an unprinted one; the maker's
+// handbook, the spare's sidewall and the kit's label come first if they say less. Sources and
 // standing: see get_home.cpp. Range: cars and light vans. Bends, potholes, heat and load all
-// shorten these distances; only the load is reckoned with.
+// shorten these distances; only the load is taken into account.
 #pragma once
 
 #include <optional>
@@ -25,21 +25,21 @@ enum class Way {
 
 struct GetHome {
   std::string_view id;
-  Speed speed;                            // hold to it; zero: stop now
-  std::optional<Length> distance;         // to count on; a temporary spare has no limit in print
-  std::optional<Length> claimed;          // the furthest that anybody prints or says
-  std::optional<GaugePressure> pressure;  // to be set, or kept up by itself
+  Speed speed;                            // maximum; zero: stop now
+  std::optional<Length> distance;         // to rely on; no limit is printed for a temporary spare
+  std::optional<Length> claimed;          // the furthest printed or claimed
+  std::optional<GaugePressure> pressure;  // to be set, or kept up by the tyre itself
   int at_once;                            // how many wheels of a car may be so
   Phrase words;
   const Source* source;
 };
 
-// Load on that wheel against the tyre's rating. Self-supporting tyres are proved at 65 % of it:
-// from there up the distance shrinks in proportion (ours). Above 1, or where it is no number,
-// the tyre is overloaded: speed and distance are zero.
+// Load on that wheel against the tyre's rating. Self-supporting tyres are tested at 65 % of it:
+// above that the distance shrinks in proportion (ours). Above 1, or if it is not a number, the tyre
+// is overloaded: speed and distance are zero.
 GetHome get_home(Way way, double share_of_rated_load);
 
-// The largest hole a kit is said to close.
+// The largest hole that kits are said to seal.
 inline constexpr Length sealable_hole = millimetres(6.0);
 
 const Source& run_flat_load_source();

@@ -62,8 +62,8 @@ double isothermal(double s) {
   return s > choked_s ? unchoked + 3.5 / choked_share * std::log(s / choked_s) : unchoked;
 }
 
-// asinh(w), h being sqrt(1 + w^2), by the logarithm alone: its own last digit differs from one C
-// library to the next. 1 + x loses digits of a small x; log(u) x / (u - 1) has them back.
+// asinh(w), h being sqrt(1 + w^2), by the logarithm alone: the library's last digit differs between
+// C libraries. 1 + x loses digits of a small x; log(u) x / (u - 1) has them back.
 double area_sinh(double w, double h) {
   const double x = w + w * w / (1.0 + h);
   const double u = 1.0 + x;
@@ -86,7 +86,7 @@ TimeBand time_of(const Leak& leak, double from, double to) {
           seconds((isothermal(from) - isothermal(to)) / leak.slowest)};
 }
 
-// The s at which a time is left: time_left rises with s.
+// The s at which this time is left: time_left rises with s.
 double s_with(double (*time_left)(double), double wanted, double highest) {
   if (wanted <= 0.0) return 1.0;
   double low = 1.0;

@@ -1,20 +1,20 @@
-// Air out of a hole: how long until the warning lamp, until the tyre is not fit to drive on, until
-// it is flat.
+// Air leaking from a hole: time until the warning lamp, until the tyre is not fit to drive on,
+// until it is flat.
 //
 // The hole is an orifice: choked (sonic) while the pressure inside is more than 1.8929 times that
 // outside, 90.5 kPa on the gauge at sea level, and unchoked from there down. The tyre is a fixed
 // volume. Two bounds, both exact for air (gamma 7/5) and derived in leak.cpp:
 //   adiabatic   the air left behind cools and the jet thins more slowly: the soonest
-//   isothermal  the tyre keeps the air warm, true of anything slower than about a minute: the
-//   latest
+//   isothermal  the tyre keeps the air warm, true of anything slower than about a minute:
+//               the latest
 //
-// A leak is held as its rate, Cd A c/V, c the speed of sound inside. All times go with V, with
+// A leak is stored as its rate, Cd A c/V, c the speed of sound inside. All times go with V, with
 // 1/(Cd d²), and with 1/sqrt(T).
 //
 // Range: 0 kPa gauge and up, any hole; real holes in rubber are elastic channels, and a nail left
-// in one may hold or leak by turns: the hole that matters is the one inferred from two readings. A
+// in one may seal and leak by turns: the hole that matters is the one inferred from two readings. A
 // tyre under load shrinks as it softens, so it is flat sooner than its fixed volume would be.
-// Outside the range, and where an input is not a number: nothing is returned.
+// Outside the range, or if an input is not a number, nothing is returned.
 #pragma once
 
 #include <array>
@@ -48,7 +48,7 @@ inline constexpr Discharge sharp_hole{0.563, 0.788};
 inline constexpr Discharge short_channel{0.81, 0.84};
 // A hole of known size in rubber could be either.
 inline constexpr Discharge any_hole{0.563, 0.84};
-// At this one a hole's effective size is told.
+// An effective hole size is given for this one.
 inline constexpr double effective_discharge = 0.8;
 
 inline constexpr double gamma_of_air = 1.4;
@@ -74,9 +74,9 @@ std::optional<Leak> leak_through(Length hole, Volume cavity, Temperature inside,
                                  Discharge discharge);
 
 // From two gauge readings and a clock, without knowing hole or cavity. The second reading is first
-// carried over to the conditions of the first, so that cooling is not taken for a leak; `error` is
-// how far the difference of the two may be wrong. Nothing where the drop is no greater than that:
-// wait longer and read again.
+// converted to the conditions of the first, so that cooling is not taken for a leak; `error` is the
+// possible error of their difference. Nothing if the drop is no greater than that: wait longer and
+// read again.
 std::optional<Leak> leak_between(const GaugeReading& first, const GaugeReading& second,
                                  Duration apart,
                                  GaugePressure error = standard::pressure_gauge_error);
@@ -90,11 +90,11 @@ struct TimeBand {
   Duration latest;
 };
 
-// Zero where the pressure is there already.
+// Zero if the pressure is already there.
 std::optional<TimeBand> time_between(const Leak& leak, GaugePressure from, GaugePressure to,
                                      AbsolutePressure outside = standard_atmosphere);
 
-// What is left after a time.
+// The pressure left after a time.
 std::optional<PressureBand> pressure_after(const Leak& leak, GaugePressure from, Duration elapsed,
                                            AbsolutePressure outside = standard_atmosphere);
 
@@ -105,7 +105,7 @@ struct LeakPoint {
 inline constexpr int curve_points = 33;
 using LeakCurve = std::array<LeakPoint, curve_points>;
 
-// The leak-down curve, from now to flat, closer together where it is flat already.
+// The leak-down curve, from now to flat, with points closer together near flat.
 std::optional<LeakCurve> leak_curve(const Leak& leak, GaugePressure from,
                                     AbsolutePressure outside = standard_atmosphere);
 

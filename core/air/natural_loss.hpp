@@ -1,4 +1,4 @@
-// Air that goes through the rubber itself, and how to tell that from a leak.
+// Air lost through the rubber itself, and how to tell that from a leak.
 //
 // Published for tubeless tyres: 0.5 to 1.0 psi a month at 21 °C, about 1.5 psi at 32 °C. Between
 // and beyond the two temperatures the rate follows the line through the middle of the first and the
@@ -19,13 +19,12 @@ enum class AirHolder { tubeless, natural_rubber_tube };
 // Lost over a time at a steady temperature.
 PressureBand natural_loss(AirHolder holder, Temperature temperature, Duration time);
 
-// Where a loss is told in per cent a month: of the gauge pressure, by simple convention, month upon
-// month.
+// For a loss given in per cent a month: of the gauge pressure, by convention, compounded monthly.
 GaugePressure after_months(GaugePressure now, double percent_a_month, double months);
 
 enum class LossKind {
-  natural,   // no more than goes through the rubber
-  doubtful,  // more, but within what the gauge may be wrong by: wait longer and read again
+  natural,   // no more than the rubber lets through
+  doubtful,  // more, but within the gauge's error: wait longer and read again
   leak,      // more than both together
 };
 
@@ -35,8 +34,8 @@ struct LossJudgement {
   PressureBand natural;  // at the warmer of the two readings
 };
 
-// Two readings of the same gauge, some time apart. A reading or time that is no number, or a time
-// that is not above zero, is doubtful.
+// Two readings with the same gauge, some time apart. Doubtful if a reading or the time is not a
+// number, or the time is not above zero.
 LossJudgement judge_loss(AirHolder holder, const GaugeReading& first, const GaugeReading& second,
                          Duration apart, GaugePressure error = standard::pressure_gauge_error);
 

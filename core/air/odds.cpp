@@ -10,7 +10,7 @@ constexpr Source rate_source{"puncture-rate", "About one puncture in 18 months o
                              "a 3.2 mm hole in the crown; no source", "",
                              Standing::common_practice};
 
-constexpr int most_spares = 100;  // more are counted as so many
+constexpr int most_spares = 100;  // more count as this many
 
 }  // namespace
 
@@ -31,7 +31,7 @@ double chance_of_more_than(int spares, double expected) {
     term *= expected / ++i;
   }
   if (expected > i) return std::clamp(1.0 - fewer, 0.0, 1.0);
-  // The terms fall from here: their own sum keeps its digits where the rest of 1 has none.
+  // The terms fall from here: summing them keeps digits that 1 minus the rest would lose.
   double more = 0.0;
   while (more + term > more) {
     more += term;

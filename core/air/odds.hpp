@@ -2,9 +2,9 @@
 //
 // Common practice, no source: about one in 18 months of driving, a hole of about 3.2 mm (1/8 in) in
 // the crown, mostly from a nail without a head. Over a distance the rate needs a year's driving:
-// 12 000 km unless the driver says otherwise. All of it is for the caller to change. Rough stages
-// and sharp gravel are worse by a factor nobody has published.
-// Range: exposure 0 and up. A rate or an exposure that is negative or no number counts as a certain
+// 12 000 km unless the driver says otherwise. The caller can change all of it. Rough stages and
+// sharp gravel are worse by an unpublished factor.
+// Range: exposure 0 and up. A rate or exposure that is negative or not a number counts as a certain
 // puncture.
 #pragma once
 
@@ -20,11 +20,11 @@ struct PunctureRate {
 
 inline constexpr Length usual_hole = inches(0.125);
 
-// Punctures to be expected on the average.
+// The mean number of punctures.
 double expected_punctures(const PunctureRate& rate, Duration time);
 double expected_punctures(const PunctureRate& rate, Length distance);
 
-// The chance of more than so many: with k spares, of being stranded. From 0 to 1.
+// The chance of more punctures than spares: of being stranded. From 0 to 1.
 double chance_of_more_than(int spares, double expected);
 
 const Source& puncture_rate_source();

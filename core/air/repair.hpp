@@ -1,15 +1,16 @@
-// May this hole be repaired, by the British standard's summary and by the American trade's rule.
+// May this hole be repaired? By the British standard as summarised, and by the American trade's
+// rule.
 //
 // A hole in the middle band of the tread (60 % of the section width up to 155 mm, 65 % up to 200
 // mm, 70 % above), no more than 6 mm across once it has been cleaned out; in the United States
 // between the outer grooves and no more than 1/4 in. Never in a shoulder, a sidewall or a bead. BS
 // AU 159g itself was not seen: these are its limits as the trade body prints them. A quarter inch
-// is held to 6 mm, 2/32 in of tread to 1.6 mm.
+// is taken as 6 mm, 2/32 in of tread as 1.6 mm.
 //
-// The best answer here is "may be repaired": only a fitter who has had the tyre off its rim and
-// looked inside can say that it will be.
+// The best answer here is "may be repaired": only a fitter who has taken the tyre off its rim and
+// looked inside can say more.
 // Range: radial tyres of cars and light vans. Lorry, motorcycle and cross-ply tyres have limits of
-// their own. What is no number counts against repair.
+// their own. Anything that is not a number counts against repair.
 #pragma once
 
 #include <optional>
@@ -34,7 +35,7 @@ struct Damage {
   bool driven_flat = false;
   bool self_supporting = false;
   bool sealant_used = false;
-  bool cords_or_cracks = false;  // cord in sight, a bulge, cracks, an old repair that has failed
+  bool cords_or_cracks = false;  // visible cord, a bulge, cracks, an old repair that has failed
   int earlier_repairs = 0;
   std::optional<bool> between_outer_grooves;
   std::optional<double> age_years;
@@ -55,7 +56,7 @@ struct Reason {
 struct Repair {
   Verdict british = Verdict::may;
   Verdict american = Verdict::may;
-  std::vector<const Reason*> reasons;  // all that apply, how to repair last
+  std::vector<const Reason*> reasons;  // all that apply; how to repair comes last
 };
 
 Repair repair(const Damage& damage);

@@ -1,10 +1,10 @@
-// At what pressure the warning lamp comes on, and at what pressure to stop whatever it says.
+// The pressure at which the warning lamp comes on, and at which to stop whatever the lamp says.
 //
-// Sources, each rule its own in warning.cpp: the US rule's quarter below the placard was read in
-// the rule, its floors only elsewhere (light trucks: 35 psi for every load range is printed against
-// 200 kPa remembered for C; the higher is kept). UN R141 read in a national summary. Range: cars
-// and light vans with the system the rule asks for. Older cars warn later or not at all, and no
-// lamp sees a burst coming.
+// Sources, one for each rule, in warning.cpp: the US rule's quarter below the placard was read in
+// the rule itself, its floors only elsewhere (light trucks: 35 psi for every load range is printed
+// against 200 kPa remembered for C; the higher is kept). UN R141 read in a national summary. Range:
+// cars and light vans with the system the rule asks for. Older cars warn later or not at all, and
+// no lamp warns of a burst.
 #pragma once
 
 #include <iterator>
@@ -22,7 +22,7 @@ struct WarningRule {
   double share;              // of the cold placard pressure; UN R141: of the warm pressure in use
   GaugePressure floor;       // the higher of the two counts
   Duration within;           // how long the lamp may take
-  Speed from;                // the rule holds from this driving speed
+  Speed from;                // the rule applies from this driving speed
   const Source* source;      // of the share and the time
   const Source* floor_from;  // of the floor
 };
@@ -39,9 +39,8 @@ const WarningRule* find_warning_rule(std::string_view id);  // null where there 
 
 GaugePressure warning_pressure(const WarningRule& rule, GaugePressure set);
 
-// Ours: two thirds of the pressure the car asks for; and the 150 kPa below which no load is
-// supported where the car asks for more than 188 kPa, four fifths of what it asks for where it does
-// not.
+// Ours: two thirds of the pressure the car needs; and the 150 kPa below which no load is supported
+// if the car needs more than 188 kPa, otherwise four fifths of what it needs.
 GaugePressure do_not_drive_below(GaugePressure set);
 
 const Source& do_not_drive_source();

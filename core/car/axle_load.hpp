@@ -2,10 +2,10 @@
 //
 // Common practice, no source: a person of 75 kg (as car papers count the driver), and where things
 // sit, as a share of the wheelbase behind the front axle: front seats 0.5, rear seats 0.9, roof
-// 0.5, boot 1.15, tow ball 1.35. Somewhat rearward of most saloons, so that the rear tyres, usually
-// the ones overloaded, are not flattered. A weighbridge comes first.
-// Range: a split between 0 and 1, no negative number; nothing outside. Left and right are taken as
-// equal.
+// 0.5, boot 1.15, tow ball 1.35. Somewhat further back than in most saloons, so that the rear
+// tyres, usually the overloaded ones, do not look better than they are. A weighbridge comes first.
+// Range: a split between 0 and 1, nothing negative; outside it nothing is returned. Left and right
+// are taken as equal.
 #pragma once
 
 #include <optional>

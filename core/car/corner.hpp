@@ -1,4 +1,4 @@
-// Where the wheels of a car stand, and what every sheet calls them.
+// The positions of a car's wheels, and what every sheet calls them.
 #pragma once
 
 #include <string_view>

@@ -3,7 +3,7 @@
 // Geometry from the nominal sizes (patch/geometry.hpp); a real tyre departs from them by its
 // tolerance, so clearance must be measured on the car. Offset is from the wheel's middle to its
 // mounting face, positive where the face lies outward (ET on the wheel).
-// Range: tyres with a nominal size; positive sizes. What cannot be met returns nothing.
+// Range: tyres with a nominal size; positive sizes. Nothing is returned if it cannot be met.
 #pragma once
 
 #include <optional>
@@ -18,14 +18,14 @@ namespace treadwater::car {
 struct Wheel {
   patch::TyreSize size;
   bool cross_ply = false;
-  std::optional<Length> rim_width;  // the theoretical rim where it is not given
+  std::optional<Length> rim_width;  // the theoretical rim if not given
   Length offset;
 };
 
 struct FitmentChange {
   double circumference;  // new / old, by nominal rolling circumference
   Length diameter;       // overall, new less old
-  Length ride_height;    // half of that, and so much less room under the arch
+  Length ride_height;    // half of that: the room lost under the arch
   Length section_width;  // on the rims given
   Length inward;         // how much nearer the tyre comes to the suspension
   Length outward;        // how much further it stands out
@@ -37,17 +37,16 @@ Length section_width(const Wheel& wheel);
 
 double turns_per_kilometre(Length rolling_circumference);
 
-// The pressure at which the new tyre carries what the old one does at its own; nothing where the
-// new one cannot carry that at any pressure.
+// The pressure at which the new tyre carries what the old one does at its own; nothing if it cannot
+// at any pressure.
 std::optional<GaugePressure> pressure_for_equal_load(const patch::LoadLaw& law_before,
                                                      Mass greatest_before,
                                                      GaugePressure pressure_before,
                                                      const patch::LoadLaw& law_after,
                                                      Mass greatest_after);
 
-// Load and speed of a tyre against what the car asks of it: the load of a wheel, or the mass of the
-// load index that the maker names. The load is judged at the car's top speed, as far as the symbol
-// goes.
+// A tyre's load and speed against what the car needs: the load on a wheel, or the mass of the load
+// index the maker gives. The load is judged at the car's top speed, or the symbol's if lower.
 struct Adequacy {
   bool load;
   SymbolFit speed;

@@ -1,10 +1,10 @@
-// The room `car`: what holds between the tyres of one car, and between a tyre and its car. It
-// stands between patch and answer, since its rules need the rooms standard, sidewall and patch.
+// The room `car`: how the tyres of one car go together, and with the car. It is between patch and
+// judge: its rules need the rooms standard, sidewall and patch.
 //
 // This file: which constructions may be mixed, what must be the same on an axle, tread and pressure
 // left against right, wear across a tread, and the speed symbol against the car. Sources with their
 // standing are in rules.cpp; thresholds without one are our choice and say so. Results are values;
-// an answer words them. NaN is never the good result.
+// the findings have the words. NaN never gives the good result.
 #pragma once
 
 #include <optional>
@@ -33,22 +33,22 @@ const Source& same_axle_source();
 
 enum class Difference { none, worth_correcting, too_great };
 
-// None within what two gauges may differ by, 20 kPa; too great where one is a fifth under the
-// other, the share at which a monitoring system must warn.
+// None up to 20 kPa, by which two gauges may differ; too great if one is a fifth below the other,
+// the share at which a monitoring system must warn.
 Difference pressure_difference(GaugePressure left, GaugePressure right);
 const Source& pressure_difference_source();
-// None to 2 mm (our choice); too great above 5 mm, the limit of one country's law.
+// None up to 2 mm (our choice); too great above 5 mm, the limit in one country's law.
 Difference tread_difference(Length left, Length right);
 const Source& tread_difference_source();
 
-// The deeper tread belongs at the rear: is it in front, by more than two gauges may differ?
+// The deeper tread belongs at the rear: is it in front by more than two gauges may differ?
 bool deeper_tread_in_front(Length front, Length rear);
 const Source& deeper_to_the_rear_source();
 
 // ---- wear across one tread ----
 
-// What three depths say; differences up to what two gauges may differ by (0.4 mm) say nothing.
-// More than one may hold. Nothing for a depth below zero.
+// What three depths say; differences of up to two gauge errors (0.4 mm) say nothing. More than one
+// may apply. Nothing for a depth below zero.
 enum class Side { none, inner, outer };
 struct WearPattern {
   bool under_inflated = false;  // both shoulders shallower than the centre
@@ -63,7 +63,7 @@ const Source& wear_pattern_source();
 
 enum class SymbolFit {
   enough,
-  winter_exception,  // allowed on a tyre with the snowflake, with its speed in the driver's view
+  winter_exception,  // allowed on a tyre with the snowflake, with its speed shown to the driver
   too_low
 };
 // Winter tyres with the three-peak mountain and snowflake may have a symbol of 160 km/h or more on

@@ -16,7 +16,7 @@ constexpr double friction[2][3][4] = {
 constexpr int is_new = 0;
 constexpr int is_worn = 1;
 
-constexpr double viscous_film = 0.2;  // mm: the depth at which the thin-film loss is whole
+constexpr double viscous_film = 0.2;  // mm: the depth at which the thin-film loss is complete
 constexpr double worn_mm = 1.6;
 constexpr double middle_mm = 3.0;
 constexpr double new_mm = 8.0;

@@ -1,9 +1,9 @@
 // Loss of grip to water on a paved road, by depth, tread and speed: thin-film (viscous) loss first,
-// long before a tyre floats, then more and more of it as water stands under the tread.
+// long before a tyre aquaplanes, then more and more as water builds up under the tread.
 //
 // A handbook prints static friction on good concrete or tarmac for a new tyre and one worn to 1.6
 // mm, at 50, 90 and 130 km/h, dry and in 0.2, 1 and 2 mm of water. It describes older tyres. Modern
-// ones braked far better in published tests, the more so when new. So a share of the dry grip that
+// ones braked far better in published tests, most of all when new. So the share of dry grip that
 // water leaves has
 //   low      the handbook's wet figures over its dry one (a new tyre's: no credit for worn rubber
 //            in the dry), in straight lines between; a film under 0.1 mm counts double, one of 0.1
@@ -14,10 +14,10 @@
 //            the gain between 1.6 and 8 mm is there at 3 mm
 //   central  half-way between them in ratio: the square root of their product
 //
-// Range: 0 to 130 km/h, film 0 to 2 mm, tread 0 to 8 mm. Beyond, the lines are carried on and end
-// at zero; tread over 8 mm counts as 8, speed over 300 km/h as 300. Below 50 km/h they run to the
-// thin-film figure at rest. Aquaplaning is a matter for the room `water`: above its onset no share
-// here is to be trusted. Film, speed and tread that are negative or no numbers leave nothing.
+// Range: 0 to 130 km/h, film 0 to 2 mm, tread 0 to 8 mm. Beyond that, the lines are extended and
+// end at zero; tread over 8 mm counts as 8, speed over 300 km/h as 300. Below 50 km/h they run to
+// the thin-film figure at rest. Aquaplaning is for the room `water`: above its onset no share here
+// can be trusted. A negative film, speed or tread, or NaN, leaves nothing.
 #pragma once
 
 #include "core/quantity/quantity.hpp"

@@ -42,8 +42,7 @@ void widen(ShareRange& range, const FrictionRow& row) {
 
 constexpr ShareRange nothing{1e9, 0.0};
 
-// What counts for and against: no rubber is credited in the low figure, none blamed in the high
-// one.
+// No rubber is credited in the low figure, none penalised in the high one.
 ShareRange cautious(ShareRange rubber, bool warm) {
   return {std::min(1.0, rubber.low) * (warm ? 1.0 : share_outside_window),
           std::max(1.0, rubber.high)};
@@ -109,7 +108,7 @@ FrictionBand Grip::on_pavement(Speed speed) const {
   }
   low *= share * case_.tyre->paved * blend(dry_rubber_.low, wet_rubber_.low, wet);
 
-  // Rubber that is at its best in the wet still grips no better there than in the dry.
+  // Even rubber at its best in the wet grips no better there than in the dry.
   const double high =
       dry_high * share *
       std::min(dry_rubber_.high, kept.high * blend(dry_rubber_.high, wet_rubber_.high, wet));

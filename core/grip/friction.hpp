@@ -3,7 +3,7 @@
 //   skid.hpp       published laws of wet friction against speed and texture
 //   film.hpp       what water takes away, by depth, tread and speed
 //   rubber.hpp     rubber and its warmth
-//   friction.hpp   (this file) the friction of one case, with its sources and what is not known
+//   friction.hpp   (this file) the friction of one case, with its sources and gaps
 //   stopping.hpp   stopping at a given friction; the rules that drivers are taught
 //   cornering.hpp  cornering at a given friction; braking in a bend
 //   limits.hpp     distances and speeds for one case, as a band
@@ -17,11 +17,11 @@
 //   other ground  the least and the most that any table prints for it. No law of speed or tread is
 //                 known there. Under standing water the low end falls to half (our choice)
 //   central       half-way in ratio
-// More water never raises any of the three; more tread, less speed never lower them.
+// More water never raises any of the three; more tread or less speed never lowers them.
 //
 // Tyre kinds: their shares of these figures are ours, from published words (studs and winter rubber
 // grip a bare road less; unstudded winter tyres stop 8 to 15 % short of studded ones on ice) and
-// from memory. A slick is credited with no tread, a hand-cut one with half of it.
+// from memory. A slick counts as having no tread, a hand-cut one half of it.
 #pragma once
 
 #include <optional>
@@ -37,7 +37,7 @@
 
 namespace treadwater::grip {
 
-// What a kind of tyre (standard/tyre_kind.hpp, by its id) grips.
+// The grip of a kind of tyre (standard/tyre_kind.hpp, by its id).
 struct TyreGrip {
   std::string_view id;
   std::string_view rubber;
@@ -50,8 +50,8 @@ const TyreGrip* find_tyre_grip(std::string_view id);  // null where there is non
 
 enum class Wetness { dry, damp, wet, standing };
 
-// The film that a word stands for: 0, 0.1, 0.5 and 2.5 mm. Choices: 0.4 mm counts as wet in one
-// text, tests of roads use 0.5 mm, and 2.5 mm is where printed advice on floating begins.
+// The film that a word stands for: 0, 0.1, 0.5 and 2.5 mm. Our choice: 0.4 mm counts as wet in one
+// text, road tests use 0.5 mm, and 2.5 mm is where printed advice on aquaplaning begins.
 Length film_of(Wetness wetness);
 
 struct GripCase {
@@ -59,12 +59,12 @@ struct GripCase {
   const TyreGrip* tyre = find_tyre_grip("road");
   Length tread;
   Length film;                            // water above the tops of the texture; 0 a dry road
-  const Rubber* rubber = nullptr;         // where not given, the usual one of the tyre
+  const Rubber* rubber = nullptr;         // if not given, the tyre's usual one
   std::optional<Temperature> tread_heat;  // temperature of the tread, where known
 };
 
-// The friction of one case at any speed. A case with a number that is none, or a negative one, has
-// no friction at all.
+// The friction of one case at any speed. A case with a negative number or NaN has no friction at
+// all.
 class Grip {
  public:
   explicit Grip(const GripCase& grip_case);
@@ -86,11 +86,11 @@ class Grip {
 struct Friction {
   FrictionBand band;
   std::vector<const Source*> sources;
-  std::vector<Phrase> unknown;  // what this figure does not know, in sentences
+  std::vector<Phrase> unknown;  // what this figure leaves out, in sentences
 };
 Friction friction(const GripCase& grip_case, Speed speed);
 
-// How unstudded winter tyres stop on ice against studded ones.
+// How unstudded winter tyres stop on ice compared with studded ones.
 inline constexpr ShareRange studless_on_ice{0.85, 0.92};
 inline constexpr Source studs_source{
     "grip-studs", "Junge, Lu and Esch, TRB 95-0772, on studded and unstudded winter tyres",

@@ -15,7 +15,7 @@ constexpr double ratio_widening = 1.2;
 
 constexpr double to_ms(double kmh) { return kmh / 3.6; }
 
-// The deceleration on one side of the band, by steps of 1 km/h; zero or less where the car does not
+// The deceleration on one side of the band, by steps of 1 km/h; zero or less if the car does not
 // slow, or does not hold the bend.
 class Slowing {
  public:
@@ -147,8 +147,8 @@ SpeedBand seen_distance_speed(const GripCase& given, Length seen, Duration react
 SpeedBand speed_left_band(const GripCase& given, Speed speed, Length room, const Road& road) {
   const Grip grip(given);
   const auto left = [&](Side side) { return left_over({grip, side, road}, speed, room); };
-  // Down a steep hill the grip that holds the bend gains speed, where the one that does not keeps
-  // it: less grip is told no better for that.
+  // Down a steep hill a grip that holds the bend gains speed, while one that does not keeps it:
+  // less grip must not look better for that.
   SpeedBand band{left(&FrictionBand::high), left(&FrictionBand::central), left(&FrictionBand::low)};
   band.central = std::max(band.central, band.low);
   band.high = std::max(band.high, band.central);

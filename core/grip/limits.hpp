@@ -3,13 +3,13 @@
 // slows.
 //
 // In steps of 1 km/h, each with the friction of its top. Range: as friction.hpp; speeds up to
-// 400 km/h. Distances: `shortest` belongs to the high friction and `longest` to the low one; an
-// empty one means "will not stop" (or, in a bend, "will not hold the road"), which is an answer.
-// Numbers that are none, or negative, give empty distances and zero speeds.
+// 400 km/h. Distances: `shortest` is for the high friction, `longest` for the low one; empty means
+// "will not stop" (or, in a bend, "will not hold the road"), which is an answer. NaN and negative
+// numbers give empty distances and zero speeds.
 //
-// Checked against published wet braking tests (tests/register/grip.json): every stop
-// lies inside its band. The central one is 30 to 45 % longer than the tests' from 80 km/h: those
-// were good tyres, fresh brakes and known roads.
+// Checked against published wet braking tests (tests/register/grip.json): every stop is inside its
+// band. The central one is 30 to 45 % longer than the tests' from 80 km/h: those were good tyres,
+// fresh brakes and known roads.
 #pragma once
 
 #include <optional>
@@ -21,7 +21,7 @@
 
 namespace treadwater::grip {
 
-// No answer here is faster.
+// The highest speed that any answer here gives.
 inline constexpr Speed end_of_model = kilometres_per_hour(400.0);
 
 struct Road {
@@ -45,8 +45,9 @@ struct SpeedBand {
 // From one speed down to another (zero: to a standstill).
 DistanceBand braking_band(const GripCase& grip_case, Speed from, Speed to, const Road& road);
 
-// Braking to a standstill from ever higher speeds, each from the one before, so that a friction is
-// looked up once a step of the whole. An end that once does not stop never does from higher up.
+// Braking to a standstill from ever higher speeds, each from the one before, so that friction is
+// looked up only once per step. An end of the band that does not stop from one speed does not stop
+// from a higher one.
 // Range: as braking_band; the speeds must rise.
 class BrakingBySpeed {
  public:
@@ -68,33 +69,34 @@ DistanceBand stopping_band(const GripCase& grip_case, Speed speed, Duration reac
 SpeedBand seen_distance_speed(const GripCase& grip_case, Length seen, Duration reaction,
                               const Road& road);
 
-// Speed still left after braking over `room`; zero where it has stopped. `low` is that of the high
-// friction here: the better the grip, the less is left. A downhill grade that the friction does not
-// hold leaves more than there was; a bend that it does not hold leaves all of it. Less grip never
-// leaves less.
+// Speed left after braking over `room`; zero if it has stopped. Here `low` is for the high
+// friction: the better the grip, the less is left. A downhill gradient too steep for the friction
+// leaves more than there was; a bend too tight for it leaves all of it. Less grip never leaves
+// less.
 SpeedBand speed_left_band(const GripCase& grip_case, Speed speed, Length room, const Road& road);
 
-// The highest speed a bend holds without braking, by the side share of cornering.hpp. 400 km/h
-// where none is too high.
+// The highest speed at which a bend can be taken without braking, by the side share of
+// cornering.hpp. 400 km/h if none is too high.
 SpeedBand corner_speed_band(const GripCase& grip_case, Length radius, double bank);
 
-// Is the tread known to matter, and is this one less than new? Only on a wet paved road, and on a
-// tyre that has some.
+// Is the tread known to matter, and is it less than new? Only on a wet paved road, and for a tyre
+// that has tread.
 bool wear_matters(const GripCase& grip_case);
 inline constexpr Length new_tread = millimetres(8.0);
 GripCase when_new(GripCase grip_case);
 
-// The speed still driven where the same tyre, new, has stopped. Empty where that may not stop.
+// The speed left at the point where the same tyre, new, has stopped. Empty if that one may not
+// stop.
 std::optional<SpeedBand> speed_where_new_stops(const GripCase& grip_case, Speed speed,
                                                const Road& road);
 
-// The gap to the vehicle in front is that for ice on snow too.
+// On snow too, the gap to the vehicle in front is that for ice.
 GapRoad gap_road(const GripCase& grip_case);
 
 // How many times longer a stop is on this tread than on a new one of 8 mm, straight and level. The
 // band runs from the ratio of the high frictions to that of the low ones, widened upwards by 1.2:
 // at 120 km/h on 1 mm of water a test of modern tyres found more (2.62 at 1.6 mm) than the
-// handbook's own ratio. Empty where one of the two stops is none.
+// handbook's own ratio. Empty if one of the two does not stop.
 struct Ratio {
   double low;
   double central;

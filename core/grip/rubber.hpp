@@ -1,11 +1,11 @@
-// Tread rubber: how its grip compares with that of ordinary synthetic rubber, and how warm it wants
+// Tread rubber: how its grip compares with that of ordinary synthetic rubber, and how warm it needs
 // to be.
 //
-// Ranges are relative to ordinary synthetic rubber, dry and wet. Printed is only that rubber of
-// high hysteresis brakes best in the wet; that natural rubber comes last there, that the
+// Ranges are relative to ordinary synthetic rubber, dry and wet. Print says only that
+// high-hysteresis rubber brakes best in the wet; that natural rubber comes last there, that the
 // differences are small in the dry, and the figures are from memory, those of stage and race rubber
-// common practice. A rule of thumb holds with them: a good high-grip synthetic in the wet comes
-// close to natural rubber in the dry.
+// common practice. A rule of thumb agrees: a good high-grip synthetic in the wet comes close to
+// natural rubber in the dry.
 //
 // Temperatures are those of the tread, common practice. Stage and race rubber must be warmed: it
 // works after a lap or two, a soft race compound near 110 °C (230 °F).
@@ -33,7 +33,7 @@ struct Rubber {
   ShareRange wet;
   Temperature works_from;
   Temperature works_to;
-  bool needs_heat;  // cold when the car sets off: no credit until it is known to be warm
+  bool needs_heat;  // cold at the start: no credit until it is known to be warm
 };
 
 standard::Rows<Rubber> rubbers();
@@ -42,7 +42,7 @@ const Rubber* find_rubber(std::string_view id);  // null where there is none
 enum class Heat { unknown, cold, working, too_hot };
 Heat heat_of(const Rubber& rubber, std::optional<Temperature> tread);
 
-// What to say about it; empty where there is nothing to say.
+// What to say about it; empty if nothing.
 Phrase heat_caution(const Rubber& rubber, Heat heat);
 
 // The share of its grip that rubber outside its window is sure to keep. Our choice, no source.

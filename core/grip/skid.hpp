@@ -1,6 +1,6 @@
-// Published laws of wet friction against speed and road texture, each in its own units.
+// Published formulas for wet friction against speed and road texture, each in its own units.
 //
-// Both describe a standard test tyre on a thin film (0.5 mm nominal); neither knows water depth or
+// Both describe a standard test tyre on a thin film (0.5 mm nominal); neither takes water depth or
 // tread. Range: texture above 0 (sand patch, or mean profile depth where a name says so).
 #pragma once
 
@@ -33,15 +33,15 @@ double index_friction(double at_60, double speed_constant, Speed slip);
 double speed_constant_from_profile(Length mean_profile_depth);
 double speed_constant_from_sand_patch(Length texture);
 Length estimated_sand_patch(Length mean_profile_depth);
-Length estimated_profile(Length texture);  // the same turned round; never below 0
+Length estimated_profile(Length texture);  // the inverse; never below 0
 inline constexpr Source friction_index_source{
     "grip-friction-index", "International friction index (Wambold et al.; ASTM E1960)",
     "friction against slip speed and profile depth; constants read as quoted", "1995",
     Standing::secondary};
 
-// What a road of less texture keeps of the wet friction on one of 0.7 mm, at most 1. The two laws
-// differ: low is the smaller of their answers, high the larger. The index is taken at a slip speed
-// of a fifth of the speed. No road is credited with more than 1.
+// The share that a road with less texture keeps of the wet friction on one of 0.7 mm, at most 1.
+// The two formulas differ: low is the smaller of their answers, high the larger. The index is taken
+// at a slip speed of a fifth of the speed. No road is credited with more than 1.
 struct TextureShare {
   double low;
   double high;

@@ -1,8 +1,8 @@
 // Stopping at a given friction, and the rules of thumb that drivers are taught.
 //
 // Grade is rise over run, uphill positive. "Will not stop" (a downhill grade as steep as the
-// friction, or no friction at all) is an answer and not an error: the optional is empty. A number
-// that is none gives an empty answer too.
+// friction, or no friction at all) is an answer, not an error: the optional is empty. NaN gives an
+// empty answer too.
 #pragma once
 
 #include <optional>
@@ -23,20 +23,20 @@ std::optional<Length> braking_distance(Speed speed, double friction, double grad
 std::optional<Length> stopping_distance(Speed speed, Duration reaction, double friction,
                                         double grade);
 
-// Speed still left where the car would have needed `needed` to stop and had only `room`:
-// v sqrt(1 - room / needed). Zero where the room is enough.
+// Speed left if the car needs `needed` to stop and has only `room`: v sqrt(1 - room / needed). Zero
+// if the room is enough.
 Speed speed_left(Speed speed, Length room, Length needed);
 
-// The inverse: the highest speed from which the car stops within what the driver can see. Zero
-// where nothing is seen.
+// The inverse: the highest speed from which the car stops within what the driver can see. Zero if
+// nothing is seen.
 std::optional<Speed> speed_to_stop_within(Length seen, Duration reaction, double friction,
                                           double grade);
 
 inline constexpr Source stopping_source{"grip-stopping", "Mechanics: d = v^2 / (2 g (mu + grade))",
                                         "exact in the angle of the road", "", Standing::secondary};
 
-// Reaction to something unexpected: the median driver, and what nine drivers in ten keep within.
-// Slow ones take up to 2.7 s.
+// Reaction to something unexpected: the median driver's, and that of nine drivers in ten. Slow ones
+// take up to 2.7 s.
 inline constexpr Duration median_reaction = seconds(0.9);
 inline constexpr Duration cautious_reaction = seconds(2.5);
 inline constexpr Source reaction_source{
@@ -72,7 +72,7 @@ inline constexpr Source driving_school_source{
 // AASHTO stopping sight distance, before its rounding up: an alert driver's 2.5 s and a
 // comfortable 11.2 ft/s^2 (3.4 m/s^2). US form 1.47 V t + 1.075 V^2/a (mph, ft); metric form
 // 0.278 V t + 0.039 V^2/a (km/h, m), of which the factors are from memory; on a grade the braking
-// term is V^2 / (254 (a/9.81 + G)). Empty where the grade leaves no deceleration.
+// term is V^2 / (254 (a/9.81 + G)). Empty if the grade leaves no deceleration.
 Length sight_distance_us(Speed speed);
 Length sight_distance_metric(Speed speed);
 std::optional<Length> sight_distance_on_grade(Speed speed, double grade);

@@ -10,16 +10,16 @@ namespace {
 
 namespace a = treadwater::sheets;
 
-// What a form is filled with: a quantity with the decimal sign that its reader writes.
+// The values in a form: a quantity with the reader's decimal sign.
 std::string written_for(const a::Field* field, std::string_view given) {
   return field != nullptr && field->quantity ? quantity_in_words(given) : text_of(given);
 }
 
-// "corners.0.load" is a member of the first row of the list "corners". The rows of a list are given
-// one after another.
+// "corners.0.load" is a member of the first row of the list "corners". The rows of a list come one
+// after another.
 Json input_json(const a::SheetDescription* sheet, const a::Preset& preset) {
   Json input, rows, row;
-  std::string_view list;  // that is being filled, and the number of its row
+  std::string_view list;  // being filled, and the number of its row
   std::string_view number;
   const auto close_row = [&] {
     if (!number.empty()) rows.push_back(row);

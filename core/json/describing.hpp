@@ -6,7 +6,7 @@
 
 namespace treadwater::json {
 
-// One that is not among `sheets` is described by its name alone, with "elsewhere": true.
+// One that is not among `sheets` is described by name only, with "elsewhere": true.
 Json sheet_json(sheets::Sheets sheets, const sheets::SheetHead& head);
 Json way_json(const sheets::Way& way);
 

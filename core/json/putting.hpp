@@ -1,4 +1,4 @@
-// What the writers of this room share: members put into an object, one kind of value each.
+// Shared by the writers of this room: putting members into an object, one kind of value each.
 #pragma once
 
 #include <cmath>
@@ -16,8 +16,8 @@ inline std::string text_of(std::string_view view) { return std::string(view); }
 inline void put_text(Json& object, std::string_view key, std::string_view text) {
   object.put(key, Json(text));
 }
-// What a form says is a phrase, in the language spoken; an answer's texts are said already. Ids,
-// links and sources' titles do not change.
+// A form's texts are phrases, translated here; an answer's texts are translated already. Ids, links
+// and source titles do not change.
 inline void put_phrase(Json& object, std::string_view key, Phrase phrase) {
   put_text(object, key, spoken(phrase));
 }
@@ -28,7 +28,7 @@ inline void put_json(Json& object, std::string_view key, const Json& value) {
   object.put(key, value);
 }
 
-// NaN and infinity stop here: what cannot be said is left out.
+// NaN and infinity stop here: the member is left out.
 inline void put_number(Json& object, std::string_view key, double value) {
   if (std::isfinite(value)) object.put(key, Json(value));
 }

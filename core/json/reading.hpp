@@ -10,7 +10,7 @@
 
 namespace treadwater::json {
 
-// Takes a JSON object straight into an Input, each value as the text a person would have typed: no
+// Reads a JSON object straight into an Input, each value as the text a person would have typed; no
 // document is built. A field holds a value, or a list of rows, each an object of values; anything
 // else is a problem that names the field.
 class FieldReader {
@@ -22,7 +22,7 @@ class FieldReader {
   using binary_t = nlohmann::json::binary_t;
 
   sheets::Input input;
-  std::vector<std::string> refused;  // fields that hold what no field takes
+  std::vector<std::string> refused;  // fields with a value that no field takes
   bool is_object = false;
 
   bool read(std::string_view text) {
@@ -70,7 +70,7 @@ class FieldReader {
   }
 
  private:
-  // How many objects and lists are open where a field, a list's row and a row's field stand.
+  // How many objects and lists are open at a field, at a list's row and at a row's field.
   static constexpr int field_depth = 1;
   static constexpr int list_depth = 2;
   static constexpr int row_depth = 3;
@@ -80,7 +80,7 @@ class FieldReader {
     if (depth_ == list_depth) refuse();
     if (depth_ == row_depth)
       input.set(sheets::row_path(field_, rows_, row_field_), std::move(text));
-    return depth_ > 0;  // a bare value is no object
+    return depth_ > 0;  // a bare value is not an object
   }
   void refuse() {
     if (refused.empty() || refused.back() != field_) refused.push_back(field_);

@@ -1,4 +1,4 @@
-// JSON written front to back, as text: the answers need no document, and the page's module is some
+// Writes JSON front to back, as text: answers need no document, and the page's module is some
 // kilobytes smaller without one.
 #pragma once
 
@@ -9,12 +9,12 @@ namespace treadwater::json {
 
 class Json {
  public:
-  Json() = default;                     // an object, to be filled member by member
-  explicit Json(std::string_view text)  // a text; a broken byte becomes U+FFFD
+  Json() = default;                     // an object, filled member by member
+  explicit Json(std::string_view text)  // text; an invalid byte becomes U+FFFD
       : close_(none) {
     add_text(text);
   }
-  explicit Json(double number);  // null where it is not finite
+  explicit Json(double number);  // null if it is not finite
   static Json array();
   static Json flag(bool value);
 
@@ -31,7 +31,7 @@ class Json {
   void add_text(std::string_view text);
   void add_to(std::string& whole) const;
 
-  std::string written_;  // all but the closing bracket; empty for an object without members
+  std::string written_;  // all but the closing bracket; empty if there are no members
   char close_ = '}';
 };
 

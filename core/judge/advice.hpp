@@ -1,5 +1,5 @@
-// What judging goes by beside formulas and tables: advice, practice, and choices of our own, each
-// with where it comes from.
+// What the checks use besides formulas and tables: advice, practice and our own choices, each with
+// its source.
 #pragma once
 
 #include "core/standard/source.hpp"

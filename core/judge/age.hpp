@@ -1,4 +1,4 @@
-// Age: care over six years, not fit over ten, the spare included.
+// Age: above six years care, above ten not fit, the spare included.
 #pragma once
 
 #include <string_view>
@@ -8,13 +8,13 @@
 
 namespace treadwater::judge {
 
-// With the week it was made in.
+// With the week of manufacture.
 void judge_age(const standard::TyreAge& age, standard::Date today, Findings& findings);
 // By years alone.
 void judge_age(double years, Findings& findings);
-// Of one of several tyres, by its name and years alone.
+// For one of several tyres, by its name and years alone.
 void judge_age(const Text& tyre, double years, Findings& findings);
-// By the week that a sidewall text names, if it names one.
+// By the week in a sidewall text, if it has one.
 void judge_marked_age(std::string_view date_code, standard::Date today, Findings& findings);
 
 }  // namespace treadwater::judge

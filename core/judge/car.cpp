@@ -43,9 +43,9 @@ void add_of(const Wheels& wheels, Finding what, const Sources& sources, Findings
   findings.add(what, std::move(values), sources);
 }
 
-// ---- what was found of each tyre alone ----
+// ---- each tyre alone ----
 
-// Notes on one sidewall's text are for the sheet of one tyre; the spare is not asked about water.
+// Notes on a sidewall's text are for the check of one tyre; the spare is not checked in water.
 bool matters_to_the_car(const Found& found, std::size_t wheel) {
   return found.level() != Level::note || found.what == finding::run_flat ||
          (found.what == finding::water_not_given && wheel != spare_wheel);
@@ -57,14 +57,14 @@ bool has_danger(const Corner& corner, Finding what) {
                      [&](const Found& found) { return same_danger(found.what, what); });
 }
 
-// One that was found of this wheel first, as it is told of the car.
+// A finding on this wheel, as given for the car.
 Found told_of_the_car(const Car& car, std::size_t first, Found found) {
   Wheels wheels;
   for (std::size_t wheel = first; wheel < all_wheels; ++wheel)
     if (has_danger(car.corners[wheel], found.what)) wheels.add(wheel);
-  // What holds for all of them needs no names.
+  // What applies to all of them needs no names.
   if (wheels.count() < wheels_on_the_road) found.of = wheels.whose();
-  // The car does not stand on its spare: what is wrong with that alone does not stop it.
+  // The car is not on its spare: a fault of the spare alone does not stop it.
   if (first == spare_wheel && found.level() == Level::unfit) found.lowered = Level::care;
   return found;
 }

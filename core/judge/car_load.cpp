@@ -5,7 +5,7 @@
 namespace treadwater::judge {
 namespace {
 
-// What wheels carry together may be this share of what was weighed of their axle.
+// The wheels' sum may be as low as this share of their axle's weighed load.
 constexpr double weighed_alike = 0.95;
 
 // Axles against the car's masses.

@@ -10,7 +10,7 @@
 namespace treadwater::judge {
 namespace {
 
-// Our choice of a chance of floating that nobody is to take.
+// Our choice: the chance of aquaplaning that is too high.
 constexpr double too_often = 0.25;
 
 Finding no_entry(water::Crossing crossing, bool moving) {
@@ -69,7 +69,7 @@ double greatest_chance(const std::vector<TyreThrough>& field, const WaterAcross&
 
 double judge_intended(const std::vector<TyreThrough>& field, const WaterAcross& water,
                       Speed intended, UnitSystem units, Findings& findings) {
-  // The tyre with the lowest low end may not be the one that is likeliest to float at that speed.
+  // The tyre with the lowest low end may not be the likeliest to aquaplane at that speed.
   const TyreThrough& likeliest = *std::min_element(
       field.begin(), field.end(),
       [](const TyreThrough& a, const TyreThrough& b) { return a.onset.central < b.onset.central; });
@@ -88,8 +88,8 @@ void judge_tyres(const CrossingJudged& judged, const WaterAcross& water, Finding
   if (!water.surface->paved) findings.add(finding::unpaved);
 }
 
-// As far below the onset as the published law of a wheel that does not turn lies below that of
-// one that does.
+// Below the onset by the ratio of the published formulas for a wheel that is not turning and one
+// that is.
 Speed turns_again(const TyreThrough& tyre) {
   return tyre.onset.low *
          (water::spin_up_onset(tyre.pressure) / water::pressure_only_onset(tyre.pressure));

@@ -1,5 +1,5 @@
 // Water across the road: how deep rain makes it, whether it may be entered at all, and at what
-// speed the field of tyres that has to come through it starts to float.
+// speed the tyres that must go through it start to aquaplane.
 #pragma once
 
 #include <optional>
@@ -18,14 +18,14 @@ namespace treadwater::judge {
 
 struct WaterAcross {
   Length depth{};              // above the tops of the texture
-  bool may_be_deeper = false;  // no ruler found it, and no formula reaches to it
+  bool may_be_deeper = false;  // not measured, and beyond the formulas' range
   bool one_sided = false;      // under the wheels of one side only
   water::Flow flow{};
   water::VehicleKind vehicle = water::VehicleKind::small_car;
   const standard::RoadSurface* surface = nullptr;
 };
 
-// One kind of tyre that has to come through.
+// One kind of tyre that must go through.
 struct TyreThrough {
   const standard::TyreKind* kind = nullptr;
   Length tread{};
@@ -38,14 +38,14 @@ struct TyreThrough {
   Speed hold_to(UnitSystem units) const;
 };
 
-// What every tyre that nobody named is taken for.
+// Assumed for every tyre that was not described.
 TyreThrough worn_road_tyre();
 
 struct CrossingJudged {
   bool may_be_entered = false;
-  // Worst first, with their onsets. None where it may not be entered, or where nothing stands.
+  // Worst first, with their onsets. None if it may not be entered, or if there is no water.
   std::vector<TyreThrough> field{};
-  std::optional<double> chance{};  // of floating at the speed intended: the greatest in the field
+  std::optional<double> chance{};  // of aquaplaning at the intended speed: the highest in the field
 
   bool has_slick() const;
 };

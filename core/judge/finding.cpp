@@ -18,7 +18,7 @@ Level level_of(Finding finding) { return finding.row().level; }
 Cure cure_of(Finding finding) { return finding.row().cure; }
 bool air_cures(Finding finding) {
   const Cure cure = cure_of(finding);
-  // Too little for a speed only: driving slower is the other way.
+  // Too little for a speed only: driving slower is the other cure.
   return cure == Cure::air || cure == Cure::pump || finding == finding::pressure_low_for_speed;
 }
 bool has_reason(Finding finding) { return !finding.row().reason.empty(); }

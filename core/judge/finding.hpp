@@ -1,15 +1,15 @@
-// Findings: what was found out about a tyre, a car or a road, without the sentence that tells it. A
-// danger is judged here, once, for every sheet; the words are in sheets/sayings.hpp.
+// Findings: what was found about a tyre, a car or a road. Each danger is judged in this room, once,
+// for every sheet; findings.inc has its words, and sheets/sayings.hpp says them.
 //
 // The room `judge`:
 //   finding   the findings, their levels and what cures them (findings.inc is the table), limits
-//   tyre      what its sidewall says and leaves open, its speed symbol, what it is for
+//   tyre      what its sidewall says and leaves out, its speed symbol, its use
 //   pressure  the load at this pressure and speed
-//   pressure_setting  what to set; readings; a hot pressure that is wanted; another place
-//   water     floating                               crossing  fords, floods, a field of tyres
+//   pressure_setting  what to set; readings; a target hot pressure; another place
+//   water     aquaplaning                            crossing  fords, floods, a field of tyres
 //   stopping  what the driver can see, an obstacle, a bend, a grade
 //   tread     the law's depth, winter, advice        age  of the tyre
-//   car       what holds between the tyres of one car
+//   car       the tyres of one car together
 //   car_load  what each of its wheels carries
 //   size_change  another size on it
 //   puncture  a soft tyre: its leak, the way home    repair  its hole
@@ -34,19 +34,19 @@ namespace treadwater::judge {
 
 enum class Level { note, care, unfit };
 
-// What makes an unfit tyre drivable again. What driving slower cures, and what is driven to the
-// nearest pump to be put right, stops nobody; the rest is a limit of 0 km/h, also what wants air
-// where it stands.
+// What makes an unfit tyre drivable again. Faults cured by driving slower, or by a drive to the
+// nearest pump, do not stop the car; the rest are limits of 0 km/h, including a tyre that needs air
+// before it moves.
 enum class Cure { nothing, air, slower, pump };
 
-// A row of the table of findings. Each is an object of its own, so that a module holds the
-// sentences of what it can find and no others.
+// A row of the table of findings. Each is an object of its own, so that a module contains only the
+// sentences it can say.
 struct FindingRow {
-  std::string_view id;  // as the JSON names it; two findings may share one
+  std::string_view id;  // its id in the JSON; two findings may share one
   Level level;
   Cure cure;
-  Phrase reason;    // a clause for the verdict; empty where there is none
-  Phrase sentence;  // empty where the first value is one
+  Phrase reason;    // a clause for the verdict; empty if there is none
+  Phrase sentence;  // empty if the first value is the sentence
 };
 
 class Finding {
@@ -72,15 +72,15 @@ namespace finding {
 std::string_view id_of(Finding finding);
 Level level_of(Finding finding);
 Cure cure_of(Finding finding);
-bool air_cures(Finding finding);   // where it stands or at a pump
-bool has_reason(Finding finding);  // for a verdict to give
-// One danger at one level, in whatever situation?
+bool air_cures(Finding finding);   // on the spot or at a pump
+bool has_reason(Finding finding);  // a reason for the verdict
+// The same danger at the same level, in any situation?
 bool same_danger(Finding one, Finding other);
 
 using Sources = std::vector<const Source*>;
 
-// Some values or sources, lent for the length of a call: a list written out, or one already kept.
-// They are copied once, where they are kept, which is much less code than to hand vectors around.
+// Some values or sources, lent for the length of a call: a list written out, or a stored one. They
+// are copied once, where they are stored, which is much less code than passing vectors.
 template <class T>
 class Some {
  public:
@@ -95,11 +95,11 @@ class Some {
 };
 using SomeSources = Some<const Source*>;
 
-// Adds a source that is not there yet; two sources never share an id.
+// Adds a source if it is not there yet; two sources never share an id.
 void add_once(Sources& sources, const Source& source);
 void add_once(Sources& sources, const Sources& more);
 
-// What fills a gap of a finding's sentence: a number with the way it is to be written, or a name.
+// Fills a gap in a finding's sentence: a number with how to write it, or a name.
 class Value {
  public:
   enum class As : std::uint8_t {
@@ -125,7 +125,7 @@ class Value {
     way_at_most,
     odometer,
     worn,      // tread worn off
-    month,     // that a day is in
+    month,     // of a day
     readings,  // how many earlier ones
     seconds_lost,
     kelvins,
@@ -133,7 +133,7 @@ class Value {
     hold_to,  // a speed, and walking pace for 0
     number,   // with `decimals`
     text,     // a name, as it stands
-    kind,     // a name of ours, with a capital where a sentence begins with it
+    kind,     // our own name, with a capital at the start of a sentence
     quoted,   // what somebody typed
   };
 
@@ -144,7 +144,7 @@ class Value {
   Value(Duration d) : as_(As::duration), number_(d.stored()) {}
   Value(TemperatureDifference d) : as_(As::kelvins), number_(d.stored()) {}
   Value(RainIntensity r) : as_(As::rain), number_(r.stored()) {}
-  // These and their like are not inlined: they stand at hundreds of places.
+  // These are not inlined: they are called from hundreds of places.
   Value(const Value&);
   Value(Value&&) noexcept;
   Value& operator=(const Value&);
@@ -163,7 +163,7 @@ class Value {
   static Value way_at_most(Length l) { return {As::way_at_most, l.stored()}; }
   static Value odometer(Length l) { return {As::odometer, l.stored()}; }
   static Value worn(Length l) { return {As::worn, l.stored()}; }
-  // Of a day since 1 January 1970.
+  // A day, counted from 1 January 1970.
   static Value month(long day) { return {As::month, static_cast<double>(day)}; }
   static Value earlier_readings(std::size_t n) { return {As::readings, static_cast<double>(n)}; }
   static Value at_most(GaugePressure p) { return {As::pressure_at_most, p.stored()}; }
@@ -203,15 +203,15 @@ using SomeValues = Some<Value>;
 
 struct Limit;
 
-// Whose a finding is, where it is not of all that was judged: wheels of a car, tyres of a list.
+// Whose finding it is, if not everyone's: wheels of a car, tyres in a list.
 struct Whose {
   Text names{};       // in front of its sentence
-  Text within{};      // the same as they stand within one: in brackets behind its reason
-  bool alike = true;  // word for word the same of each; else its reason stands for its sentence
+  Text within{};      // the same within a sentence: in brackets after its reason
+  bool alike = true;  // word for word the same for each; otherwise the reason replaces the sentence
 };
 
-// The first values fill the reason as well as the sentence, unless it has values of its own. One
-// that is about a limit takes the limit's label and its speeds for the gaps after those.
+// The first values fill the reason as well as the sentence, unless the reason has its own. A
+// finding about a limit fills the remaining gaps with the limit's label and speeds.
 struct Found {
   Found(Finding which, SomeValues gaps = {}, SomeSources from = {});
   Found(const Found&);
@@ -224,10 +224,10 @@ struct Found {
   Values values{};
   Sources sources{};
   std::vector<Limit> about;         // one, or none
-  std::optional<Finding> remark{};  // whose sentence is said after its own
+  std::optional<Finding> remark{};  // whose sentence follows its own
   Values of_reason{};
   Whose of{};
-  // Where a danger is less than its level says: why, stands where this is set.
+  // For a danger that is less than its level says; the reason is given where this is set.
   std::optional<Level> lowered{};
 
   Level level() const { return lowered.value_or(level_of(what)); }
@@ -243,7 +243,7 @@ enum class LimitName : std::uint8_t {
 std::string_view id_of(LimitName name);
 
 struct Limit {
-  // How the speeds are told: one speed, a band, a band that is an estimate, or none to go by.
+  // How the speeds are given: one speed, a band, an estimated band, or none.
   enum class Shown : std::uint8_t { exact, band, estimate, do_not_enter, beyond };
 
   Limit();
@@ -257,14 +257,14 @@ struct Limit {
   Speed central;
   Speed low;
   Speed high;
-  double share_kept = 1.0;  // of the low value, for the hold-to speed
+  double share_kept = 1.0;  // of the low value, for the maximum speed
   Shown shown = Shown::exact;
   Values label;  // the gaps of its label
   Values why;    // the gaps of its reason
   Sources sources;
-  // What stops it, where the words are a finding's: LimitName::unfit, soft_tyre.
+  // What stops it, if the words are a finding's: LimitName::unfit, soft_tyre.
   std::optional<Found> found{};
-  // Whose it is, in front of its label: a wheel, a tyre of a list.
+  // Whose it is, in front of its label: a wheel, a tyre in a list.
   Text of{};
 
   Speed kept() const { return low * share_kept; }
@@ -273,12 +273,12 @@ struct Limit {
 Limit fixed_limit(LimitName what, Speed speed, SomeValues label, SomeValues why,
                   SomeSources sources);
 std::string_view id_of(const Limit& limit);
-// Do they limit by the same thing? Of alike limits the lowest is enough.
+// Are they the same kind of limit? Of those only the lowest matters.
 bool alike(const Limit& one, const Limit& other);
 
 // ---- all that was found ----
 
-// Findings stand most serious first, limits lowest first; equals in the order in which they came.
+// Findings are most serious first, limits lowest first; equals stay in the order they were added.
 struct Findings {
   std::vector<Found> found;
   std::vector<Limit> limits;
@@ -289,8 +289,8 @@ struct Findings {
   bool has(Finding what) const;
 };
 
-// What makes it unfit at any speed becomes a limit, where none of the limits says so already. Does
-// it stand still?
+// What makes it unfit at any speed becomes a limit, unless one of the limits already says so. True
+// if it must not move.
 bool stop_where_no_speed_helps(Findings& findings);
 
 }  // namespace treadwater::judge

@@ -16,9 +16,9 @@ bool HoldTo::in_water() const {
 
 void judge_intended_speed(Findings& findings, Speed intended, const HoldTo& hold) {
   if (intended <= hold.speed) return;
-  // Above the symbol's speed it is refused for that already.
+  // Above the symbol's speed it is already refused.
   if (id_of(hold.governing) == id_of(LimitName::speed_symbol)) return;
-  // The one that is passed may be another than the one that governs.
+  // The limit exceeded may not be the one that sets the maximum.
   const Limit* passed = &findings.limits.front();
   for (const Limit& limit : findings.limits)
     if (intended <= passed->central && limit.central < intended) passed = &limit;

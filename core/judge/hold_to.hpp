@@ -1,5 +1,5 @@
-// The speed to hold to: of all limits the lowest after its margin, rounded down to five in the
-// person's unit.
+// The maximum speed: the lowest of all limits after its margin, rounded down to a multiple of five
+// in the user's unit.
 #pragma once
 
 #include <optional>
@@ -14,13 +14,13 @@ struct HoldTo {
   Limit governing;
 
   bool stands_still() const { return !(speed > Speed()); }
-  bool in_water() const;  // is it water that governs?
+  bool in_water() const;  // is it set by water?
 };
 
-// Nothing where there is no limit.
+// Nothing if there is no limit.
 std::optional<HoldTo> hold_to(const Findings& findings, UnitSystem units);
 
-// Is the speed somebody intends above what was held to, or past what it goes by?
+// Is the intended speed above the maximum, or above the limit that sets it?
 void judge_intended_speed(Findings& findings, Speed intended, const HoldTo& hold);
 
 }  // namespace treadwater::judge

@@ -25,12 +25,12 @@ class LoadAtPressure {
       : tyre_(tyre), support_(support), load_(*tyre.load), findings_(findings) {
     const auto symbol = support.symbol();
     if (symbol) top_ = standard::speed_row(*symbol).speed;
-    // Pressures are judged at the intended speed, as far as the symbol goes.
+    // Pressures are judged at the intended speed, or the symbol's if lower.
     const Speed intended = tyre.intended.value_or(Speed());
     speed_ = top_ ? std::min(intended, *top_) : intended;
   }
 
-  // Nothing where no pressure carries it at that speed.
+  // Nothing if no pressure carries it at that speed.
   std::optional<GaugePressure> needed() {
     const Mass carried = support_.carried_at(speed_);
     if (load_ > carried) {
@@ -98,7 +98,7 @@ void refuse_overload(Mass load, Mass greatest, Findings& findings) {
   findings.add(std::move(found));
 }
 
-// Where no law tells, no load is carried under the least pressure of its kind.
+// If no formula applies, no load is carried below the minimum pressure of its kind.
 void refuse_soft(const TyreCase& tyre, Findings& findings) {
   const patch::LeastPressure least = patch::least_pressure_of(*tyre.size, tyre.load);
   const auto cold = tyre.cold();

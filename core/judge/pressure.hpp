@@ -1,4 +1,4 @@
-// Pressure: is the load carried at this pressure and speed, and is the pressure itself a sane one?
+// Pressure: is the load carried at this pressure and speed, and is the pressure itself sensible?
 #pragma once
 
 #include <optional>
@@ -11,15 +11,15 @@ namespace treadwater::judge {
 
 struct TyreCase;
 
-// A tyre read warm or hot may have so much less when it is cold (advice: 20 to 40 kPa).
+// A tyre read warm or hot may have this much less when cold (advice: 20 to 40 kPa).
 inline constexpr GaugePressure hot_excess = kilopascals(40.0);
-// L, the lowest symbol on tyres of cars and vans but for spares. Common practice, no source.
+// L, the lowest symbol on car and van tyres except spares. Common practice, no source.
 inline constexpr Speed speed_without_symbol = kilometres_per_hour(120.0);
 
-// Over the pressure its load rating belongs to, or over what is to be set, before it wants a word.
+// Allowed above the pressure of its load rating, or above what is to be set, without a remark.
 inline constexpr GaugePressure noticeably_more = kilopascals(30.0);
 
-// What was found on the way, for whoever tells figures.
+// Results on the way, for the figures.
 struct Carrying {
   std::optional<patch::GreatestLoad> greatest;
   std::optional<patch::Support> support;
@@ -27,20 +27,20 @@ struct Carrying {
   bool more_for_speed = false;          // than at low speed
 };
 
-// The tyre's load rating: what its index says, or is worked out for want of one.
+// The tyre's load rating: by its index, or calculated if it has none.
 std::optional<patch::GreatestLoad> judge_rating(const sidewall::Reading& tyre, Findings& findings);
-// Of a load index that had to be worked out from the size.
+// For a load index calculated from the size.
 void judge_worked_out(const patch::GreatestLoad& load, Findings& findings);
 
 Carrying judge_load(const TyreCase& tyre, Findings& findings);
 void judge_hot_reading(const TyreCase& tyre, Findings& findings);
 
-// Above the tyre's rating, which no pressure makes up for.
+// Above the tyre's rating: no pressure makes up for that.
 Found overload(Mass load, Mass greatest);
-// Where the load is within the tyre's rating, and above what is left of it at that speed.
+// The load is within the tyre's rating, but above what is left of it at that speed.
 Found overload_at_speed(Speed speed, Mass load, Mass carried, standard::Vehicle vehicle);
 Sources sources_of_load_at_speed(standard::Vehicle vehicle);
-// Of a beaded edge too narrow for the tables of cars, which was judged as a car's.
+// For a beaded edge too narrow for the car tables, judged as a car's.
 void judge_narrow_beaded_edge(const sidewall::Reading& tyre, Findings& findings);
 
 }  // namespace treadwater::judge

@@ -13,7 +13,7 @@ namespace {
 using patch::NoPressure;
 using standard::pressure_gauge_error;
 
-// The tables ask for no more pressure up to here; see patch/pressure_demand.hpp.
+// The tables need no extra pressure up to here; see patch/pressure_demand.hpp.
 constexpr Speed speed_without_increase = kilometres_per_hour(160.0);
 
 air::GetHome on_a_spare() { return air::get_home(air::Way::temporary_spare, 0.0); }
@@ -25,7 +25,7 @@ void judge_spare(const SettingCase& setting, Findings& findings) {
                {spare.source});
 }
 
-// What no pressure makes up for is refused without knowing one.
+// What no pressure makes up for is refused whatever the pressure.
 void judge_without_law(const SettingCase& setting, Findings& findings) {
   const auto greatest = patch::greatest_load(*setting.size);
   const auto symbol = patch::speed_symbol(*setting.size);

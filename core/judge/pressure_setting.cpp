@@ -12,15 +12,15 @@ namespace {
 
 using standard::pressure_gauge_error;
 
-// Of the pressure its load rating belongs to; no car maker or load law asks for as much.
+// Of the pressure of its load rating; no car maker or load formula needs as much.
 constexpr double absurd = 1.5;
 // 44 psi and 300 kPa are the same marking.
 constexpr GaugePressure same_marking = psi(0.5);
-// Colder air and its return are worked out; the last digits of that are nothing.
+// Converting to colder air and back loses the last digits: ignore them.
 constexpr GaugePressure rounding = kilopascals(1e-6);
-// Warmer than the air by this, a reading was not taken cold.
+// A reading this much warmer than the air was not taken cold.
 constexpr TemperatureDifference warm_by = kelvin_difference(3.0);
-// Less than what is to be set by this, there, is nothing to act on.
+// A shortfall there of up to this is not worth acting on.
 constexpr GaugePressure little_less = kilopascals(5.0);
 
 AbsolutePressure air_at(const std::optional<Length>& height) {
@@ -54,7 +54,7 @@ class Setting {
 
   void saw(GaugePressure pressure) { highest_ = std::max(highest_, pressure); }
 
-  // The larger of the placard and what the load needs.
+  // The higher of the placard and what the load needs.
   void find_setting() {
     const auto placard = case_.placard;
     auto& set = judged_.set;
@@ -72,7 +72,7 @@ class Setting {
     set.reset();
   }
 
-  // What to set where it stands, for the right pressure where it will be driven.
+  // What to set where the car is, for the right pressure where it will be driven.
   void find_setting_here() {
     if (!judged_.set || !case_.goes_elsewhere()) return;
     const GaugePressure here = for_there(*judged_.set);
@@ -84,7 +84,7 @@ class Setting {
 
   // ---- readings ----
 
-  // The reading as it would be at rest where it stands cold.
+  // The reading as it would be cold, where the car is.
   void judge_reading() {
     const air::Conditions here = case_.here();
     const Temperature now = case_.tyre_now.value_or(case_.cold_day);
@@ -122,7 +122,7 @@ class Setting {
     return true;
   }
 
-  // What is worked out is told as no more than it is.
+  // A calculated pressure is rounded down.
   Value it_has(GaugePressure cold) const {
     return judged_.read_warm ? Value::at_most(cold) : Value(cold);
   }
@@ -137,7 +137,7 @@ class Setting {
                     {&advice::placard_first, &advice::hot_reading});
   }
 
-  // ---- a hot pressure wanted at work: what to set cold for it ----
+  // ---- a target hot pressure: what to set cold for it ----
 
   void judge_target(GaugePressure target, Temperature at_work) {
     const Sources law{&air::gas_law_source()};
@@ -154,7 +154,7 @@ class Setting {
         findings_.add(finding::target_too_low, {cold, Value::at_least(lowest)}, law);
       return;
     }
-    // What is to be set is not what the target would take: how hot it will be all the same.
+    // The setting is not what the target needs: say how hot it will get anyway.
     const GaugePressure gives = air::carried_over({*set, case_.here()}, hot);
     judged_.hot_at_setting = gives;
     const Values told{target, cold, Value::at_least(*set), gives, at_work};
@@ -167,7 +167,7 @@ class Setting {
       findings_.add(finding::target_over_set, told, law);
   }
 
-  // What the gauge will show of the same air where it will be driven.
+  // What the gauge will show for the same air where it will be driven.
   void carry_to_stage() {
     const auto now = judged_.cold ? judged_.cold : judged_.set;
     if (!now || !case_.goes_elsewhere()) return;
@@ -185,8 +185,8 @@ class Setting {
 
   // ---- of all that was read and all that is to be set ----
 
-  // The pressure that stands for its kind: that of its load rating, or the highest of those with
-  // which cars are rated.
+  // The pressure for its kind: that of its load rating, or the highest at which car tyres are
+  // rated.
   std::optional<GaugePressure> reference() const {
     using sidewall::Family;
     const sidewall::Reading& size = *case_.size;

@@ -1,6 +1,5 @@
-// What pressure to set, cold: for the load, its speed, camber and trailer, and by the placard; what
-// that is here for somewhere colder or higher; and what a reading, or a hot pressure that is
-// wanted, says beside it.
+// The cold pressure to set: for the load, speed, camber and trailer, and by the placard; what to
+// set here for somewhere colder or higher; and how a reading, or a target hot pressure, compares.
 #pragma once
 
 #include <optional>
@@ -22,7 +21,7 @@ struct SettingCase {
   double camber_degrees = 0.0;
   bool towing_rear = false;
   std::optional<GaugePressure> gauge{};  // as read
-  Temperature cold_day = celsius(20.0);  // of the air where it stands
+  Temperature cold_day = celsius(20.0);  // of the air where the car is
   std::optional<Temperature> tyre_now{};
   std::optional<Temperature> stage_day{};  // of the air where it will be driven
   std::optional<Length> height_here{};
@@ -32,7 +31,7 @@ struct SettingCase {
   standard::Date today{};
 
   bool goes_elsewhere() const { return stage_day || height_there; }
-  // Of a cold tyre where it stands, and where it will be driven.
+  // For a cold tyre where the car is, and where it will be driven.
   air::Conditions here() const;
   air::Conditions there() const;
 };
@@ -43,11 +42,11 @@ struct PressureNeed {
     patch::GreatestLoad greatest;
     patch::Support support;
   };
-  std::optional<Rated> rated{};  // where the sidewall says enough
+  std::optional<Rated> rated{};  // if the sidewall says enough
   std::optional<patch::PressureDemand> demand{};
 
   std::optional<GaugePressure> pressure() const;
-  // By a gauge that may be out.
+  // Allowing for a gauge that may be out.
   std::optional<GaugePressure> by_a_gauge() const;
 };
 
@@ -55,22 +54,22 @@ struct SettingJudged {
   Findings findings{};
   PressureNeed need{};
   std::optional<GaugePressure> set{};       // where it will be driven
-  std::optional<GaugePressure> set_here{};  // more, where the air there asks for it
-  std::optional<GaugePressure> cold{};      // the reading, carried over to a cold tyre
+  std::optional<GaugePressure> set_here{};  // more, if the air there needs it
+  std::optional<GaugePressure> cold{};      // the reading, converted to cold
   bool read_warm = false;
   std::optional<GaugePressure> cold_for_target{};
   std::optional<GaugePressure> hot_at_setting{};
   std::optional<GaugePressure> at_stage{};  // the same air there, cold
 
-  // What the gauge is to show where it stands.
+  // What the gauge should show where the car is.
   std::optional<GaugePressure> to_set() const { return set_here ? set_here : set; }
 };
 
 PressureNeed judge_need(const SettingCase& setting, Findings& findings);
 SettingJudged judge_setting(const SettingCase& setting);
-// Of what can be read whole: is the placard known?
+// For a form that could be read whole: is the placard known?
 void conclude(SettingJudged& judged, const SettingCase& setting);
-// Is all that makes it unfit put right by the pressure to set?
+// Does the pressure to set cure everything that makes it unfit?
 bool air_cures(const Findings& findings);
 
 }  // namespace treadwater::judge

@@ -16,14 +16,14 @@ namespace {
 
 using standard::pressure_gauge_error;
 
-// Two readings nearer to each other in time show no leak that matters, and none that does not.
+// Readings closer together in time than this cannot tell whether it leaks.
 constexpr Duration long_enough = minutes(20.0);
-// Less is left than it takes to find a place and stop: ours.
+// Less time than it takes to find a place and stop: ours.
 constexpr Duration too_short = minutes(5.0);
-// Of its rating, where the load is not known: what run-flat tyres are proved at.
+// Of its rating, if the load is not known: the load run-flat tyres are tested at.
 constexpr double usual_load_share = 0.65;
 
-// It is not to be driven on as it is.
+// It must not be driven on as it is.
 void refuse(Found found, SoftTyreJudged& judged) {
   Limit limit = fixed_limit(LimitName::soft_tyre, Speed(), {}, {}, found.sources);
   limit.found = found;
@@ -48,7 +48,7 @@ std::optional<LeakFound> leak_between_readings(const SoftTyre& tyre, Findings& f
   const air::GaugeReading before{*tyre.first, same}, after{*tyre.second, same};
   const auto leak = air::leak_between(before, after, *tyre.apart);
   const Sources loss{&air::natural_loss_source()};
-  if (!readings_rise(tyre)) {  // judge_pressure speaks of that
+  if (!readings_rise(tyre)) {  // judge_pressure covers that
     const auto judged = air::judge_loss(air::AirHolder::tubeless, before, after, *tyre.apart);
     if (judged.kind == air::LossKind::natural && *tyre.apart >= long_enough)
       findings.add(finding::natural_loss, {}, loss);
@@ -100,8 +100,8 @@ void judge_pressure(const SoftTyre& tyre, SoftTyreJudged& judged) {
     judged.findings.add(finding::leak_not_judged);
 }
 
-// The load is carried by its air, unless it is made to be driven without. A tyre that may be
-// leaking has no gauge's error to spare.
+// The air carries the load, unless the tyre is made to run flat. A tyre that may be leaking gets no
+// allowance for the gauge's error.
 void judge_carried_load(const SoftTyre& tyre, SoftTyreJudged& judged) {
   const auto rated = tyre.size ? patch::greatest_load(*tyre.size) : std::nullopt;
   if (!tyre.load || !rated) return;
@@ -117,7 +117,7 @@ void judge_carried_load(const SoftTyre& tyre, SoftTyreJudged& judged) {
          judged);
 }
 
-// ---- what makes it unfit however well it holds its air ----
+// ---- what makes it unfit even if it holds air ----
 
 void judge_hole(const SoftTyre& tyre, SoftTyreJudged& judged) {
   if (tyre.runs_flat() && tyre.outside_tread())
@@ -128,7 +128,7 @@ void judge_hole(const SoftTyre& tyre, SoftTyreJudged& judged) {
     judged.findings.add(finding::hole_holds);
 }
 
-// By no place's law: by the commonest legal minimum.
+// Not by any local law: by the commonest legal minimum.
 void judge_worn_out(Length tread, SoftTyreJudged& judged) {
   const standard::TreadLaw& law = *standard::find_tread_law("elsewhere");
   if (tread < law.least)
@@ -206,10 +206,10 @@ std::optional<WayHome> judge_way_home(const SoftTyre& tyre, SoftTyreJudged& judg
     judged.findings.add(finding::full_spare, {}, {&advice::roadside});
   const auto way = tyre.help ? way_by(*tyre.help) : std::nullopt;
   if (!way) return std::nullopt;
-  // A tyre that still holds air is driven on its air, not yet as a flat one.
+  // A tyre that still holds air is driven as such, not yet as a flat one.
   if (way == air::Way::plain_flat && !(tyre.latest() && *tyre.latest() <= tyre.stop_below()))
     return std::nullopt;
-  // What was refused is driven on neither without air nor sealed.
+  // A tyre that was refused may be driven neither flat nor sealed.
   if (judged.carried == CarriedBy::nothing && way != air::Way::temporary_spare) return std::nullopt;
   const auto rated = tyre.size ? patch::greatest_load(*tyre.size) : std::nullopt;
   WayHome home;

@@ -1,4 +1,4 @@
-// A soft tyre: how fast it leaks, what makes it unfit however well it holds, and the way home.
+// A soft tyre: how fast it leaks, what makes it unfit even if it holds air, and the way home.
 // Whether the hole may be repaired is in repair.hpp.
 #pragma once
 
@@ -14,15 +14,15 @@
 
 namespace treadwater::judge {
 
-// Where nobody says what pressure it should have. Common practice, no source.
+// If no set pressure is given. Common practice, no source.
 inline constexpr GaugePressure usual_pressure = kilopascals(230.0);
-// Of the air inside, where nobody asks: a mild day.
+// Of the air inside, if not asked for: a mild day.
 inline constexpr Temperature mild = celsius(15.0);
 
 // What there is to drive on.
 enum class Help {
   nothing,          // but this tyre
-  self_supporting,  // this tyre, made to run without air
+  self_supporting,  // this tyre, made to run flat
   lubricated,       // the same, of an early kind
   temporary_spare,
   full_spare,
@@ -38,23 +38,23 @@ struct SoftTyre {
   std::optional<Length> tread{};
   std::optional<Mass> load{};  // on the wheel
   std::optional<standard::TyreAge> age{};
-  // The hole; its place is nothing where it was not found.
+  // The hole; its place is nothing if it was not found.
   std::optional<Length> hole{};  // its width
   std::optional<air::Place> place{};
   std::optional<Length> from_centre{};
   std::optional<bool> between_outer_grooves{};
   int earlier_repairs = 0;
   bool driven_flat = false;
-  bool damaged = false;  // cord in sight, a bulge, cracks
+  bool damaged = false;  // visible cord, a bulge, cracks
   bool sealed = false;   // sealant was put in
-  // Nothing where it is not known.
+  // Nothing if not known.
   std::optional<Help> help{};
   std::optional<Length> way{};  // to go
 
   std::optional<GaugePressure> latest() const { return second ? second : first; }
   bool read_twice() const { return first && second && apart; }
   bool outside_tread() const { return place && *place != air::Place::tread; }
-  // Made to, and judged by its way home alone.
+  // Made to, and judged only by the way home.
   bool runs_flat() const;
   GaugePressure stop_below() const;
 };
@@ -81,10 +81,10 @@ struct WayHome {
   Sources sources;
 };
 
-// Nothing where it is driven on as before, or not at all.
+// Nothing if it is driven on as before, or not at all.
 std::optional<WayHome> judge_way_home(const SoftTyre& tyre, SoftTyreJudged& judged);
 
-// What holds at any roadside.
+// What applies at any roadside.
 void judge_roadside(Findings& findings);
 
 }  // namespace treadwater::judge

@@ -13,7 +13,7 @@ struct RepairJudged {
   air::Repair repair;
 };
 
-// Nothing where too little is known; of a hole in the tread that is a finding.
+// Nothing if too little is known; for a hole in the tread that is a finding.
 std::optional<RepairJudged> judge_repair(const SoftTyre& tyre, Findings& findings);
 
 }  // namespace treadwater::judge

@@ -17,8 +17,8 @@ namespace {
 
 using standard::SpeedSymbol;
 
-// A rolling circumference off by more than this wants a word: gearing, speedometer and the car's
-// own electronics are all set for the old one.
+// A rolling circumference off by more than this is worth mentioning: gearing, speedometer and the
+// car's own electronics are all set for the old one.
 constexpr double noticeable = 0.03;
 constexpr Length close_clearance = millimetres(5.0);
 // Twice that, and further than any usual spacer moves a wheel.
@@ -139,10 +139,10 @@ void judge_load(const SizeChangeCase& change, const car::Adequacy& enough, Findi
                  {&standard::load_index_source()});
 }
 
-// Where nobody says how fast the car is: no slower than the tyre now.
+// If the car's speed is not given: no slower than the current tyre.
 void judge_symbol_by_tyre_now(std::optional<SpeedSymbol> now, SpeedSymbol then,
                               Findings& findings) {
-  // ZR and VR name no end: nothing but themselves is sure to be as fast.
+  // ZR and VR have no upper limit: only the same is sure to be as fast.
   const bool open_ended = now == SpeedSymbol::ZR || now == SpeedSymbol::VR;
   if (!now || (open_ended && now != then)) return findings.add(finding::top_speed_unknown);
   const auto& row = standard::speed_row(then);
@@ -189,7 +189,7 @@ void judge_adequacy(const SizeChangeCase& change, SizeChangeJudged& judged) {
 
 // ---- pressure ----
 
-// The new tyre at the pressure now, by a gauge that may be out.
+// The new tyre at the current pressure, allowing for the gauge's error.
 void judge_pressure(const SizeChangeCase& change, Findings& findings) {
   const auto greatest = change.then.greatest();
   const auto symbol = change.then.symbol();
@@ -198,7 +198,7 @@ void judge_pressure(const SizeChangeCase& change, Findings& findings) {
   if (!support) return;
   const Speed speed =
       std::min(change.top_speed.value_or(Speed()), standard::speed_row(*symbol).speed);
-  if (*change.load > support->carried_at(speed)) return;  // overloaded, and said
+  if (*change.load > support->carried_at(speed)) return;  // overloaded: already said
   const GaugePressure least =
       support->needed_at(*change.load, speed) + standard::pressure_gauge_error;
   if (*change.pressure < least)

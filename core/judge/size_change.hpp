@@ -1,5 +1,5 @@
-// Another size of tyre or wheel on the same car: does it fit, is it of the kind, strong and fast
-// enough, and what pressure does it want?
+// Another size of tyre or wheel on the same car: does it fit, is it the right kind, is its load and
+// speed rating enough, and what pressure does it need?
 #pragma once
 
 #include <optional>
@@ -35,7 +35,7 @@ struct SizeChangeCase {
   standard::Date today{};
 
   bool sizes_known() const { return now.size() && then.size(); }
-  // The load rating that the new tyre is to have; nothing where nobody says.
+  // The load rating the new tyre should have; nothing if not given.
   std::optional<Mass> asked_rating() const;
 };
 
@@ -45,18 +45,18 @@ struct SizeChangeJudged {
     car::Wheel now;
     car::Wheel then;
     car::FitmentChange change;
-    // With the new size, at what the dial shows: if it was true before, and if it read as high as
-    // the rule allows.
+    // With the new size, at the speed the dial shows: if the dial was true before, and if it read
+    // as high as the rule allows.
     Speed true_if_true;
     Speed true_if_high;
   };
   std::optional<Sizes> sizes{};
-  std::optional<patch::GreatestLoad> rating{};  // of the new tyre, where it was judged
+  std::optional<patch::GreatestLoad> rating{};  // of the new tyre, if judged
   std::optional<GaugePressure> equal_pressure{};
 };
 
 SizeChangeJudged judge_size_change(const SizeChangeCase& change);
-// The laws that the pressure for an equal load rests on; none where one is not known.
+// The formulas behind the pressure for equal load; none if one is not known.
 Sources laws_of_equal_load(const SizeChangeCase& change);
 
 }  // namespace treadwater::judge

@@ -17,7 +17,7 @@ namespace {
 
 using stage::Weather;
 
-// Where nothing else is known of the tyres that go into standing water.
+// If nothing else is known of the tyres that go into standing water.
 constexpr GaugePressure soft_stage_pressure = kilopascals(180.0);
 constexpr Length widest_unknown = millimetres(255.0);  // water/estimate.hpp
 constexpr double likelier_than_not = 0.5;
@@ -57,7 +57,8 @@ void judge_weather_given(const StagesCase& stages, Findings& findings) {
   if (!without.empty()) findings.add(finding::weather_assumed, {without});
 }
 
-// A set that may be on in weather in which its pace is not safe: never called fit in silence.
+// A set that may be on in weather in which its pace is not safe: never called fit without saying
+// so.
 void judge_pace(const StagesCase& stages, std::size_t set, Findings& findings) {
   const std::vector<stage::Stage>& all = stages.event.stages;
   bool in[stage::weathers] = {};
@@ -119,7 +120,7 @@ void judge_rules(const StagesCase& stages, Findings& findings) {
 
 // ---- standing water ----
 
-// Floats as a slick, a cut slick or a moulded tyre.
+// Aquaplanes as a slick, a cut slick or a moulded tyre.
 double groove_credit(const stage::SetKind& kind) {
   return kind.slick() ? 0.0 : kind.moulded ? 1.0 : cut_by_hand;
 }
@@ -296,7 +297,7 @@ CarOnStages first_afloat(const std::vector<CarOnStages>& cars) {
     if (!worst.pressure || p < *worst.pressure) worst.pressure = p;
     if (car.width && (!worst.width || *car.width > *worst.width)) worst.width = car.width;
   }
-  // A width that is not known is allowed for up to this one.
+  // An unknown width is assumed to be at most this.
   for (const CarOnStages& car : cars)
     if (!car.width && worst.width && *worst.width < widest_unknown) worst.width.reset();
   if (!worst.pressure) worst.pressure = soft_stage_pressure;

@@ -22,7 +22,7 @@ constexpr Length braked_in = millimetres(1.0);
 
 bool is_paved(const StopCase& stop) { return stop.grip.surface->ground == standard::Ground::paved; }
 
-// ---- what was taken for granted ----
+// ---- what was assumed ----
 
 // Whatever it still stops in. A slick has no tread to measure.
 void judge_tread(const StopCase& stop, Findings& findings) {
@@ -51,7 +51,7 @@ void judge_given(const StopCase& stop, Findings& findings) {
     findings.add(finding::beyond_tables, {end_of_tables}, {&grip::handbook_source});
 }
 
-// ---- water: above the onset of floating no friction is to be trusted ----
+// ---- water: above the onset of aquaplaning no friction can be trusted ----
 
 void judge_deep_water(Findings& findings) {
   const Values deepest{Value::water(water::deepest_to_enter)};
@@ -86,7 +86,7 @@ void limit_by_water(const StopCase& stop, const water::SpeedBand& onset, UnitSys
 }
 
 void judge_film(const StopCase& stop, UnitSystem units, StopJudged& judged) {
-  // Any film by a ruler is judged, and so is the same film by a word. A damp road has none.
+  // Any film by a ruler is judged, and the same film by a word too. A damp road has none.
   const grip::GripCase& grip = stop.grip;
   if (!(grip.film > grip::film_of(grip::Wetness::damp)) && !(stop.by_ruler > Length())) return;
   const double credit = grip::groove_credit(*grip.tyre);
@@ -95,7 +95,7 @@ void judge_film(const StopCase& stop, UnitSystem units, StopJudged& judged) {
   if (!judged.onset) return;
   limit_by_water(stop, *judged.onset, units, judged.findings);
   judged.may_float = stop.speed > judged.onset->low;
-  // In a film in which treads like this one were seen to brake, only where it is likely.
+  // In a film in which such treads were seen to brake, only if it is likely.
   const bool seen_to_brake = grip.film <= braked_in && !(grip.tread * credit < worn_tread);
   judged.floats = judged.may_float && !(seen_to_brake && stop.speed <= judged.onset->central);
   if (!stop.by_ruler) judged.findings.add(finding::water_assumed, {Value::water(grip.film)});
@@ -158,8 +158,8 @@ Limit band_limit(LimitName what, const grip::SpeedBand& band, Values why, Source
   return limit;
 }
 
-// The findings on a speed that is too high for something: by whether it is past what is likely to
-// do or only past what is sure to, and for the second two of them no speed is sure to.
+// The findings on a speed too high for something: above the speed likely to do, or only above the
+// one sure to do; for the second pair no speed is sure to do.
 struct TooFast {
   Finding past;
   Finding perhaps;
@@ -222,7 +222,7 @@ void judge_bend(const StopCase& stop, UnitSystem units, Findings& findings) {
                  sources, findings);
 }
 
-// A speed to hold to is one from which it stops. What can be seen and an obstacle see to that.
+// The maximum speed is one from which the car stops. A sight distance or an obstacle ensures that.
 void judge_stop_at_all(const StopCase& stop, StopJudged& judged) {
   std::vector<Limit>& limits = judged.findings.limits;
   if (stop.seen || stop.obstacle || (limits.empty() && judged.braking.longest)) return;

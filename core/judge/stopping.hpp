@@ -1,5 +1,5 @@
-// Stopping: does the car stop in what its driver can see, before an obstacle, on this grade, in
-// this water; does it hold the bend; and from what speed is that sure?
+// Stopping: does the car stop within what its driver can see, before an obstacle, on this gradient,
+// in this water; does it hold the bend; and up to what speed on the low estimate?
 #pragma once
 
 #include <optional>
@@ -12,10 +12,10 @@
 
 namespace treadwater::judge {
 
-// What is taken where nobody measured the tread.
+// Assumed if the tread was not measured.
 inline constexpr Length usual_tread = millimetres(3.0);
 
-// By its radius, or by a chord paced out across it and how far it stands off from the chord.
+// By its radius, or by a chord paced out across it and the arc's greatest distance from the chord.
 struct BendGiven {
   std::optional<Length> radius{};
   std::optional<Length> chord{};
@@ -42,7 +42,7 @@ struct StopCase {
   Duration reaction() const { return reaction_given.value_or(grip::cautious_reaction); }
   grip::Road straight() const { return {grade, {}, 0.0}; }
   grip::Road road() const { return {grade, bend.radius_found(), bend.bank.value_or(0.0)}; }
-  Length room_before_obstacle() const;  // to brake in; of one there is
+  Length room_before_obstacle() const;  // to brake in; if there is one
   bool is_wet() const { return grip.film > Length(); }
   bool is_too_deep() const;  // to be driven into
 };
@@ -52,9 +52,9 @@ struct StopJudged {
   std::optional<HoldTo> hold{};
   std::optional<water::SpeedBand> onset{};  // of aquaplaning
   bool may_float = false;                   // at this speed
-  bool floats = false;                      // so likely that no stop is to be told
+  bool floats = false;                      // so likely that no stopping distance is given
 
-  // Nothing of this where the water is too deep.
+  // None of this if the water is too deep.
   grip::Friction friction{};
   grip::DistanceBand braking{};
   grip::DistanceBand stopping{};                      // with the reaction

@@ -12,7 +12,7 @@ using standard::tread_gauge_error;
 // New car tyres have some 8 mm, winter ones to 10, off-road ones 12 and more. Common practice.
 constexpr Length deepest_usual = millimetres(12.0);
 constexpr Length of_a_winter_tyre = millimetres(4.0);
-// From this load index on it is seldom a car's. Common practice.
+// From this load index up it is seldom a car tyre. Common practice.
 constexpr int heavy_load_index = 122;
 
 Finding winter_finding(const standard::WinterRule& rule, bool winter_tyre, bool under) {
@@ -23,7 +23,7 @@ Finding winter_finding(const standard::WinterRule& rule, bool winter_tyre, bool 
   return under ? finding::winter_law_winter_tyre_under : finding::winter_law_winter_tyre_at;
 }
 
-// Has the law of winter its say? Then advice is silent.
+// If the winter law applies, advice is left out.
 bool judge_winter_law(const TyreCase& tyre, Findings& findings) {
   if (!tyre.law->winter || !(tyre.kind->winter || tyre.law->winter->any_tyre)) return false;
   const bool cross_ply = tyre.size && tyre.size->construction == sidewall::Construction::cross_ply;
@@ -39,7 +39,7 @@ bool judge_winter_law(const TyreCase& tyre, Findings& findings) {
   return true;
 }
 
-// Is it under the law's depth, or at it by a gauge's error?
+// Is it below the law's depth, or within a gauge's error of it?
 bool judge_law(const TyreCase& tyre, Findings& findings) {
   const standard::TreadLaw& law = *tyre.law;
   const Value tread = Value::depth(*tyre.tread);

@@ -96,7 +96,7 @@ TyreJudged judge_tyre(const TyreCase& tyre) {
 }
 
 void conclude(TyreJudged& judged, const TyreCase& tyre, UnitSystem units) {
-  // Only where a speed would be told anyhow.
+  // Only if a speed would be given anyway.
   if (tyre.size && !tyre.size->temporary_spare && !patch::speed_symbol(*tyre.size) &&
       !judged.findings.limits.empty())
     judged.findings.add(fixed_limit(LimitName::no_speed_symbol, speed_without_symbol, {},

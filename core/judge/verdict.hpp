@@ -11,10 +11,10 @@ namespace treadwater::judge {
 
 struct Verdict {
   Level level = Level::note;        // a note reads "fit"
-  std::vector<const Found*> why{};  // at most three, of the findings given
+  std::vector<const Found*> why{};  // at most three of the findings given
 };
 
-// What may not be driven at all is not fit, however little it lacks.
+// Anything that may not be driven at all is not fit, however small the fault.
 Verdict verdict(const Findings& findings, const std::optional<HoldTo>& hold);
 
 }  // namespace treadwater::judge

@@ -1,4 +1,4 @@
-// Water: does this tyre float in it, and may it be entered at all?
+// Water: does this tyre aquaplane in it, and may it be entered at all?
 #pragma once
 
 #include <optional>
@@ -10,16 +10,16 @@ namespace treadwater::judge {
 
 struct TyreCase;
 
-// The deepest of any published test is 9.5 mm; beyond this the estimate is carried on.
+// The deepest of any published test is 9.5 mm; beyond this the estimate is extrapolated.
 inline constexpr Length deepest_measured = millimetres(10.0);
-// What is taken of a tyre that nobody measured: at most laws' depth, and soft.
+// Assumed for a tyre not measured: at the depth of most laws, and soft.
 inline constexpr Length worn_tread = millimetres(1.6);
 inline constexpr GaugePressure soft_pressure = kilopascals(200.0);
 
-// The onset of aquaplaning where there is water to float on, and what it limits.
+// The onset of aquaplaning if there is water for it, and what it limits.
 std::optional<water::SpeedBand> judge_water(const TyreCase& tyre, Findings& findings);
 
-// What every estimate of the onset rests on: models and measured rows.
+// The sources behind every estimate of the onset: models and measured rows.
 const Sources& onset_sources();
 
 }  // namespace treadwater::judge

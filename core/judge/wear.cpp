@@ -12,13 +12,14 @@ namespace {
 using car::Corner;
 using wear::days_a_month;
 
-// An older reading says little of today: ours.
+// An older reading says little about today: ours.
 constexpr long still_good_days = 183;
-// A date so near wants measuring often: ours.
+// A date this near calls for frequent measuring: ours.
 constexpr double soon = 3.0 * days_a_month;
-// Of fewer readings no one can say which is odd.
+// With fewer readings it is impossible to say which is odd.
 constexpr std::size_t enough_to_be_odd = 4;
-// A pair of tyres on one axle, or one behind the other, further apart than this is worth a word.
+// Two tyres on one axle, or one behind the other, that differ by more than this are worth
+// mentioning.
 constexpr Length uneven_pair = millimetres(1.5);
 
 void judge_rise(const LoggedTyre& tyre, const wear::Rise& rise, Findings& findings) {
@@ -66,8 +67,8 @@ Finding winter_finding(bool any_tyre, const WinterClearance& winter) {
   return under ? finding::logged_winter_tyre_under : finding::logged_winter_tyre_at;
 }
 
-// What the law of winter asks of any tyre, and what it asks of a winter tyre if this is one. Under
-// the law's own least that says enough.
+// What the winter law requires of any tyre, and of a winter tyre if this is one. Below the law's
+// ordinary minimum, that finding is enough.
 void judge_winter(const LoggedTyre& tyre, const standard::TreadLaw& law, standard::Date today,
                   Findings& findings) {
   const Length latest = tyre.log.latest();
@@ -79,7 +80,7 @@ void judge_winter(const LoggedTyre& tyre, const standard::TreadLaw& law, standar
                {&*law.winter_source});
 }
 
-// A tyre is as old as its oldest reading, at least.
+// A tyre is at least as old as its oldest reading.
 void judge_log_age(const LoggedTyre& tyre, long today, Findings& findings) {
   const wear::Log& log = tyre.log;
   const long since = log.readings()[log.last_rise(wear::another_tyre).at].day;
@@ -100,7 +101,7 @@ void judge_rate(const LoggedTyre& tyre, const wear::Wear& wear, Findings& findin
     findings.add(finding::wear_not_certain, {tyre.name()});
 }
 
-// Is it down to what the law asks by now, or soon?
+// Is it down to the legal depth by now, or soon?
 void judge_due(const LoggedTyre& tyre, const wear::Rate& by_day, const DepthAhead& ahead, long day,
                Findings& findings) {
   const wear::Until until = wear::until(by_day, ahead.depth);

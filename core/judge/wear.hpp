@@ -1,5 +1,5 @@
-// The log of one tyre, and of two that stand side by side or one behind the other: is it worn out,
-// or when will it be?
+// The log of one tyre, and of two side by side or one behind the other: is it worn out, or when
+// will it be?
 #pragma once
 
 #include <array>
@@ -17,13 +17,13 @@ namespace treadwater::judge {
 inline constexpr Phrase another_place("Another");
 
 struct LoggedTyre {
-  std::optional<car::Corner> corner{};  // nothing for one that stands elsewhere
+  std::optional<car::Corner> corner{};  // nothing for one elsewhere
   wear::Log log{};
   Phrase name() const { return corner ? car::name_of(*corner) : another_place; }
 };
 
-// The depths that a tyre comes down to, the first one first: that of winter where the law asks it
-// of any tyre, else of advice; and the law's.
+// The depths that a tyre wears down to, first to last: the winter depth if the law requires it of
+// any tyre, otherwise that of advice; then the law's.
 struct DepthAhead {
   Length depth;
   const Source* source;
@@ -31,7 +31,7 @@ struct DepthAhead {
 };
 std::array<DepthAhead, 2> depths_ahead(const standard::TreadLaw& law);
 
-// Every log has a reading. Without a law its depth is not judged.
+// Every log has a reading. Without a law, depth is not judged.
 wear::Wear judge_log(const LoggedTyre& tyre, const standard::TreadLaw* law, standard::Date today,
                      Findings& findings);
 // Across the axles and from front to back.

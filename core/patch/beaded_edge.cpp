@@ -51,7 +51,7 @@ constexpr double near_mm = 2.0;
 
 double hundredweight(Mass m) { return in_pounds(m) / 112.0; }
 
-// A rounding of the unit must not refuse the table's own ends.
+// Unit rounding must not exclude the table's own ends.
 constexpr double rounding = 1e-9;
 
 const Row* row_of(Length section, Wheels wheels) {
@@ -75,7 +75,7 @@ std::optional<GaugePressure> along(const Point* p, int count, double x) {
 
 constexpr LeastPressure least_today{psi(60.0), &least};
 
-// Of the band: the lower of the two schedules, and no less than is asked of one today.
+// Of the band: the lower of the two schedules, and no less than today's minimum.
 LeastPressure low_end(Length section, GaugePressure by_1921) {
   const GaugePressure by_1909 = beaded_edge_1909(section).value_or(by_1921);
   const LeastPressure scheduled =

@@ -1,20 +1,19 @@
 // The contact patch of a belted radial: stiffness, deflection, length, width, area, mean pressure.
 //
-// Sources (standing beside each in contact.cpp):
+// Sources (the standing of each is in contact.cpp):
 //   stiffness  Rhyne, "Development of a Vertical Stiffness Relationship for Belted Radial Tires",
 //              Tire Science and Technology 33(3), 2005. Constants from memory; against six measured
 //              values it reads -10 to +8 %.
 //   length     Besselink, Schmeitz, Pacejka, Vehicle System Dynamics 48 (S1), 2010, half-length
 //              equation, coefficients of its 205/60R15 data set. Not the chord of the undeformed
-//              circle, which is nearly twice too long.
+//              circle, which is nearly twice as long.
 //   width      the effective tread width inside the stiffness relationship, narrowed at part load
 //              as measured on one 255/40 tyre.
 //   area       length x width x 0.88, the fill measured on two 255/40 tyres (0.80 to 0.97).
 //
 // Range: belted radial car tyres, series 30 to 82, upright, 150 kPa and up, near rated load. For
-// other constructions, and for no load, the figures are not given by the caller. Accuracy, against
-// two measured 255/40 tyres: deflection -8 to +12 %, width 5 %, length and area 0 to 31 % too
-// large.
+// other constructions, and without a load, the caller gives no figures. Accuracy, against two
+// measured 255/40 tyres: deflection -8 to +12 %, width 5 %, length and area 0 to 31 % too large.
 #pragma once
 
 #include "core/patch/geometry.hpp"
@@ -47,7 +46,7 @@ struct ContactPatch {
   GaugePressure ground_pressure;  // load / gross area
 };
 
-// `rated` is the mass of the load index; the patch of a tyre loaded above it is given all the same.
+// `rated` is the mass of the load index; the patch of an overloaded tyre is given too.
 ContactPatch contact_patch(const TyreSize& size, GaugePressure pressure, Mass load, Mass rated);
 
 const Source& stiffness_source();

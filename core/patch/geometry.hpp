@@ -1,6 +1,6 @@
-// The size of a tyre from its nominal dimensions, and how far a real one may depart from it.
+// The size of a tyre from its nominal dimensions, and how far a real one may differ.
 //
-// Sources, each with its standing in geometry.cpp: definitions of ISO 4223-1 and UN R30; the
+// Sources, with their standing in geometry.cpp: definitions of ISO 4223-1 and UN R30; the
 // section-width rule of UN R30 6.1.1.1; the ratio of theoretical rim and section, the tolerances
 // and the rolling circumference from memory. Range: metric tyres with an aspect ratio, series 25 to
 // 100. Outside it the caller gives no figure.
@@ -21,7 +21,7 @@ struct TyreSize {
   Length rim_diameter;
 };
 
-// The nominal size a sidewall gives; empty where one of its three numbers is not in the text.
+// The nominal size on a sidewall; empty if one of its three numbers is missing.
 std::optional<TyreSize> nominal_size(const sidewall::Reading& reading);
 
 struct LengthBand {
@@ -35,12 +35,12 @@ Length section_height(const TyreSize& size);
 
 // D = d + 2 H; a real tyre between d + 2 H x 0.97 and d + 2 H x 1.04 (1.08 for a cross-ply).
 Length overall_diameter(const TyreSize& size);
-// Where the size itself states the diameter, that one holds.
+// If the size itself states the diameter, that counts.
 std::optional<Length> overall_diameter(const sidewall::Reading& reading);
 LengthBand overall_diameter_band(const TyreSize& size, bool cross_ply);
 
 // The rim the nominal width belongs to: x S, x 0.70 down to series 65, 0.75 at 60 to 50, 0.85 at 45
-// to 35, 0.90 from 30 down. The maker may state another, and then that one holds.
+// to 35, 0.90 from 30 down. If the maker states another, that counts.
 Length theoretical_rim_width(const TyreSize& size);
 
 // S' = S + 0.4 (A - A1): the section on a rim of width A. Half an inch of rim is 5.08 mm of

@@ -21,7 +21,7 @@ std::optional<CamberShares> camber_shares(double degrees) {
   shares.length = between(tilt, 4.76 / 4.06, 5.38 / 4.06);
   shares.width = between(tilt, 8.28 / 8.25, 7.84 / 8.25);
   shares.area = between(tilt, 32.2 / 30.9, 29.4 / 30.9);
-  // Only the ends at 4 degrees are known: in line from none.
+  // Only the values at 4 degrees are known: a straight line from upright.
   shares.area_low = 1.0 - 0.12 * tilt / 4.0;
   shares.area_high = std::max(shares.area, 1.0 + 0.01 * tilt / 4.0);
   return shares;

@@ -1,9 +1,9 @@
-// Measured footprints and stiffness of two 255/40R17 98W tyres (both for road and track), and what
-// they say of our own patch.
+// Measured footprints and stiffness of two 255/40R17 98W tyres (both for road and track), and how
+// our own patch compares.
 //
-// Source: ink prints and load curves of one test rig after ASTM F870, published by its maker on a
-// personal engineering site, 2021 and 2024; numbers read there, so one source and one size. Rim 9
-// in. Range of the rows: 24 to 36 psi, 500 to 1400 lbf, camber 0, 2 and 4 degrees.
+// Source: ink prints and load curves of one test rig after ASTM F870, published by its builder on a
+// personal engineering site, 2021 and 2024; read there, so one source and one size. Rim 9 in. Range
+// of the rows: 24 to 36 psi, 500 to 1400 lbf, camber 0, 2 and 4 degrees.
 #pragma once
 
 #include <iterator>

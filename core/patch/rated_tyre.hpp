@@ -1,8 +1,9 @@
-// A tyre by its rating: what is left of it at a speed, and the cold pressure that a load needs.
-// Whether a pressure is enough rests on these alone; supported.hpp asks them of a pressure and a
-// speed, pressure_demand.hpp of camber and a trailer too.
+// A tyre's rating: what is left of it at a speed, and the cold pressure that a load needs. Whether
+// a pressure is enough depends on these alone; supported.hpp uses them for a pressure and a speed,
+// pressure_demand.hpp for camber and a trailer too.
 //
-// Sources: the laws' own (load_capacity.hpp), standard/speed_load.hpp and load_adjustment.hpp.
+// Sources: those of the formulas (load_capacity.hpp), standard/speed_load.hpp and
+// load_adjustment.hpp.
 // Range: speeds up to the symbol's, loads up to the rating.
 #pragma once
 
@@ -16,18 +17,18 @@ namespace treadwater::patch {
 
 struct RatedTyre {
   Mass greatest;                                // the mass of the load index
-  std::optional<standard::SpeedSymbol> symbol;  // without one the rating counts whole
+  std::optional<standard::SpeedSymbol> symbol;  // without one the whole rating counts
   LoadLaw law;
-  std::optional<LoadLaw> second_law;  // where two could hold, the one that asks for more rules
+  std::optional<LoadLaw> second_law;  // if two could apply, the one that needs more counts
   standard::Vehicle vehicle = standard::Vehicle::car;
-  GaugePressure least = least_pressure();  // of its kind, whatever it carries
+  GaugePressure least = least_pressure();  // for its kind, whatever it carries
 };
 
 // What it may carry at a speed, at any pressure. Nothing above the symbol's.
 std::optional<Mass> rating_at(const RatedTyre& tyre, Speed speed);
-// What the load needs where `rated` is left of the rating, without what speed adds.
+// What the load needs when `rated` is left of the rating, without the addition for speed.
 GaugePressure pressure_for_load(const RatedTyre& tyre, Mass rated, Mass load);
-// What the speed adds.
+// The addition for speed.
 GaugePressure pressure_for_speed(const RatedTyre& tyre, Speed speed);
 
 }  // namespace treadwater::patch

@@ -19,7 +19,7 @@ constexpr Source index_source{"load-index-by-size",
 constexpr double extra_load_from = 1.09;
 constexpr double no_tyre_from = 1.35;
 
-// The equation's own load, where it was meant for the size.
+// The equation's own load, if it is meant for the size.
 std::optional<Mass> load_by_size(const sidewall::Reading& tyre) {
   const bool in_range = tyre.section_width && tyre.rim_diameter && tyre.aspect_percent &&
                         *tyre.aspect_percent >= 50.0 && *tyre.aspect_percent <= 80.0;
@@ -28,7 +28,7 @@ std::optional<Mass> load_by_size(const sidewall::Reading& tyre) {
                            p_metric_standard_load().reference);
 }
 
-// The least load moulded on in words.
+// The lowest load moulded on in words.
 std::optional<Mass> marked_load(const sidewall::Reading& tyre) {
   std::optional<Mass> least;
   for (const sidewall::Mark& mark : tyre.marks) {
@@ -89,7 +89,7 @@ std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre) {
     const auto mass = standard::load_of_index(tyre.service->load_index);
     if (!mass || index_fits(tyre) == IndexFits::no_tyre) return std::nullopt;
     GreatestLoad found{*mass, tyre.service->load_index};
-    // What is moulded in pounds and kilograms is the index's, rounded.
+    // A load moulded in pounds and kilograms is the index's, rounded.
     const auto marked = marked_load(tyre);
     if (marked && *marked < *mass * 0.99) {
       found.mass = *marked;

@@ -5,7 +5,7 @@
 namespace treadwater::patch {
 namespace {
 
-// The last digits of a sum are nothing.
+// The last digits of a sum do not count.
 constexpr GaugePressure rounding = kilopascals(1e-9);
 
 }  // namespace

@@ -1,11 +1,11 @@
-// Is it enough? What a tyre carries at a pressure and a speed, and what pressure a load needs: the
-// one answer for every sheet that judges a tyre.
+// Is it enough? What a tyre carries at a pressure and speed, and what pressure a load needs: the
+// same for every sheet that judges a tyre.
 //
-// By the law of load against pressure of its family (load_capacity.hpp; where two could hold, the
-// one that asks for more), what is left of the rating at that speed, and the pressure added for it
-// (rated_tyre.hpp). A duty with camber or a trailer is asked of pressure_demand.hpp.
-// Range: cold pressures from 0 up, speeds up to the symbol's; without a symbol the rating counts
-// whole.
+// By its family's formula of load and pressure (load_capacity.hpp; if two could apply, the one that
+// needs more), what is left of the rating at that speed, and the pressure added for speed
+// (rated_tyre.hpp). For camber or a trailer use pressure_demand.hpp.
+// Range: cold pressures from 0 up, speeds up to the symbol's; without a symbol the whole rating
+// counts.
 #pragma once
 
 #include <optional>
@@ -18,7 +18,7 @@ namespace treadwater::patch {
 
 class Support {
  public:
-  // Nothing where the text does not say what pressure its load rating belongs to.
+  // Nothing if the text does not give the pressure of its load rating.
   static std::optional<Support> of(const sidewall::Reading& tyre, Mass greatest,
                                    std::optional<Mass> load);
 
@@ -28,7 +28,7 @@ class Support {
   bool two_laws() const { return tyre_.second_law.has_value(); }
   std::optional<standard::SpeedSymbol> symbol() const { return tyre_.symbol; }
 
-  // At low speed: by the first law, and by the stricter where there are two.
+  // At low speed: by the first formula, and by the stricter if there are two.
   Mass capacity(GaugePressure pressure) const;
   Mass least_capacity(GaugePressure pressure) const;
 
@@ -37,11 +37,10 @@ class Support {
   // The cold pressure that a load needs, at low speed and at a speed up to the symbol's.
   GaugePressure needed(Mass load) const;
   GaugePressure needed_at(Mass load, Speed speed) const;
-  // The greatest whole km/h, up to `most`, at which this pressure supports the load; 0 where none
-  // does.
+  // The highest whole km/h, up to `most`, at which this pressure supports the load; 0 if none does.
   Speed speed_supported(Mass load, GaugePressure pressure, Speed most) const;
 
-  // What the figures above rest on.
+  // The sources of the figures above.
   std::vector<const Source*> sources() const;
 
  private:

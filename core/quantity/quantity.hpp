@@ -1,16 +1,16 @@
 // The room `quantity`: numbers that know their unit.
 //
-// A quantity holds one double in one unit, privately. It is made by a factory that names the unit
-// and read by an accessor that names the unit, so a bare number never crosses a function's border.
-// Only quantities of one kind add, subtract and compare; a ratio of two is a plain number; products
-// that a source defines are written out as named functions where the source is cited.
+// A quantity holds one double in one unit, privately. A factory that names the unit makes it and an
+// accessor that names the unit reads it, so a bare number never enters or leaves a function. Only
+// quantities of one kind add, subtract and compare; a ratio of two is a plain number; products that
+// a source defines are written out as named functions where the source is cited.
 //
 // Kinds that are easy to mistake for one another are different types:
 //   GaugePressure / AbsolutePressure          (they differ by the air around us)
 //   Temperature / TemperatureDifference       (20 °C is a point, 20 K a step)
 //   Mass / Force                              (kg on the scales, newtons on the road)
 //
-// Range: any finite double. Nothing here throws. NaN and infinity are kept out at the door, in
+// Range: any finite double. Nothing here throws. NaN and infinity are kept out on reading, in
 // read.hpp. Exact round trips: the unit a type stores in (named beside each type); others are good
 // to one or two units in the last place.
 #pragma once

@@ -96,7 +96,7 @@ std::optional<Unit> find_unit(std::string_view spelling) {
 
 char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
-// One spelling for the characters people and keyboards use for the same thing.
+// One spelling for characters that people and keyboards use for the same thing.
 std::string plain_signs(std::string text) {
   constexpr std::string_view replacements[][2] = {
       {"\u2212", "-"}, {"\u2013", "-"},    {"\u2033", "\""},   {"\u201D", "\""},   {"\u2044", "/"},
@@ -163,7 +163,7 @@ bool all_digits(std::string_view text) {
 }
 
 // "1,000" and "45.200": one to three digits, and three more behind a point or comma. Half the world
-// reads thousands there.
+// reads that as thousands.
 bool may_be_thousands(const std::string& digits) {
   const std::size_t mark = digits.find('.');
   return mark >= 1 && mark <= 3 && digits[0] != '0' && digits.size() == mark + 4 &&
@@ -278,12 +278,12 @@ class Reader {
     const double more = 1000.0 * written.number * unit->scale + unit->offset;
     if (written.thousands && more >= request_.least && more <= request_.most)
       return refuse("thousands");
-    // A bound counts as inside it in every unit, whatever the last binary digit says.
+    // A bound is inside the range in every unit, whatever the last binary digit.
     for (const double bound : {request_.least, request_.most})
       if (std::fabs(stored - bound) <= 1e-12 * std::fabs(bound)) stored = bound;
     if (stored < request_.least) return refuse("below_range");
     if (stored > request_.most) {
-      // A gauge in psi, typed where bar stands.
+      // A psi reading, typed in a field set to bar.
       constexpr double psi = exact::pascals_per_psi / 1000.0;
       found.meant_psi = written.unit == "bar" && written.number * psi <= request_.most;
       return refuse("above_range");

@@ -2,11 +2,11 @@
 //
 // One number and one unit, in that order, with or without a space; decimal point or decimal comma;
 // upper or lower case; a fraction ("7/32 in", "1 1/2 in") for lengths only. A bare number is read
-// in the unit the request names. "1,000" is refused where both one and a thousand would do. Each
-// thing that can be wrong gets its own code, with what was read; words/problem.hpp makes a sentence
-// of it.
+// in the unit the request names. "1,000" is refused if both one and a thousand would be in range.
+// Each error has its own code, with what was read; words/problem.hpp makes a sentence of it.
 //
-// Range: finite numbers inside the request's bounds. Nothing throws; nothing outside is returned.
+// Range: finite numbers inside the request's bounds. Nothing throws; nothing out of range is
+// returned.
 #pragma once
 
 #include <string>
@@ -27,11 +27,11 @@ enum class Dimension {
   force,
   rain,    // stored in mm/h
   time,    // stored in seconds
-  number,  // a count or a share; "%" may stand after it
+  number,  // a count or a share; "%" may follow it
 };
 
-// What is being asked for. Bounds are in the stored unit of the dimension's type (see
-// quantity.hpp); the texts are how the bounds and an example read to a person.
+// What is asked for. Bounds are in the stored unit of the dimension's type (see quantity.hpp); the
+// texts show the bounds and an example to a person.
 struct QuantityRequest {
   Dimension dimension;
   std::string_view default_unit;  // for a bare number: "kg"

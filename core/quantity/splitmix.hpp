@@ -1,4 +1,4 @@
-// A stream of random numbers that is the same on every machine and at every run.
+// A stream of random numbers that is the same on every machine and in every run.
 //
 // Source: Steele, Lea and Flood, "Fast splittable pseudorandom number generators", OOPSLA 2014: a
 // counter that goes up by the golden ratio's bits, and a mix of it (the finaliser known as

@@ -1,4 +1,4 @@
-// Small things with text that every room needs.
+// Small text functions that every room needs.
 #pragma once
 
 #include <cstddef>
@@ -22,13 +22,13 @@ constexpr std::uint32_t hash_of(std::string_view text) {
   return sum;
 }
 
-// Length in bytes of the well-formed UTF-8 character at the front of a text that is not empty; 0
-// where it is broken.
+// Length in bytes of the well-formed UTF-8 character at the front of a non-empty text; 0 if it is
+// invalid.
 std::size_t utf8_length(std::string_view text);
 
 constexpr bool is_digit(char c) { return c >= '0' && c <= '9'; }
 
-// White space of every common kind off both ends, and the inner kinds turned into plain spaces.
+// Removes white space of every common kind from both ends, and turns the rest into plain spaces.
 std::string plain_spaces(std::string_view text);
 
 }  // namespace treadwater

@@ -19,7 +19,7 @@ std::string to_two_digits(double value, double (*rounded)(double)) {
 double nearest(double value) { return std::round(value); }
 double upwards(double value) { return std::ceil(value); }
 
-// By how much its last digit counts; of zero and what is not finite, nothing.
+// The value of its last digit; nothing for zero and non-finite numbers.
 double last_digit(double value, int digits) {
   if (value == 0.0 || !std::isfinite(value)) return 0.0;
   return std::pow(10.0, std::floor(std::log10(std::fabs(value))) - digits + 1);
@@ -37,7 +37,7 @@ std::optional<UnitSystem> find_unit_system(std::string_view id) {
 void use_decimal_sign(std::string_view sign) { sign_spoken = sign; }
 std::string_view decimal_sign() { return sign_spoken; }
 
-// Written out here since printf's way with doubles is a twentieth of the page's module.
+// Written out here because printf's handling of doubles is a twentieth of the page's module.
 std::string fixed(double value, int decimals) {
   if (!(std::fabs(value) < 1e9)) return "–";
   double scale = 1.0;

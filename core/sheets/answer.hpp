@@ -1,5 +1,5 @@
-// What a sheet answers: structures that the page draws, in the words of the reader. JSON knows how
-// to write them (core/json/contract.cpp), and each kind of block has a renderer in
+// A sheet's answer: structures that the page draws, in the reader's language.
+// core/json/answering.cpp writes them, and each kind of block has a renderer in
 // web/src/answer/blocks.
 #pragma once
 
@@ -29,7 +29,7 @@ struct Limit {
   Speed central;
   Speed low;
   Speed high;
-  double share_kept = 1.0;  // of the low value, for the hold-to speed
+  double share_kept = 1.0;  // of the low value, for the maximum speed
   Text text;
   Text why;
   Sources sources;
@@ -73,7 +73,7 @@ struct Box {
   double width = 0.0;
   double height = 0.0;
   double radius = 0.0;
-  // subject, reference, detail, or scale: a thing of known size that everybody carries
+  // subject, reference, detail, or scale: a familiar object of known size
   std::string_view role;
   Text label;
 };
@@ -87,7 +87,7 @@ struct Drawing {
   std::vector<Box> boxes;
 };
 
-// A text with what each stretch of it means, for the picture of a sidewall. The stretches in order
+// A text with the meaning of each stretch, for the picture of a sidewall. The stretches in order
 // are the whole text; those between the parts have no meaning.
 struct Stretch {
   std::string text;
@@ -107,8 +107,8 @@ struct Spoken {
   Text text;
 };
 
-// The first cell of a row names it. `picked_by` is a column whose few different words
-// the rows of a long table may be picked by.
+// The first cell of a row names it. `picked_by` is a column with few different words, by which the
+// rows of a long table may be filtered.
 struct Table {
   std::string id;
   Text title;
@@ -118,13 +118,13 @@ struct Table {
   Text picked_by{};
 };
 
-// Charts are in the person's units: their numbers are only drawn.
+// Charts are in the user's units: their numbers are only drawn.
 struct Axis {
   Text label;
   Text unit;
 };
 
-// A curve; with `low` and `high` as long as `y` it carries a band.
+// A curve; if `low` and `high` are as long as `y`, it has a band.
 struct Series {
   std::string_view role;  // subject (what was asked about), reference (what it is compared with)
   Text label;
@@ -148,7 +148,7 @@ struct Chart {
   Axis y;
   std::vector<Series> series;
   std::vector<ChartMark> marks;
-  Table table;  // the same as figures, at a few places
+  Table table;  // the same as figures, at a few points
 };
 
 // A value over two axes: values[row][column] belongs to y[row] and x[column].
@@ -165,8 +165,8 @@ struct Map {
   std::vector<ChartMark> marks;
 };
 
-// What happens in turn: stages with the set that is on, a leak from full to flat. `share` is how
-// much of the whole length a step takes; `level` and `text` say how it stands there.
+// What happens in order: stages with the set that is on, a leak from full to flat. `share` is a
+// step's share of the whole length; `level` and `text` give the state there.
 struct Step {
   Text label;
   Text text;

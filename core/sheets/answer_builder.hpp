@@ -1,5 +1,5 @@
-// Puts an answer together: figures and words in the person's units, then what was found, the speed
-// to hold to, and the verdict.
+// Puts an answer together: figures in the user's units and language, then the findings, the maximum
+// speed, and the verdict.
 #pragma once
 
 #include <optional>
@@ -13,8 +13,8 @@
 
 namespace treadwater::sheets {
 
-// What a verdict of each level says. The gaps of `care` and `unfit` take `values` first, then the
-// reasons; `before` and `after` are whole sentences round them.
+// The sentence for each level of verdict. The gaps of `care` and `unfit` take `values` first, then
+// the reasons; `before` and `after` are whole sentences around it.
 struct VerdictWords {
   Text fit;
   Phrase care = Phrase("Fit only with care: #.");
@@ -31,7 +31,7 @@ class AnswerBuilder {
   }
 
   UnitSystem units() const { return units_; }
-  // Blocks (drawings, tables, charts …) are put straight into it.
+  // Blocks (drawings, tables, charts …) go straight into it.
   Answer& answer() { return answer_; }
   Answer take() { return std::move(answer_); }
 

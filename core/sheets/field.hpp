@@ -1,11 +1,11 @@
-// The fields of a form, as values. A field's constant is what the form is described with and what
-// the reader reads by, so a misspelt field or a wrong dimension does not compile:
+// The fields of a form, as values. The same constant describes the field in the form and reads it,
+// so a misspelt field or a wrong dimension does not compile:
 //
 //   constexpr QuantityField<Mass> load{"load", Phrase("Load on this wheel"), Phrase("…"), required,
 //                                      "20 kg", "8000 kg (17 600 lb)", "430 kg", in_mass};
 //   sheet.fields = {describe(load), …};                std::optional<Mass> mass = form.read(load);
 //
-// Ids are part of every link anybody has kept: they are never renamed.
+// Ids are part of every saved link: never rename them.
 #pragma once
 
 #include <array>
@@ -19,7 +19,7 @@
 
 namespace treadwater::sheets {
 
-// ---- what the page is told of a form ----
+// ---- a form, as described to the page ----
 
 enum class FieldKind { text, quantity, choice, yes_no, date, list };
 
@@ -34,16 +34,16 @@ struct Field {
   Phrase hint;
   FieldKind kind = FieldKind::text;
   bool required = false;
-  std::string_view initial;  // the value of a form nobody has touched
+  std::string_view initial;  // the value in an untouched form
   std::string_view example;
   std::vector<Choice> choices;              // kind choice
   std::optional<QuantityRequest> quantity;  // kind quantity
-  std::vector<std::string_view> units;      // kind quantity: the first is that of a bare number
+  std::vector<std::string_view> units;      // kind quantity: the first is for a bare number
   std::vector<std::string_view> preferred;  // kind quantity: for metric, uk, us
   std::vector<Field> fields;                // kind list: those of one row
   std::vector<Phrase> row_names;            // kind list: if given, there are these rows and no more
   std::size_t most_rows = 0;                // kind list: no more than these are read
-  std::vector<std::string_view> also;       // what else its column is called in people's own tables
+  std::vector<std::string_view> also;       // other names for its column in people's own tables
 };
 
 // Values under their fields' ids; in a list under their paths ("corners.0.load"), row by row.
@@ -55,20 +55,20 @@ struct Preset {
 };
 
 struct SheetHead {
-  std::string_view id;  // part of every link anybody has kept
+  std::string_view id;  // part of every saved link
   Phrase title;
   Phrase purpose;
-  bool long_work = false;  // an answer can take longer than a person should wait for a keystroke
+  bool long_work = false;  // an answer can take longer than one should wait after a keystroke
   std::size_t longest_input = 64 * 1024;  // bytes of JSON
 };
 
 struct SheetDescription {
   SheetHead head;
   std::vector<Field> fields;
-  Preset example;  // an invented case, answered for a first-time visitor
+  Preset example;  // a made-up case, answered for a first-time visitor
 };
 
-// The field at a path; null where the sheet has none.
+// The field at a path; null if the sheet has none.
 const Field* find_field(const SheetDescription& sheet, std::string_view path);
 
 // ---- the fields themselves ----
@@ -82,8 +82,8 @@ struct AnyField {
   Need need = optional;
 };
 
-// A bound and the words for it are one value: "8000 kg (17 600 lb)" is 8000 kg. Temperatures in °C,
-// all other units are those in field.cpp's table; what does not read does not compile.
+// A bound and its words are one value: "8000 kg (17 600 lb)" is 8000 kg. Temperatures in °C, all
+// other units as in the table in field.cpp; what cannot be read does not compile.
 struct Bound {
   std::string_view text;
   double stored;
@@ -94,8 +94,8 @@ struct Bound {
   static constexpr double value_of(std::string_view words);
 };
 
-// The units a field offers: the first is that of a bare number. `preferred`: the picker's for
-// metric, uk and us.
+// The units a field offers: the first is for a bare number. `preferred`: the picker's for metric,
+// uk and us.
 struct Units {
   std::array<std::string_view, 4> offered;
   std::array<std::string_view, 3> preferred;
@@ -208,7 +208,7 @@ struct ChoiceField : AnyChoiceField {
                         T (*means)(std::string_view))
       : AnyChoiceField(name, words, help, of), meaning(means) {}
 };
-// A choice that means no more than it says.
+// The meaning of a choice that is its own value.
 constexpr std::string_view as_it_says(std::string_view value) { return value; }
 // The same field, with nothing chosen at first.
 template <class T>
@@ -232,7 +232,7 @@ Field describe(const DateField& field);
 // With `row_names` the rows are fixed: "Front left".
 Field describe(const ListField& field, std::vector<Field> fields,
                std::vector<Phrase> row_names = {});
-// The field with the names its column has in people's own tables, parted by '|'.
+// The field with other names for its column in people's own tables, separated by '|'.
 Field also(Field field, std::string_view names);
 
 // ---- bounds in words ----
@@ -284,7 +284,7 @@ constexpr double Bound::value_of(std::string_view words) {
   for (const Unit& unit : units)
     if (any && unit.name == name)
       return (minus ? -number : number) / scale * unit.factor / unit.divisor + unit.offset;
-  not_a_bound();  // no constant: it does not compile
+  not_a_bound();  // not a constant: it does not compile
   return 0.0;
 }
 

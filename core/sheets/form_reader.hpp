@@ -1,5 +1,5 @@
-// Reads a form by its fields: each in a line, as the value it means. What cannot be read becomes a
-// problem that names the field, what was read and what would do.
+// Reads a form field by field, each in one line, as the value it means. What cannot be read becomes
+// a problem that names the field, what was read and what to enter.
 #pragma once
 
 #include <optional>
@@ -25,12 +25,12 @@ class FormReader {
 
   UnitSystem units() const { return units_; }
   standard::Date today() const { return today_; }
-  // Or do they stand in for what did not read?
+  // Or are they substitutes for what could not be read?
   bool knows_units_and_day() const { return knows_units_and_day_; }
   const Input& input() const { return input_; }
   bool ok() const { return problems_.empty(); }
   const std::vector<Problem>& problems() const { return problems_; }
-  // They are then no longer the form's.
+  // The form no longer has them.
   std::vector<Problem> take_problems() { return std::exchange(problems_, {}); }
 
   // One row of a list: the same, by the row's own fields.
@@ -46,8 +46,8 @@ class FormReader {
                                               const std::optional<sidewall::Reading>& tyre) const {
       return form_.tyre_age_at(prefix_, field, tyre);
     }
-    // Is a value that was worked out, or read elsewhere, one that the field would take? If not, it
-    // is the field's problem.
+    // Would the field take this value, calculated or read elsewhere? If not, it becomes a problem
+    // of the field.
     template <class Q>
     bool takes(const QuantityField<Q>& field, Q value) const {
       return form_.takes_at(prefix_, field, value.stored(), write(value, form_.units_));
@@ -66,7 +66,7 @@ class FormReader {
     std::string prefix_;
   };
   Row row(const ListField& list, std::size_t number);
-  // How many rows a list has; more than the most it takes is a problem, and none is read.
+  // How many rows a list has; too many is a problem, and none is read.
   std::size_t rows(const ListField& list);
 
   template <class F>
@@ -84,7 +84,7 @@ class FormReader {
   void problem(const AnyField& field, std::string_view code, Text text) {
     problem_at(field.id, code, std::move(text));
   }
-  // At a path that is no field of this form's own, such as another's.
+  // At a path outside this form's own fields, such as another form's.
   void problem_at(std::string_view path, std::string_view code, Text text);
   // "# is missing. Something like # would do."
   void missing(const AnyField& field, std::string_view example);
@@ -99,7 +99,7 @@ class FormReader {
   std::optional<double> read_at(std::string_view prefix, const NumberField& field) {
     return stored_quantity(prefix, field);
   }
-  // The chosen value, the initial one where nothing was given, or nothing and a problem.
+  // The chosen value, the initial one if nothing was given, or nothing and a problem.
   template <class T>
   std::optional<T> read_at(std::string_view prefix, const ChoiceField<T>& field) {
     if (const auto value = choice(prefix, field)) return field.meaning(*value);
@@ -107,7 +107,7 @@ class FormReader {
   }
   std::optional<bool> read_at(std::string_view prefix, const YesNoField& field);
   std::optional<standard::Date> read_at(std::string_view prefix, const DateField& field);
-  // What the sidewall says; a problem where it is missing or does not read.
+  // What the sidewall says; a problem if it is missing or cannot be read.
   std::optional<sidewall::Reading> read_at(std::string_view prefix, const SidewallField& field);
 
   std::string_view text_at(std::string_view prefix, const AnyField& field) const;

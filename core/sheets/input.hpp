@@ -16,12 +16,12 @@ class Input {
  public:
   void set(std::string_view path, std::string text) { texts_.emplace_back(path, std::move(text)); }
   void set_rows(std::string_view list, std::size_t count) { rows_.emplace_back(list, count); }
-  // The text of a field; empty where it was not given. The last one wins.
+  // The text of a field; empty if not given. The last one wins.
   std::string_view text(std::string_view path) const;
   std::size_t rows(std::string_view list) const;
   const std::vector<std::pair<std::string, std::string>>& all() const { return texts_; }
   const std::vector<std::pair<std::string, std::size_t>>& lists() const { return rows_; }
-  // Who is told how far a long answer has come.
+  // Receives the progress of a long answer.
   Progress progress = nullptr;
 
  private:
@@ -29,16 +29,16 @@ class Input {
   std::vector<std::pair<std::string, std::size_t>> rows_;
 };
 
-// The same texts by the row they stand in, "corners.0.", or by none: a list can have thousands of
-// rows. The input is to live longer, and to stay as it is.
+// The same texts by row, "corners.0.", or by none: a list can have thousands of rows. The input
+// must outlive this and stay unchanged.
 class TextsByRow {
  public:
   explicit TextsByRow(const Input& input);
-  // As Input::text() of both together.
+  // As Input::text() of the two joined.
   std::string_view text(std::string_view row, std::string_view field) const;
 
  private:
-  // Where the row stands in `rows_`, or would.
+  // The row's place in `rows_`, or where it would go.
   std::size_t place_of(std::string_view row) const;
 
   const std::vector<std::pair<std::string, std::string>>& texts_;

@@ -44,7 +44,7 @@ std::vector<std::string> written(const judge::Found& found, UnitSystem units) {
   return texts;
 }
 
-// Without those whose it is.
+// Without whose it is.
 std::string own_reason(const judge::Found& found, UnitSystem units) {
   return filled(found.what.row().reason,
                 found.of_reason.empty() ? written(found, units) : written(found.of_reason, units));
@@ -52,7 +52,7 @@ std::string own_reason(const judge::Found& found, UnitSystem units) {
 
 std::string own_sentence(const judge::Found& found, UnitSystem units) {
   const Phrase phrase = found.what.row().sentence;
-  // What is a whole sentence already stands as it is.
+  // A whole sentence is used as it is.
   if (phrase.empty()) return found.values.empty() ? "" : write(found.values.front(), units);
   std::string said = filled(phrase, written(found, units));
   if (!found.values.empty() && found.values.front().as() == judge::Value::As::kind)

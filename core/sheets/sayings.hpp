@@ -1,4 +1,4 @@
-// What is said of findings and limits: the one place where each gets its words. The tables are
+// Says findings and limits: the one place where each is put into words, from the tables
 // judge/findings.inc and judge/limits.inc.
 #pragma once
 
@@ -11,7 +11,7 @@ namespace treadwater::sheets {
 
 std::string write(const judge::Value& value, UnitSystem units);
 
-// The month that a day since 1 January 1970 is in: "May 2026".
+// The month of a day counted from 1 January 1970: "May 2026".
 std::string say_month_of(long day);
 
 // A clause for the verdict: "the tread is under the legal minimum".

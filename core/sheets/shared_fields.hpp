@@ -1,4 +1,4 @@
-// Fields that several sheets have, and the names that the columns of several lists go by.
+// Fields that several sheets have, and names for columns that several lists have.
 #pragma once
 
 #include "core/quantity/write.hpp"

@@ -1,23 +1,23 @@
-// The sheets there are, the ways into them, and every source the core can name.
+// The list of sheets, the ways into them, and every source the core can name.
 #pragma once
 
 #include "core/sheets/sheet.hpp"
 
 namespace treadwater::sheets {
 
-// Those of one module: some it can answer, and the heads of all there are.
+// The sheets of one module: those it can answer.
 struct Sheets {
   const Sheet* first;
   std::size_t count;
   const Sheet* begin() const { return first; }
   const Sheet* end() const { return first + count; }
-  // Every source an answer can name; nothing in a module that has not all sheets, since each answer
+  // Every source an answer can name; nothing in a module without all the sheets, since each answer
   // brings its own.
   Sources (*sources)();
 };
 
 Sheets all_sheets();
-// Those that a first visit needs: a module with these alone is half as large, and starts sooner.
+// Those that a first visit needs: a module with these alone is half the size and starts sooner.
 Sheets first_sheets();
 
 const std::vector<const SheetHead*>& all_heads();

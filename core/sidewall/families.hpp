@@ -3,7 +3,7 @@
 //
 // A shape is a way of spelling a size; several families share one (205/55 R16 is a car's,
 // 120/90-18 a motor cycle's). A family says, from the size and the marks round it, how well it
-// fits; the best one wins, and others that fit are named as candidates.
+// fits; the best one wins, and others that fit become candidates.
 #pragma once
 
 #include <cstddef>

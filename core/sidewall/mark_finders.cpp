@@ -2,7 +2,7 @@
 
 namespace treadwater::sidewall {
 
-// E4 or e11 in its circle or rectangle, with the approval number if it stands beside it.
+// E4 or e11 in its circle or rectangle, with the approval number if it is beside it.
 std::size_t find_approval(const Text& text, std::size_t i, Span& value) {
   if (text.at(i) != 'E') return nowhere;
   const Number country = integer_at(text, i + 1);

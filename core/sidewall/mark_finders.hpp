@@ -1,4 +1,4 @@
-// Marks that are no fixed words: approvals, grades, dates, identification codes. Inside this room
+// Marks that are not fixed words: approvals, grades, dates, identification codes. For this room
 // only.
 #pragma once
 
@@ -6,7 +6,7 @@
 
 namespace treadwater::sidewall {
 
-// Each gives the end of the mark that begins at `i`, or `nowhere`, and its value.
+// Each returns the end of the mark that begins at `i`, or `nowhere`, and its value.
 std::size_t find_approval(const Text& text, std::size_t i, Span& value);
 std::size_t find_emissions(const Text& text, std::size_t i, Span& value);
 std::size_t find_quality_grades(const Text& text, std::size_t i, Span& value);

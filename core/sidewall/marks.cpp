@@ -18,7 +18,7 @@ constexpr MarkRow rows[] = {
 constexpr std::size_t row_count = sizeof(rows) / sizeof(rows[0]);
 static_assert(row_count < 256, "rows are numbered in a byte");
 
-// What each row may begin with, so that most rows are passed over at a glance.
+// What each row may begin with, so that most rows are skipped at once.
 constexpr FirstCharacters first_of(const MarkRow& row) {
   if (row.effect == Effect::approval) return bit_of('E');
   if (row.id == "r117") return bit_of('S');

@@ -1,8 +1,8 @@
-// Everything moulded on a tyre beside its size and service description: the table of marks.
+// Everything moulded on a tyre besides its size and service description: the table of marks.
 //
 // A row gives the mark's id, its spellings, the one spelling used in a canonical text, its plain
-// meaning, what it changes in the Reading, and how it is known. Marks are found wherever they
-// stand. In a spelling ' ' is any short gap or none (space, point, colon, dash), '#' a number and
+// meaning, what it changes in the Reading, and how it is known. Marks are found anywhere in the
+// text. In a spelling ' ' is any short gap or none (space, point, colon, dash), '#' a number and
 // '@' a short word that become the mark's value; '|' separates spellings.
 #pragma once
 
@@ -37,10 +37,10 @@ enum class Effect : std::uint8_t {
   date,
   approval,
   competition,
-  is_car,  // words a person adds, not moulded: they settle which family is meant
+  is_car,  // words a person adds, not moulded: they decide which family is meant
   is_truck,
-  by_place,  // found by read.cpp from where they stand
-  label,     // words round the marks that say nothing by themselves
+  by_place,  // found by read.cpp from their position
+  label,     // words around the marks that mean nothing by themselves
 };
 
 struct MarkRow {
@@ -70,7 +70,7 @@ struct MarkFound {
 // The mark that begins at `i`, if any.
 MarkFound find_mark(const Text& text, std::size_t i);
 
-// XL, TL, M+S ... that people run into the mark before: is one here, whole?
+// XL, TL, M+S ... that people run together with the mark before: is a whole one here?
 bool touching_mark_at(const Text& text, std::size_t i);
 
 // `words` with its value for each '#'.

@@ -14,7 +14,7 @@ constexpr bool is_size_speed(char c) {
          c == 'W';
 }
 
-// The ones also met with no construction letter: 3.00S18, 5.20 S 14, 120/90 V 18.
+// Those also found without a construction letter: 3.00S18, 5.20 S 14, 120/90 V 18.
 constexpr bool stands_alone(char c) { return c == 'S' || c == 'H' || c == 'V'; }
 
 constexpr bool is_construction(char c) { return c == 'R' || c == 'D' || c == 'B'; }
@@ -161,8 +161,8 @@ Attempt read_cycle_mark(const Text& text, std::size_t i) {
   return failed(text, i);
 }
 
-// 195/55/R16, 205/55-R16, 245/55/18: a mark that belongs to no pattern. A dash counts as stray only
-// before a construction letter; before a number it is the construction itself.
+// 195/55/R16, 205/55-R16, 245/55/18: a character in no pattern. A dash counts as stray only before
+// a construction letter; before a number it is the construction itself.
 Attempt read_stray(const Text& text, std::size_t i, Hit& hit) {
   const char c = text.at(i);
   if (c != '/' && c != '-' && c != 'X' && !is_point(c)) return failed(text, i);

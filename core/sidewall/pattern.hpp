@@ -1,9 +1,9 @@
 // How a size is spelled, as a pattern that both reads and writes.
 //
 // A pattern is a string compiled at build time: `{width_mm}/{series} {build}{rim}`. A name in
-// braces is an element (list below), `?` makes it optional; anything else must stand as written.
-// Reading, spaces may stand between any two elements and mean nothing; writing, they stand where
-// the pattern has them. Elements know their own range, so 205/120 or R99 fail where they stand.
+// braces is an element (list below), `?` makes it optional; anything else must match as written. On
+// reading, spaces between any two elements mean nothing; on writing, they go where the pattern has
+// them. Elements know their own range, so 205/120 and R99 fail at the element.
 #pragma once
 
 #include <array>
@@ -36,8 +36,8 @@ enum class Element : std::uint8_t {
   rim,           // code 4..32, .5 and the like allowed
   rim_mm,        // 315..560 mm
   on_cycle,      // M/C before the rim
-  stray,         // a slash, point, dash or x that no pattern has, before the construction letter
-  gap,           // what people put for the slash: space, dash, point, x
+  stray,         // a slash, point, dash or x in no pattern, before the construction letter
+  gap,           // what people write for the slash: space, dash, point, x
   load_letter,   // A..N: US load letter
   us_build,      // R or B after the US letter
   cycle_letter,  // H, J, L, M, N, P, R, T, U, V after M
@@ -136,13 +136,13 @@ constexpr FirstCharacters first_of(const Step& step) {
       return bits_of("X/-") | any_other;
     case Element::gap:
     case Element::series_2:
-      return anything;  // may take nothing, or stand in the same number
+      return anything;  // may take nothing, or share the same number
     default:
       return any_digit;
   }
 }
 
-// What may stand at step `from`, optional steps passed over.
+// What may come at step `from`, optional steps skipped.
 constexpr FirstCharacters first_from(const Pattern& pattern, std::size_t from) {
   FirstCharacters bits = 0;
   for (std::size_t i = from; i < pattern.size; ++i) {
@@ -195,7 +195,7 @@ struct Hit {
   char letter = 0;     // build: R, D, B, -, X or 0; prefix: its first letter; else the letter
   char symbol = 0;     // build: the speed letter in the size, or 0
   bool flat = false;   // build: F after the R
-  bool dirty = false;  // something stood here that the pattern does not have
+  bool dirty = false;  // something here that the pattern does not have
   bool present = false;
   bool there() const { return present; }
 };
@@ -205,7 +205,7 @@ using Hits = std::array<Hit, longest_pattern>;
 // fits_nothing: a whole size was read, and no family has such numbers.
 enum class Why : std::uint8_t { ended, other, too_small, too_large, unfinished, fits_nothing };
 
-// The furthest point that any pattern reached before it failed, for the sentence in a Trouble.
+// The furthest point that any pattern reached before failing, for the sentence in a Trouble.
 struct Miss {
   int depth = -1;            // elements that fitted
   std::size_t position = 0;  // after `fits_nothing`: the end of the size
@@ -217,11 +217,11 @@ struct Miss {
   Hits hits{};
 };
 
-// Reads the pattern at `begin`; gives the end, or `nowhere`. `miss` may be null.
+// Reads the pattern at `begin`; returns the end, or `nowhere`. `miss` may be null.
 std::size_t match(const Text& text, const Pattern& pattern, std::size_t begin, Hits& hits,
                   Miss* miss, std::size_t shape);
 
-// A number straight after a rim (R1691V) belongs to a service description if one stands there.
+// A number straight after a rim (R1691V) belongs to a service description if there is one.
 bool service_stands_at(const Text& text, std::size_t i);
 
 void write(const Pattern& pattern, const Hits& hits, Line& out);

@@ -91,7 +91,7 @@ class Reader {
     leftover_end = end;
   }
 
-  // Keeps marks in that order; the same mark twice is one.
+  // Keeps marks in that order; the same mark twice counts once.
   void add(const Seen& seen) {
     for (std::size_t i = 0; i < tyre.mark_count; ++i) {
       if (tyre.marks[i].row == seen.row && same_value(text, tyre.marks[i].value, seen.value))
@@ -152,7 +152,7 @@ class Reader {
     add({found.row, place, found.value, false});
   }
 
-  // Gives false where a third description stands: it is left over.
+  // False at a third description: it is left over.
   bool take_service(const Service& service) {
     if (!tyre.facts.has_service()) {
       tyre.facts.service = service;
@@ -202,8 +202,8 @@ class Reader {
     tyre.commercial_mark = {};
   }
 
-  // Of several ply ratings or load ranges the first in the order of the marks counts, wherever
-  // they stood.
+  // Of several ply ratings or load ranges the first in the order of the marks counts, wherever they
+  // were.
   void settle_strength() {
     tyre.facts.ply = 0;
     tyre.facts.load_range = 0;
@@ -215,12 +215,12 @@ class Reader {
     }
   }
 
-  // Reads what begins at `i`, in the order of how sure it is. Gives its end.
+  // Reads what begins at `i`, surest first. Returns its end.
   std::size_t step(std::size_t i, std::size_t limit, bool after) {
     const ServiceRead service = read_service(text, i);
     const bool plain =
         service.state == ServiceState::read && service.touching && service.end <= limit;
-    if (plain && take_service(service.service)) {  // 91V is nothing else; 11 R 22.5 may be
+    if (plain && take_service(service.service)) {  // 91V can be nothing else; 11 R 22.5 can
       close_leftover();
       return service.end;
     }

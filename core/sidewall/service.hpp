@@ -1,8 +1,8 @@
 // The service description: load index, perhaps a second one for twins, and the speed symbol.
 //
 // Form: UN R30 2.28 and 2.29, UN R54 2.27 and 2.28 (known second-hand); both `91V` and `91 V` are
-// seen, twins with `/` or `-`, brackets on ZR sizes. Indices from 25 are taken: below (under 100
-// kg) none is known on a road tyre, and 11 R 22.5 or 20 R 24 would look like one.
+// seen, twins with `/` or `-`, brackets on ZR sizes. Indices from 25 up are accepted: none below
+// that (less than 100 kg) is known on a road tyre, and 11 R 22.5 or 20 R 24 would look like one.
 #pragma once
 
 #include <cstddef>
@@ -14,7 +14,7 @@
 
 namespace treadwater::sidewall {
 
-// A stretch of the Text; empty where there is none.
+// A stretch of the Text; empty if there is none.
 struct Span {
   std::uint16_t begin = 0;
   std::uint16_t end = 0;

@@ -1,11 +1,11 @@
-// The room `sidewall`: the text moulded on a tyre -> what it says, and what it leaves unsaid.
+// The room `sidewall`: the text moulded on a tyre -> what it says, and what it leaves out.
 //
 // `read(text)` takes a line as a person copies it, in any order, case and spacing, and returns one
-// Reading or one Trouble. It never guesses in silence: what had to be assumed is listed in
-// `assumed`, what the text does not say in `unsaid`, and where two meanings fit, `candidates` names
-// both. Nothing is reported that does not stand in the text.
+// Reading or one Trouble. It never guesses silently: assumptions are listed in `assumed`, what the
+// text leaves out in `unsaid`, and if two meanings fit, `candidates` has both. Nothing is reported
+// that is not in the text.
 //
-// Terms: ISO 4223-1 (tyre terms); patterns and sightings are cited in families.cpp beside each row.
+// Terms: ISO 4223-1 (tyre terms); patterns and examples are cited in families.cpp beside each row.
 // Range: texts up to 400 bytes of UTF-8; longer ones are refused with a Trouble, not read in part.
 // Errors: Trouble, by value. Nothing throws.
 #pragma once
@@ -52,10 +52,11 @@ struct ServiceDescription {
   int load_index = 0;
   std::optional<int> twin_load_index;
   standard::SpeedSymbol symbol{};
-  bool above_symbol = false;  // in brackets on a ZR size: the tyre is fit for more than the symbol
+  bool above_symbol =
+      false;  // in brackets on a ZR size: the tyre is rated for more than the symbol
 };
 
-// One stretch of the text with what it means, for the picture of the sidewall. Byte offsets.
+// One stretch of the text with its meaning, for the picture of the sidewall. Byte offsets.
 struct Part {
   std::size_t begin = 0;
   std::size_t end = 0;
@@ -66,28 +67,28 @@ struct Part {
 // Any other mark, with its plain meaning: "xl", "tubeless", "m_s", "date_code", ...
 struct Mark {
   std::string_view id;  // a constant
-  std::string value;    // as read: "2319", "AA", "E4"; empty where the mark says all
+  std::string value;    // as read: "2319", "AA", "E4"; empty if the mark says everything
   std::string meaning;
 };
 
 struct Reading {
   Family family = Family::metric_car;
-  // One spelling per tyre; reading it gives the same Reading again, but for the parts, remarks on
-  // spelling and words that were not understood.
+  // One spelling per tyre; reading it gives the same Reading again, except for the parts, remarks
+  // on spelling and words not understood.
   std::string canonical;
 
   std::optional<Length> section_width;   // nominal
   std::optional<double> aspect_percent;  // nominal aspect ratio, section height / width, per cent
   std::optional<Construction> construction;
   std::optional<Length> rim_diameter;           // code x 25.4 mm, or the millimetre number itself
-  std::optional<Length> stated_outer_diameter;  // where the size itself gives it
+  std::optional<Length> stated_outer_diameter;  // if the size itself gives it
 
   std::optional<ServiceDescription> service;
   std::optional<ServiceDescription> second_service;
   // SR, HR, VR, ZR inside the size: the symbol as written there.
   std::optional<standard::SpeedSymbol> size_symbol;
 
-  bool run_flat = false;     // RF in place of R, ZRF: self-supporting
+  bool run_flat = false;     // RF instead of R, ZRF: self-supporting
   bool extra_load = false;   // XL, EXTRA LOAD, REINFORCED, REINF, trailing RF
   bool high_load = false;    // HL before the size
   bool commercial = false;   // C after the rim
@@ -109,8 +110,8 @@ struct Reading {
 struct Trouble {
   std::string code;  // "empty", "too_long", "not_a_size", "incomplete", "unknown_load_index", ...
   std::size_t position = 0;  // byte offset of the first thing that did not fit
-  std::string text;          // a sentence: what was read, where it stopped, what would do
-  std::string nearest;       // the nearest size that would read, or empty
+  std::string text;          // a sentence: what was read, where it stopped, what to enter
+  std::string nearest;       // the nearest size that can be read, or empty
 };
 
 tl::expected<Reading, Trouble> read(std::string_view text);

@@ -118,8 +118,8 @@ Size find_size_at(const Text& text, std::size_t i, bool strong, Miss* miss) {
   Size best;
   if (!may_begin(text, i)) return best;
   const FirstCharacters here = bit_of(text.at(i));
-  // What follows a leading number rules most shapes out at a glance; not while looking for the
-  // furthest miss, which wants them all.
+  // What follows a leading number rules most shapes out at once; not while looking for the furthest
+  // miss, which needs them all.
   FirstCharacters next = anything;
   if (here == any_digit && miss == nullptr) {
     next = bit_of(text.at(text.past_space(decimal_at(text, i).end)));

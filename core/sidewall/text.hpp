@@ -1,10 +1,10 @@
-// The text as the matchers see it: one plain character per thing moulded on the rubber.
+// The text as the matchers see it: one plain character for each moulded character.
 //
 // Letters become capitals; every kind of blank (tab, no-break, narrow no-break, thin ...) becomes
 // one space, runs of them too; every multiplication sign becomes 'X'; every dash '-'; full-width
-// letters and digits their plain selves; fractions such as ½ one private character. Whatever else
-// is not ASCII becomes `foreign`, and invalid UTF-8 the same, a byte at a time. Each character
-// remembers the byte it came from, so that every answer can point into the person's own text.
+// letters and digits become plain ones; fractions such as ½ one private character. Anything else
+// that is not ASCII becomes `foreign`, and so does each byte of invalid UTF-8. Each character
+// remembers the byte it came from, so that every answer can point into the user's own text.
 #pragma once
 
 #include <array>
@@ -40,9 +40,9 @@ class Text {
   std::size_t end_byte(std::size_t begin, std::size_t end) const;  // end of the last character read
   std::string_view source() const { return source_; }
 
-  // First place at or after `i` that is not a space.
+  // First position at or after `i` that is not a space.
   std::size_t past_space(std::size_t i) const { return at(i) == ' ' ? i + 1 : i; }
-  // Does `word` (capitals) stand at `i`?
+  // Is `word` (capitals) at `i`?
   bool starts(std::size_t i, std::string_view word) const;
   // The source between two characters, trimmed, with anything unprintable shown as '?'.
   std::string quote(std::size_t begin, std::size_t end) const;
@@ -60,7 +60,7 @@ class Text {
 inline constexpr std::int32_t number_scale = 10000;
 
 struct Number {
-  std::size_t end = nowhere;  // nowhere: no number stands here
+  std::size_t end = nowhere;  // nowhere: no number here
   std::int32_t scaled = 0;
   int digits = 0;         // before the point
   int decimals = 0;       // after it
@@ -72,8 +72,8 @@ Number integer_at(const Text& text, std::size_t i);   // the whole run of digits
 Number decimal_at(const Text& text, std::size_t i);   // point or comma, at most 4 decimals
 Number fraction_at(const Text& text, std::size_t i);  // 3, 3.5, 3 1/2, 3-1/2, 3½
 
-// A short line of text on the stack, copied to the heap once: a size, or what one part of it means.
-// The longest is under 100 bytes; what would not fit is dropped.
+// A short line of text on the stack, copied to the heap once: a size, or the meaning of one part.
+// The longest is below 100 bytes; anything more is dropped.
 class Line {
  public:
   Line& add(char c) {

@@ -1,4 +1,4 @@
-// What to say when a text does not read: what was read, where it stopped, what would do.
+// What to say when a text cannot be read: what was read, where it stopped, what to enter.
 #include "core/sidewall/tyre.hpp"
 #include "core/words/say.hpp"
 
@@ -10,7 +10,7 @@ constexpr Phrase symbols_sentence =
 
 bool reads_as_size(const std::string& spelled) { return !canonical_if_it_reads(spelled).empty(); }
 
-// The word that stands where something else was expected.
+// The word found where something else was expected.
 std::string word_at(const Text& text, std::size_t i) {
   std::size_t end = i;
   while (end < text.size() && end < i + 12 && text.at(end) != ' ') ++end;

@@ -1,4 +1,4 @@
-// What the reader has gathered from one text, before it is put into words.
+// What the reader has found in one text, before it is put into words.
 #pragma once
 
 #include <array>
@@ -19,7 +19,7 @@ struct Size {
   bool found() const { return begin != nowhere; }
 };
 
-const Hit* find_hit(const Size& size, Element element);  // null where it is not there
+const Hit* find_hit(const Size& size, Element element);  // null if missing
 
 struct Seen {
   std::uint8_t row = 0;
@@ -56,17 +56,17 @@ bool goes_on_from_a_number(const Text& text, std::size_t i);
 Facts facts_of(const Size& size);
 bool any_family_fits(const Facts& facts);
 
-// The value of a mark, as it stands in the text: capitals, a point for a comma.
+// The value of a mark, as in the text: capitals, a point for a comma.
 std::string mark_value(const Text& text, const Seen& seen);
 
 // How the tyre is spelled as a member of the family.
 std::string canonical(const Text& text, const Tyre& tyre, Family family);
 std::string canonical_size(const Tyre& tyre, Family family);
 
-// From what was gathered to words.
+// Puts what was found into words.
 Reading put_into_words(const Text& text, const Tyre& tyre);
 
-// For suggestions: the canonical text of what reads, nothing for what does not.
+// For suggestions: the canonical text of what can be read, nothing otherwise.
 std::string canonical_if_it_reads(std::string_view text);
 
 Trouble trouble_without_size(const Text& text);

@@ -1,5 +1,5 @@
-// From what was gathered to a Reading, in three steps: values, then the parts of the picture and
-// the marks, then sentences on what the text leaves unsaid and what was assumed.
+// Makes a Reading of what was found, in three steps: values, then the parts of the picture and the
+// marks, then sentences on what the text leaves out and what was assumed.
 //
 // Inside this room only.
 #pragma once
@@ -11,7 +11,7 @@
 
 namespace treadwater::sidewall {
 
-// What the three steps go by, and the Reading that they fill.
+// What the three steps use, and the Reading that they fill.
 struct Gathered {
   const Text& text;
   const Tyre& tyre;

@@ -1,4 +1,4 @@
-// The parts of the picture, and the marks, each with what it means.
+// The parts of the picture, and the marks, each with its meaning.
 #include "core/quantity/write.hpp"
 #include "core/sidewall/words.hpp"
 #include "core/standard/load_index.hpp"

@@ -1,4 +1,4 @@
-// What the text leaves unsaid, and what was assumed, in plain sentences.
+// What the text leaves out, and what was assumed, in plain sentences.
 #include "core/quantity/write.hpp"
 #include "core/sidewall/words.hpp"
 #include "core/words/say.hpp"

@@ -128,7 +128,7 @@ std::optional<std::string> refusal(const SetKind& kind, const Stage& stage, cons
   if (rules.no_studs && kind.studded) return say("studs are not allowed");
   if (rules.moulded_only && !kind.moulded) return say("only moulded treads are allowed");
   if (rules.road_sections && !kind.road_legal) return say("not legal on the road sections");
-  // A kind is refused when none of its tyres has grooves enough; the tyre itself is to be measured.
+  // A kind is refused if none of its tyres has enough grooves; the tyre itself must be measured.
   if (1.0 - kind.land_low < rules.least_grooves - 1e-9) return say("too few grooves for the rules");
   if (!(usable_life(kind, rules) > 0.0)) return say("less tread than the rules ask for, even new");
   if (stage.roughness > kind.roughest) return say("the stage is too rough for it");

@@ -1,7 +1,7 @@
-// The least time lost by somebody who knew the weather of all stages, and keeps wear and rules.
+// The least time that could be lost by somebody who knew the weather of all stages and obeys wear
+// and rules.
 //
-// Depth first, cheapest set first; stops at the bound that no wear could beat. Inside this room
-// only.
+// Depth first, cheapest set first; stops at the bound without wear. For this room only.
 #pragma once
 
 #include <cstddef>
@@ -14,7 +14,7 @@ namespace treadwater::stage {
 class Hindsight {
  public:
   explicit Hindsight(const Model& model);
-  // Of one path of weather, s. Where it is too much to work out, the bound, and `is_bound` is set.
+  // Of one path of weather, s. If it is too much to calculate, the bound, and `is_bound` is set.
   double best(const std::vector<std::size_t>& weather, bool& is_bound);
 
  private:

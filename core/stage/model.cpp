@@ -40,7 +40,7 @@ void Model::take_sets(const Event& event) {
     limit.push_back(static_cast<int>(usable_life(*kind[k], event.rules) * life_units + 1e-6));
     for (std::size_t e = 0; e < event.sets.size(); ++e) {
       if (kind_of_entry[e] != k) continue;
-      // No more of a set than there are legs can be of use.
+      // More sets of a kind than there are legs are no use.
       for (int n = 1; n <= event.sets[e].count && n <= static_cast<int>(legs); ++n) {
         sets.push_back({e, n});
         kind_of.push_back(k);

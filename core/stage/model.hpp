@@ -1,6 +1,6 @@
 // An event in the plain numbers that the planner works with.
 //
-// Inside this room only. Units: seconds; wear in units of a life (`life_units`), rounded up.
+// For this room only. Units: seconds; wear in units of a life (`life_units`), rounded up.
 #pragma once
 
 #include <cstddef>

@@ -53,7 +53,7 @@ std::size_t Paths::draw(std::size_t stage, const Chances& chances) {
       break;
     }
   }
-  // What rounding left over must still be a weather that can follow.
+  // A rounding remainder must still be a weather that can follow.
   for (std::size_t w = weathers; !(chances[drawn] > 0.0);) drawn = --w;
   return drawn;
 }

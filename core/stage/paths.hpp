@@ -1,5 +1,5 @@
-// Courses of weather through all stages of an event: every one where there are few, else some drawn
-// from a fixed start, the same on every machine. Inside this room only.
+// Courses of weather through all stages of an event: every one if there are few, otherwise samples
+// from a fixed start, the same on every machine. For this room only.
 #pragma once
 
 #include <cstddef>
@@ -15,7 +15,8 @@ class Paths {
   explicit Paths(const Model& model);
   bool every() const { return every_; }
   std::size_t count() const { return count_; }
-  // The weathers of a path, and its chance, which may be 0. Drawn paths come in turn, whatever `n`.
+  // The weathers of a path, and its chance, which may be 0. Sampled paths come in turn, whatever
+  // `n`.
   double path(std::size_t n, std::vector<std::size_t>& weather);
 
  private:

@@ -1,8 +1,8 @@
-// Which set to fit now, and which at each halt when it is then dry, damp, wet ...
+// Which set to put on now, and which at each halt if it is then dry, damp, wet ...
 //
 // What is decided: at the start and at each halt where tyres may be changed, one set for all stages
 // up to the next such halt (a leg). What is known then: the weather seen on the last stage (the
-// chain of weather.hpp forgets what came before), the wear of every set, and, for the steady, the
+// chain of weather.hpp forgets what came before), the wear of every set, and, for `steady`, the
 // time lost so far. Which set is on the car does not matter: a change costs no time. Solved by
 // dynamic programming with recourse, exact over all plans, in these terms:
 //
@@ -17,17 +17,17 @@
 //   safe     the least worst case from every halt on, then the least expected time; with paces at
 //            the slow end of their range, and no set that is unsafe in any weather deemed possible
 //
-// Wear is kept in 30 000ths of a life, rounded up at each stage. A set is fitted only if it lasts
+// Wear is kept in 30 000ths of a life, rounded up at each stage. A set is put on only if it lasts
 // the leg within the rules in any weather deemed possible on its stages (any with a chance above
-// 0). Where sets and weathers are so many that their wear is too much to follow, `wear_levels` says
-// into how many levels a stage's share of its leg's worst wear was rounded up (`worst_weather`: a
-// leg always counts as its worst); 0 is exact. So no plan wears a set past its limit, and the loss
-// is never flattered: a better plan may exist.
+// 0). If there are too many sets and weathers to follow their wear exactly, `wear_levels` says into
+// how many levels a stage's share of its leg's worst wear was rounded up (`worst_weather`: a leg
+// always counts as its worst); 0 is exact. So no plan wears a set past its limit, and the loss is
+// never flattered: a better plan may exist.
 //
-// Figures: where there are no more than 4096 paths of weather, all are walked, and every figure is
-// exact (`every_path`). Otherwise 1000 paths drawn from a fixed start, the same on every machine,
-// give the regret, with its standard error, and whichever of the others is not solved for; see
-// there. Hindsight knows the weather of all stages, and keeps wear and rules in that weather.
+// Figures: with at most 4096 paths of weather all are walked, and every figure is exact
+// (`every_path`). Otherwise 1000 paths sampled from a fixed start, the same on every machine, give
+// the regret, with its standard error, and any other figure that is not solved for; see there.
+// Hindsight knows the weather of all stages, and obeys wear and rules in that weather.
 //
 // Size: 30 stages, 10 legs, 12 sets of any mixture of kinds. Errors: Problems, nothing throws.
 #pragma once
@@ -49,7 +49,7 @@ struct Question {
   Attitude attitude = Attitude::average;
   double tail_level = 0.8;  // 0 to 0.99
   bool look_for_swing = true;
-  bool only_first = false;  // the first choices alone: no path is walked, and no figure given
+  bool only_first = false;  // the first choices only: no path is walked, and no figures given
   Progress progress = nullptr;
 };
 
@@ -66,7 +66,7 @@ struct FirstChoice {
   double regret;  // against the best first choice, s
 };
 
-// What to fit at a halt when this was the weather on the stage before it.
+// What to put on at a halt if this was the weather on the stage before it.
 struct AtHalt {
   std::size_t stage;  // the stage before the halt
   Weather seen;
@@ -78,7 +78,7 @@ struct AtHalt {
 // One set on one stage.
 struct SetOnStage {
   double on = 0.0;      // chance that it is on the car
-  double unsafe = 0.0;  // chance that it is, in weather in which its pace is not safe
+  double unsafe = 0.0;  // chance that it is on in weather in which its pace is not safe
   // Shares of its life used after the stage, on the driven axle: expected, and in the worst weather
   // deemed possible on the leg, of all the paths walked.
   double worn = 0.0;
@@ -94,18 +94,18 @@ struct WearLeft {
 };
 
 // The least change of one stage's chance of a wet road (wet and standing water together) that
-// changes which kind of set goes on first. Found by solving again; to 0.5 % above it. For a long
-// event it is looked for in a plan that rounds wear up further, and what was found is then solved
-// again as the plan itself was: it does change the choice, and a lesser change may too.
+// changes which kind of set goes on first. Found by solving again; at most 0.5 % too high. For a
+// long event it is searched for in a plan that rounds wear up further, and the result is then
+// solved again like the plan itself: it does change the choice, and a smaller change may too.
 struct Swing {
   std::size_t stage;
   double wet_now;
   double wet_then;
-  std::optional<std::size_t> set;  // what goes on then; nothing where no plan is left
+  std::optional<std::size_t> set;  // what goes on then; nothing if no plan is left
 };
 
-// The least change of the air on all stages whose air is known that does so, to whole kelvins, up
-// to 20 either way. The same holds of it.
+// The same for the air, on all stages whose temperature is known: in whole kelvins, up to 20 either
+// way.
 struct AirSwing {
   double kelvins;  // below 0: colder
   std::optional<std::size_t> set;
@@ -120,9 +120,9 @@ struct Plan {
   std::vector<SetOnStage> on;  // stage by stage, one for each set
 
   double right_tyre_seconds = 0.0;  // all stages, always on the right tyre
-  // Time lost to that, s. Expected and worst case are exact for the average and the safe; for the
-  // steady, on sampled paths, the expected is an estimate and the worst an upper bound. The tail is
-  // the steady's own figure; for the others, on sampled paths, an estimate.
+  // Time lost to that, s. Expected and worst case are exact for the average and the safe; for
+  // `steady`, on sampled paths, the expected is an estimate and the worst an upper bound. The tail
+  // is what `steady` solves for; for the others, on sampled paths, an estimate.
   double expected_lost = 0.0;
   double tail_lost = 0.0;
   double worst_lost = 0.0;
@@ -130,14 +130,14 @@ struct Plan {
   double largest_regret = 0.0;  // over the paths walked
   bool every_path = true;
   double regret_error = 0.0;     // standard error where paths were sampled
-  bool regret_is_bound = false;  // some hindsight was too much to work out: regret at most
+  bool regret_is_bound = false;  // some hindsight was too much to calculate: regret is at most this
 
   double time_step = 0.0;  // steady: the scale of times, s
   int wear_levels = 0;     // 0: wear is exact; `worst_weather`: as if in it
 
   std::optional<Swing> swing;
   std::optional<AirSwing> air_swing;
-  bool swing_complete = true;  // no lesser change does; else the work was cut short
+  bool swing_complete = true;  // no smaller change does; otherwise the search was cut short
 
   const SetOnStage& at(std::size_t stage, std::size_t set) const {
     return on[stage * sets.size() + set];

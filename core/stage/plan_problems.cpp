@@ -52,7 +52,7 @@ bool would_do(const SetKind& kind, const Event& event, const Model& model, std::
 }
 
 bool has_plan(const Event& event, Question question) {
-  // The safe refuses more sets; else the attitude makes no difference to what is possible.
+  // `safe` refuses more sets; otherwise the attitude makes no difference to what is possible.
   if (question.attitude == Attitude::steady) question.attitude = Attitude::average;
   std::uint64_t work = 0;
   Solved solved;

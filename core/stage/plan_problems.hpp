@@ -1,4 +1,4 @@
-// Why there is no plan, in plain sentences, and what would help. Inside this room only.
+// Why there is no plan, in plain sentences, and what would help. For this room only.
 #pragma once
 
 #include <cstddef>
@@ -8,9 +8,9 @@
 
 namespace treadwater::stage {
 
-// A leg that no set in the van may run: why not each kind, and which would do.
+// A leg that no set in the van may run: why not, kind by kind, and which would do.
 Problem no_usable_set(const Event& event, const Model& model, std::size_t leg, bool careful);
-// Every leg has a set that could run it, but not one after the other.
+// Every leg has a set that could run it, but not all legs in turn.
 Problem no_set_left(const Event& event, const Question& question);
 
 }  // namespace treadwater::stage

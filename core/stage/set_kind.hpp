@@ -1,8 +1,8 @@
-// Kinds of competition tyre in trade words: what each is for, how it goes and how long it lasts.
+// Kinds of competition tyre in trade words: what each is for, its pace and its life.
 //
-// Pace is a time factor against the right tyre for that weather on that surface: 1.00 is the right
-// tyre, 1.05 takes 5 % longer. It is a range, low to high. A pace that is not `safe` means crawling
-// or worse; a factor of 0 means not to be used there at all.
+// Pace is a time factor relative to the right tyre for that weather on that surface: 1.00 is the
+// right tyre, 1.05 takes 5 % longer. It is a range, low to high. A pace that is not `safe` means
+// crawling or worse; a factor of 0 means not to be used there at all.
 //
 // Life is the distance on stages, at a normal abrasion, from new to the least tread (1.6 mm; for a
 // slick, to the end of its rubber), by surface and wetness (damp apart; standing water wears as
@@ -32,7 +32,7 @@ enum class Surface : unsigned char { tarmac, gravel };
 inline constexpr std::size_t surfaces = 2;
 constexpr std::size_t index(Surface s) { return static_cast<std::size_t>(s); }
 
-// How hard the ground is on a carcass. A tyre is not sent where it is rougher than it stands.
+// How hard the surface is on a carcass. A tyre is not used where it is rougher than it can stand.
 enum class Roughness : unsigned char { smooth, broken, rough };
 
 struct Pace {
@@ -53,7 +53,7 @@ struct SetKind {
   std::string_view id;
   Phrase label;
   Phrase name;  // inside a sentence: "soft stage tyre"
-  Phrase why;   // what it is good for and what goes wrong, in a sentence or two
+  Phrase why;   // its use and its faults, in a sentence or two
   std::array<std::array<Pace, weathers>, surfaces> pace{};
   std::array<std::array<Length, wetnesses>, surfaces> life{};  // driven axle
   double undriven_life = 1.0;                                  // at least 1
@@ -65,7 +65,7 @@ struct SetKind {
   Length least_tread;  // at the end of its life
   Roughness roughest = Roughness::smooth;
   bool studded = false;
-  bool moulded = true;      // its grooves were made in the mould: no slick, and none cut by hand
+  bool moulded = true;      // its grooves were made in the mould: not a slick, nor cut by hand
   bool road_legal = false;  // it is made with an approval mark; look for it on the sidewall
   const Source* pace_known = nullptr;
   const Source* life_known = nullptr;
@@ -78,12 +78,12 @@ struct SetKind {
 
 inline constexpr std::size_t set_kind_count = 11;
 SetKind set_kind(std::size_t i);                            // i < set_kind_count
-std::optional<SetKind> find_set_kind(std::string_view id);  // nothing where there is none
+std::optional<SetKind> find_set_kind(std::string_view id);  // nothing if there is none
 
 // The share of its life that a tyre of this kind has used, from the tread that is left; 0 for a
-// slick, whose rubber cannot be read off its grooves.
+// slick, whose rubber cannot be judged by its grooves.
 double worn(const SetKind& kind, Length left);
-// The other way: the tread that is left when such a share has been used; nothing of a slick.
+// The inverse: the tread left when that share has been used; nothing for a slick.
 Length tread_left(const SetKind& kind, double worn);
 
 }  // namespace treadwater::stage

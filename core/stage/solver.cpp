@@ -56,8 +56,8 @@ void Solver::settle(std::size_t leg, Codes& codes) const {
   const bool full = m_.most_used > 0 && used >= m_.most_used;
   for (std::size_t s = 0; s < count; ++s) codes[s] = settled(leg, m_.kind_of[s], codes[s], full);
   for (std::size_t s = 0; s < count; ++s) {
-    // A set that lasts makes the others of its kind needless, but a fresh one does not stand for
-    // one already run where the rules count them.
+    // A set that lasts makes the others of its kind unnecessary, but a fresh one does not replace
+    // one already run if the rules count them.
     if ((codes[s] & wear_bits) == lasts)
       for (std::size_t t = 0; t < count; ++t)
         if (t != s && m_.kind_of[t] == m_.kind_of[s] &&

@@ -4,12 +4,12 @@
 // still run, so a set that lasts all that is left is one state, one that lasts none another, sets
 // of a kind are interchangeable, and one that lasts dominates its like: all exact. States are
 // solved as they are met, best candidate first; a candidate whose time without any limit on wear is
-// no better than what was found is left out, which changes no result.
+// no better than the best so far is left out, which changes no result.
 //
 // solver.cpp has the states and what is best in each; solver_legs.cpp how legs may end;
 // solver_steady.cpp the tail of the time lost; solver_first.cpp the first choice, and following it.
 //
-// Inside this room only. Units: seconds; wear in units of a life (`life_units`).
+// For this room only. Units: seconds; wear in units of a life (`life_units`).
 #pragma once
 
 #include <array>
@@ -30,12 +30,12 @@ using Codes = std::array<std::uint16_t, most_sets>;
 
 class Solver {
  public:
-  // wear_levels: see plan.hpp. A solver that met too much says so and must be thrown away.
+  // wear_levels: see plan.hpp. A solver that met too much says so and must be discarded.
   Solver(const Model& model, int wear_levels, std::size_t marks = most_marks);
   bool too_much() const { return too_much_; }
 
-  // The first choices, best first, with the loss that the attitude minimises; none where there is
-  // no plan. Must be called before the rest.
+  // The first choices, best first, with the loss that the attitude minimises; none if there is no
+  // plan. Must be called before the rest.
   std::vector<FirstChoice> first_choices(const Question& question);
 
   // The time lost by the plan of the best first choice. For the steady, `worst` is an upper bound
@@ -48,7 +48,7 @@ class Solver {
   double time_step() const { return step_; }
   std::uint64_t work() const { return work_; }
 
-  // Following the plan through one course of weather.
+  // Follows the plan through one course of weather.
   struct Course {
     std::vector<std::uint16_t> codes;  // wear as the plan keeps it, by set
     std::vector<char> used;            // has been run
@@ -116,8 +116,8 @@ class Solver {
     std::size_t threshold;
   };
 
-  // More than these is too much; where wear is rounded up as far as it goes there is nothing left
-  // to try, so it may be more and take longer.
+  // More than these is too much; if wear is already rounded up as far as possible there is nothing
+  // left to try, so more is allowed and takes longer.
   struct Most {
     std::size_t nodes, tails;
   };

@@ -6,14 +6,14 @@
 namespace treadwater::stage {
 namespace {
 
-// What looking for the swing may cost, and making sure of what was found.
+// The effort allowed for the search, and for confirming its result.
 constexpr std::uint64_t swing_work = 30'000'000;
 constexpr std::uint64_t settling_work = 30'000'000;
 constexpr std::uint64_t solutions_of_a_search = 150;
 constexpr double most_kelvins = 20.0;
 constexpr double swing_precision = 0.005;
 
-// Something that one person may come to know, and how far it can change.
+// An input that may turn out differently, and how far it can change.
 struct Lever {
   enum What { wetter, drier, warmer, colder } what;
   std::size_t stage;
@@ -21,9 +21,9 @@ struct Lever {
   double precision;  // the same
 };
 
-// Looks for the least change that makes another kind of set go on first. Where one solution is soon
-// found, every step is exact. Else changes are first judged by plans that round wear up to the
-// worst weather, corrected by how far those are off today, and what they find is then looked at
+// Looks for the smallest change that makes another kind of set go on first. If one solution is
+// quick, every step is exact. Otherwise changes are first judged by plans that round wear up to the
+// worst weather, corrected by their error for today's values, and the result is then checked
 // exactly.
 class SwingSearch {
  public:
@@ -121,7 +121,7 @@ class SwingSearch {
     return true;
   }
 
-  // Tells that the work is done from one share to another.
+  // Reports progress within a share of the whole.
   std::optional<Found> nearest(const std::vector<Lever>& levers, double from, double to) {
     std::vector<Found> found;
     for (std::size_t i = 0; i < levers.size(); ++i) {
@@ -153,7 +153,7 @@ class SwingSearch {
     return lever.precision < 1.0 ? middle : std::floor(middle);
   }
 
-  // Makes sure of what was found, from where it was looked for outward.
+  // Confirms what was found, from the start of the search outward.
   bool settle(Found& f) {
     const Lever& lever = f.lever;
     double close = 0.0;

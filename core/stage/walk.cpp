@@ -55,7 +55,7 @@ class Walk {
       if (course.used[s] != 0) plan_.used[s] += chance_;
     table_.chance[path] = chance_;
     table_.loss[path] = course.lost;
-    // Rounding aside, hindsight never loses more.
+    // Apart from rounding, hindsight never loses more.
     table_.loss[paths_.count() + path] =
         std::min(course.lost, hindsight_.best(weather_, plan_.regret_is_bound));
   }

@@ -1,5 +1,5 @@
-// Walks a plan through paths of weather (paths.hpp) and fills in every figure of it. Inside this
-// room only.
+// Walks a plan through paths of weather (paths.hpp) and fills in all its figures. For this room
+// only.
 #pragma once
 
 #include "core/stage/plan.hpp"

@@ -1,16 +1,16 @@
-// Weather on the stages ahead: chances of each kind, and how one stage leans on the last.
+// Weather on the stages ahead: chances of each kind, and how one stage depends on the last.
 //
-// The room `stage`: which set of tyres goes on for the stages ahead.
+// The room `stage`: which set of tyres to put on for the stages ahead.
 //   weather    chances per stage, and the chain that ties them
 //   set_kind   kinds of tyre in trade words, with their pace and their life
 //   event      stages, halts, rules and the sets in the van; what forbids a set
 //   decision   expected loss, regret and the mean of the worst tail
-//   plan       what to fit now, and what at each halt
+//   plan       what to put on now, and what at each halt
 //   team       the same for the other cars of a team
-// Under the plan, for this room only: model (the event in plain numbers), solver, paths (courses of
+// Below the plan, for this room only: model (the event in plain numbers), solver, paths (courses of
 // weather), hindsight, walk (its figures), swing (what would change it), plan_problems.
 //
-// "Weather" is what lies on the road when the car runs the stage, whatever falls from the sky.
+// "Weather" is the state of the road when the car runs the stage, whatever falls from the sky.
 #pragma once
 
 #include <array>
@@ -51,7 +51,7 @@ const Source& persistence_source();
 // The chance of a wet road: wet and standing water together.
 double wet_chance(const Chances& chances);
 // The same chances with another chance of a wet road, 0 to 1: wet and standing water keep their
-// proportion, and so do the others. Where one side had nothing, it becomes wet, or dry.
+// proportion, and so do the others. If one side was zero, it becomes wet, or dry.
 Chances with_wet_chance(const Chances& chances, double wet);
 
 }  // namespace treadwater::stage

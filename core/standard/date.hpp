@@ -18,7 +18,7 @@ struct Date {
 long days_since_1970(Date date);
 Date date_of(long days);
 
-// "2026-11-25"; nothing for anything else, or for a day that is not in the calendar.
+// "2026-11-25"; nothing for anything else, or for a day not in the calendar.
 std::optional<Date> read_iso_date(std::string_view text);
 std::string write_iso_date(Date date);
 

@@ -1,13 +1,13 @@
-// Friction of tyres on the ground as printed: what we stand on, and each table's figures for it.
+// Friction of tyres by surface, as printed: each surface, and each table's figures for it.
 //
-// Friction is braking force over load, a plain number. Where a table prints one figure, low and
-// high are the same. None of them names the tyre, its tread or the depth of water; most are for
-// less than 50 km/h, some for a locked wheel. Sources disagree: nothing here is averaged or left
-// out for that.
+// Friction is braking force over load, a plain number. If a table prints one figure, low and high
+// are the same. None of them names the tyre, its tread or the depth of water; most are for below 50
+// km/h, some for a locked wheel. Sources disagree: nothing here is averaged or left out for that
+// reason.
 //
-// Paved surfaces refer to a road_surface for their texture and are held as a share of good concrete
-// or tarmac, for which a table by speed, tread and water is printed (core/grip/film.hpp). The
-// shares are our choice, with caution. Unpaved ground has only these rows.
+// Paved surfaces refer to a road_surface for their texture and are given as a share of good
+// concrete or tarmac, for which a table by speed, tread and water is printed (core/grip/film.hpp).
+// The shares are our choice, with caution. Unpaved ground has only these rows.
 #pragma once
 
 #include <iterator>

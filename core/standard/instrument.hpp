@@ -1,6 +1,6 @@
-// How far what people measure with can be trusted: half-widths, either way.
+// The error of people's instruments: half-widths, either way.
 //
-// Common practice, no source: a forecourt gauge, a tread gauge, and a ruler stood in a puddle.
+// Common practice, no source: a forecourt gauge, a tread gauge, and a ruler in a puddle.
 #pragma once
 
 #include "core/quantity/quantity.hpp"

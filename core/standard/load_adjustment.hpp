@@ -1,10 +1,10 @@
-// What changes a tyre's greatest load besides speed above 210 km/h (speed_load.hpp): camber,
-// towing, trailers, twin wheels, and the tables of commercial and motor-cycle tyres.
+// What changes a tyre's maximum load besides speed above 210 km/h (speed_load.hpp): camber, towing,
+// trailers, twin wheels, and the tables for commercial and motorcycle tyres.
 //
 // Loads are per cent of the mass of the load index. Sources and their standing are in
 // load_adjustment.cpp, each with its own function here. Three tables are from memory: low speed,
-// commercial and motor-cycle. An answer may take load away by them, never grant any.
-// Range: as said at each; outside it nothing is returned, and NaN is outside.
+// commercial and motor-cycle. They may lower the load in an answer, never raise it. Range: as given
+// at each; outside it, and for NaN, nothing is returned.
 #pragma once
 
 #include <optional>
@@ -19,14 +19,14 @@ namespace treadwater::standard {
 // as a further cut above 210 km/h, beside the one for V, W and Y. Nothing beyond 4 degrees, nor
 // beyond 3 on a car that exceeds 270 km/h.
 std::optional<double> camber_load_factor(double degrees, Speed car_top_speed);
-// What the cold pressure is multiplied by instead, the load kept: factor^-1.25. From memory.
+// The factor on the cold pressure instead, at the same load: factor^-1.25. From memory.
 std::optional<double> camber_pressure_factor(double degrees, Speed car_top_speed);
 const Source& camber_source();
 const Source& camber_pressure_source();
 
 // ---- towing and trailers ----
 
-// More load at less speed and, in two of them, more pressure than is normal for the tyre.
+// More load at a lower speed and, in two of them, more pressure than is normal for the tyre.
 struct Allowance {
   double percent;
   Speed at_most;
@@ -37,7 +37,7 @@ struct Allowance {
 // The rear tyres (class C1) of a car or van with a trailer's load on its coupling, where the
 // handbook provides for it.
 Allowance towing_rear_tyre();
-// On a trailer that never exceeds the speed: a car tyre, and a C tyre of symbol L and higher.
+// On a trailer that never exceeds this speed: a car tyre, and a C tyre of symbol L or higher.
 Allowance car_tyre_on_trailer();
 Allowance commercial_tyre_on_trailer();
 
@@ -63,8 +63,8 @@ std::optional<double> low_speed_percent(Speed not_over);
 const Source& low_speed_source();
 
 // UN R54 Annex 8: symbols F to M from load index 122, L to P up to 121. Between rows 5 km/h apart
-// the next row holds. The table goes on above a symbol's own speed, where the load falls fast; this
-// tool never sends a tyre there. Nothing past a column's last row, or for other symbols.
+// the next row applies. The table goes on above a symbol's own speed, where the load falls fast;
+// this tool never uses that part. Nothing past a column's last row, or for other symbols.
 std::optional<double> commercial_percent(int load_index, SpeedSymbol symbol, Speed speed);
 const Source& commercial_source();
 
@@ -74,14 +74,14 @@ std::optional<double> motorcycle_percent(SpeedSymbol symbol, Speed speed);
 const Source& motorcycle_source();
 
 // Per cent of the load index's mass that a tyre of this vehicle may carry at this speed: the cars'
-// table (speed_load.hpp), and for a motor cycle's the lower of that and its own. Nothing above the
+// table (speed_load.hpp), and for a motorcycle's the lower of that and its own. Nothing above the
 // symbol's speed.
 enum class Vehicle { car, motorcycle };
 std::optional<double> percent_at_speed(Vehicle vehicle, SpeedSymbol symbol, Speed speed);
 
 // ---- motor-cycle measuring pressures ----
 
-// At which sizes are measured; not riding pressures. ISO 5751-2 5.2.
+// Pressures at which sizes are measured; not riding pressures. ISO 5751-2 5.2.
 enum class MotorcycleLoad { light, normal, extra };
 GaugePressure motorcycle_measuring_pressure(MotorcycleLoad load, SpeedSymbol symbol);
 const Source& motorcycle_measuring_source();

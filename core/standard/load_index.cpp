@@ -5,7 +5,7 @@ namespace {
 
 // Kilograms for load index 0, 1, 2, ... 279. Read in full in one public table (a vehicle-dynamics
 // library's tyre source file), 108 entries of it in a second one. Three entries of that table break
-// the rule that eighty steps of the index are a factor of ten, and stand here corrected: 1 (46.2,
+// the rule that eighty steps of the index are a factor of ten, and are corrected here: 1 (46.2,
 // printed 46.5), 169 (5800, printed 5850), 203 (15500, printed 15550).
 constexpr double kilograms_of_index[] = {
     45,     46.2,   47.5,   48.7,   50,     51.5,   53,     54.5,   56,     58,     60,     61.5,

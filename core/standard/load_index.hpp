@@ -16,7 +16,7 @@ inline constexpr int greatest_load_index = 279;
 
 std::optional<Mass> load_of_index(int load_index);
 
-// The index whose mass is nearest; the smaller one where two are equally near.
+// The index whose mass is nearest; the smaller one if two are equally near.
 int nearest_load_index(Mass load);
 
 const Source& load_index_source();

@@ -1,9 +1,9 @@
 // What the words of a forecast mean in millimetres an hour.
 //
 // The scales disagree: "heavy rain" starts at 4 mm/h in a British forecast and at 7.6 mm/h in an
-// American one, and showers are judged otherwise than rain. So always say the figure too.
+// American one, and showers have other limits than rain. So always give the figure too.
 // Range: from just above `low` to `high`; the last word of a scale has no `high`. To be cautious
-// with a word, take its high end; where there is none, ask how much.
+// with a word, use its high end; if there is none, ask how much.
 #pragma once
 
 #include <iterator>
@@ -21,7 +21,7 @@ enum class RainScale { uk_rain, uk_showers, us };
 struct RainWord {
   std::string_view id;  // "uk-heavy-shower"
   Phrase label;
-  Phrase choice;  // the same with whose scale it is and how much: "UK: Slight rain (0 to 0.5 mm/h)"
+  Phrase choice;  // the same with its scale and the figures: "UK: Slight rain (0 to 0.5 mm/h)"
   RainScale scale;
   RainIntensity low;
   std::optional<RainIntensity> high;

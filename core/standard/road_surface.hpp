@@ -1,6 +1,6 @@
 // Road surfaces and the depth of their texture (sand patch, mean texture depth).
 //
-// The depth is the cautious one of what is printed for the surface; each row cites it.
+// The depth is the cautious end of what is printed for the surface; each row cites its source.
 // Range: paved surfaces. Loose ones have no texture in this sense: `paved` is false, and a model
 // fitted on pavement must say that it is outside its range.
 #pragma once

@@ -11,14 +11,14 @@ enum class Standing {
   published,        // read in the source itself
   secondary,        // read in another text that quotes the source
   memory,           // known, not seen in print here: provisional, never turns a verdict to "fit"
-  common_practice,  // what the trade does or what we chose; no source
+  common_practice,  // what the trade does, or our choice; no source
 };
 
 struct Source {
   std::string_view id;
   std::string_view title;
   std::string_view clause;
-  std::string_view year;  // text: "1963", "2005-2019", or empty where the source has none
+  std::string_view year;  // text: "1963", "2005-2019", or empty if the source has none
   Standing standing;
 };
 

@@ -6,8 +6,8 @@
 // in an Austrian tyre page: secondary. Linear between the printed 10 km/h steps, as the source
 // says. ZR without a service description: 100 % to 240 km/h and nothing above (the printed sources
 // disagree between 240 and 270; the lower is kept).
-// What a sheet asks is percent_at_speed() in load_adjustment.hpp, which knows motor cycles too.
-// Range: 0 km/h to the symbol's speed. Above it: nothing is returned, the tyre is not for it.
+// Sheets use percent_at_speed() in load_adjustment.hpp, which covers motorcycles too.
+// Range: 0 km/h to the symbol's speed. Above it nothing is returned: the tyre is not made for it.
 #pragma once
 
 #include <optional>
@@ -23,7 +23,7 @@ std::optional<double> load_percent(SpeedSymbol symbol, Speed speed);
 // Source: the same handbook, p. 291 (0.3 bar, 160 to 210 km/h, symbols to V): secondary. Kept at
 // 30 kPa above 210 km/h for V. For W the rise is printed to start at 190 km/h and goes on by
 // 10 kPa every 10 km/h (memory); for Y from 220 km/h (memory). The larger of the two lines is used
-// for W and Y, so that a remembered number can only ask for more.
+// for W and Y, so that a remembered number can only raise it.
 GaugePressure pressure_for_speed(SpeedSymbol symbol, Speed speed);
 
 // The rise at 210 km/h as printed by a tyre maker for H tyres, 5 psi, against the 30 kPa above; a

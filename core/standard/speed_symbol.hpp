@@ -1,8 +1,8 @@
 // Speed symbols: the letter after the load index, and the speed it stands for.
 //
 // Source: the category symbols of UN R30 and UN R54, as found: see speed_symbol.cpp, each row.
-// Range: A1..A8, B..G, J..N, P..U, H, V, W, Y. There is no I, O or X; H stands between U and V.
-// Outside the range: find_speed_symbol gives nothing.
+// Range: A1..A8, B..G, J..N, P..U, H, V, W, Y. There is no I, O or X; H is between U and V. Outside
+// the range find_speed_symbol returns nothing.
 #pragma once
 
 #include <optional>
@@ -50,14 +50,14 @@ enum class SpeedSymbol {
 struct SpeedSymbolRow {
   SpeedSymbol symbol;
   std::string_view letters;  // "A1", "H", "ZR"
-  Speed speed;               // greatest speed; for ZR and VR the speed that is surely allowed
+  Speed speed;               // maximum speed; for ZR and VR the speed certainly allowed
   Standing standing;
 };
 
 // The row of a symbol; every enumerator has one.
 const SpeedSymbolRow& speed_row(SpeedSymbol symbol);
 
-// "V" -> V. Case as moulded (upper). Gives nothing for letters that are no symbol.
+// "V" -> V. Case as moulded (upper). Nothing for letters that are not a symbol.
 std::optional<SpeedSymbol> find_speed_symbol(std::string_view letters);
 
 const Source& speed_symbol_source();

@@ -9,11 +9,11 @@
 
 namespace treadwater::standard {
 
-// The most a speedometer may show at this true speed; the least is the true speed.
+// The highest reading allowed at this true speed; the lowest is the true speed.
 constexpr Speed most_shown(Speed truth) { return truth * 1.1 + kilometres_per_hour(4.0); }
 
-// The other way: the least true speed at which it may show this, where it reads as high as the rule
-// allows; a stand where it shows no more than 4 km/h.
+// The inverse: the lowest true speed at which it may show this, if it reads as high as the rule
+// allows; zero if it shows no more than 4 km/h.
 constexpr Speed least_true(Speed shown) {
   const Speed above = shown - kilometres_per_hour(4.0);
   return above > Speed() ? above / 1.1 : Speed();
@@ -23,8 +23,8 @@ constexpr bool speedometer_allowed(Speed shown, Speed truth) {
   return truth <= shown && shown <= most_shown(truth);
 }
 
-// Other tyres: the instrument counts turns as before and shows the same at a true speed that has
-// grown with the circumference.
+// With other tyres the instrument counts turns as before and shows the same at a true speed that
+// has changed with the circumference.
 constexpr Speed true_speed_after(Speed truth_before, double circumference_ratio) {
   return truth_before * circumference_ratio;
 }

@@ -72,7 +72,7 @@ constexpr TreadLaw laws[] = {
      Source{"law-se-winter", "Swedish transport agency rules on tyres",
             "winter tyres, light vehicles", "", Standing::secondary}},
     // Every tyre, not the winter tyre alone, must have 3 mm in Norway's season; the season's end
-    // moves with Easter, so the latest possible day stands here.
+    // moves with Easter, so this is the latest possible day.
     {"NO",
      Phrase("Norway"),
      millimetres(1.6),

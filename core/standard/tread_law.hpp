@@ -1,8 +1,8 @@
-// The least tread the law allows on a light vehicle, by place, and the deeper one it wants of a
-// winter tyre in winter. Data in tread_law.cpp, one row with its clause each.
+// The minimum legal tread on a light vehicle, by place, and the deeper one required of a winter
+// tyre in winter. Data in tread_law.cpp, each row with its clause.
 //
-// Range: cars, and goods vehicles and trailers to 3500 kg. Heavier vehicles, motor cycles and
-// mopeds have other rules and are not in this table. "elsewhere" is a rule of caution, not a law.
+// Range: cars, and goods vehicles and trailers to 3500 kg. Heavier vehicles, motorcycles and mopeds
+// have other rules and are not in this table. "elsewhere" is a rule of caution, not a law.
 #pragma once
 
 #include <optional>
@@ -26,7 +26,7 @@ struct WinterRule {
   MonthDay to;
   bool only_in_winter_conditions;   // the road, not the calendar alone, decides
   bool else_counts_as_summer_tyre;  // below the depth it may still serve as a summer tyre
-  bool any_tyre;                    // asked of every tyre in the season, not of winter tyres alone
+  bool any_tyre;                    // required of every tyre in season, not only of winter tyres
   Phrase words;
 };
 

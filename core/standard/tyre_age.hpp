@@ -2,7 +2,7 @@
 // three before the year 2000, whose decade is not known ("324": week 32 of 1994 or 1984).
 //
 // Source: 64 FR 36807 (four digits, 1999), 49 CFR 574.5. Weeks are counted here as ISO weeks; the
-// US rule counts from the first full week and can differ by a week, so ages are told in years and
+// US rule counts from the first full week and can differ by a week, so ages are given in years and
 // months. Range: weeks 1 to 53, not after today. Anything else is a DateCodeProblem.
 #pragma once
 
@@ -32,7 +32,7 @@ struct DateCodeProblem {
 
 tl::expected<TyreAge, DateCodeProblem> read_date_code(std::string_view text, Date today);
 
-// Care over six years, not fit over ten: advice of car and tyre makers.
+// Above six years care, above ten not fit: advice of car and tyre makers.
 inline constexpr double years_of_care = 6.0;
 inline constexpr double years_at_most = 10.0;
 

@@ -1,6 +1,6 @@
-// Kinds of tyre in trade words, with what each is credited for in water and asked by winter law.
-// What they grip is in grip/friction.hpp under the same ids; the sets of an event have kinds of
-// their own (stage/tyre_kind.hpp).
+// Kinds of tyre in trade words, with each one's credit in water and the winter law's requirements.
+// Their grip is in grip/friction.hpp under the same ids; the sets of an event have kinds of their
+// own (stage/set_kind.hpp).
 //
 // Groove credit: 1 for a moulded tread (the measured rows are road tyres, and no pattern is
 // credited beyond them), 0.5 for a hand-cut slick, 0 for a slick. The last two are our choice, with

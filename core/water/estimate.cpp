@@ -1,5 +1,5 @@
-// Every power belongs to one reading, so it is taken once for each of that reading's 256 steps; a
-// draw is then four steps looked up and multiplied.
+// Every power depends on one reading, so it is calculated once for each of that reading's 256
+// steps; a draw is then four values looked up and multiplied.
 #include "core/water/estimate.hpp"
 
 #include <algorithm>
@@ -47,7 +47,7 @@ inline double rounded(double value, double steps_per_unit) {
 Length rounded(Length l) { return metres(rounded(in_metres(l), 1073741824.0)); }  // 2^30 to a metre
 GaugePressure rounded(GaugePressure p) { return kilopascals(rounded(in_kilopascals(p), 1024.0)); }
 
-// What is not a number counts as the worst.
+// NaN counts as the worst.
 Length held_tread(Length t) { return t > metres(0.0) ? std::min(t, longest) : metres(0.0); }
 Length held_film(Length w) { return w < longest ? std::max(w, thinnest_film()) : longest; }
 Length held_width(Length w) { return w >= narrowest ? w : longest; }
@@ -75,7 +75,7 @@ struct Wear {
   double shrinks;  // flood depth as this power of (tread / 1.6 mm); 0 for no shrinking
 };
 
-// The line from 3 to 1.6 mm carried on to nothing.
+// The line from 3 to 1.6 mm extended to zero.
 constexpr double bare_by_line =
     clearing_at_1_6_mm - 1.6 * (0.80 - clearing_at_1_6_mm) / (3.0 - 1.6);
 constexpr Wear by_line{bare_by_line, 2.0};
@@ -118,8 +118,8 @@ Q reading_at(Q read, Q half_width, int step) {
 constexpr double low_share = 0.05;
 constexpr double high_share = 0.95;
 
-// The draw with the lowest pressure, the deepest film, the least tread and the poorest tyre: none
-// of its case is lower.
+// The draw with the lowest pressure, the deepest film, the lowest tread and the poorest tyre: no
+// draw of its case is lower.
 constexpr std::uint32_t worst_of_all = 0x0000FF00;
 
 constexpr std::size_t rank_of(double share) {
@@ -132,7 +132,7 @@ struct Law {
   double by_film[steps];
 };
 
-// What the water on one road gives, the same for every tyre.
+// The water's part on one road, the same for every tyre.
 struct WaterPart {
   double designers[steps];  // the cautious law, km/h, and what it loses beyond measured depths
   double beyond[steps];
@@ -191,9 +191,9 @@ class Cases {
     return kmh;
   }
 
-  // The draw of the low end, without sorting them all: a few draws of the lowest law give a bound
-  // that it is likely under, what lies above is left out, and so are whole cases that cannot come
-  // so low. `randoms` are the stream's numbers.
+  // The draw of the low end, without sorting them all: a few draws of the lowest model give a bound
+  // that it is likely below; draws above it are left out, and so are whole cases that cannot be
+  // that low. `randoms` are the stream's numbers.
   double low_draw(const std::vector<std::uint32_t>& randoms) const {
     const double low = low_draw_under(likely_bound(randoms), randoms);
     constexpr double none = std::numeric_limits<double>::infinity();
@@ -274,8 +274,8 @@ class Cases {
   double spread_[steps];
 };
 
-// Values dealt into buckets of equal width, so that what is asked of their order needs only a few
-// of them sorted: several times as fast in WebAssembly as std::sort.
+// Values in buckets of equal width, so that finding one by rank sorts only a few of them: several
+// times as fast in WebAssembly as std::sort.
 class Dealt {
  public:
   explicit Dealt(const std::vector<double>& values) : values_(values), begin_(buckets + 1) {
@@ -290,7 +290,7 @@ class Dealt {
     for (std::size_t i = 1; i < begin_.size(); ++i) begin_[i] += begin_[i - 1];
   }
 
-  // The values that so many are below.
+  // The value that this many are below.
   std::array<double, 2> at_ranks(std::size_t low, std::size_t high) const {
     const std::size_t low_bucket = bucket_at(low);
     const std::size_t high_bucket = bucket_at(high);
@@ -324,7 +324,7 @@ class Dealt {
     return static_cast<std::size_t>(after - begin_.begin()) - 1;
   }
 
-  // By insertion, which is quick where nothing is far from its place.
+  // By insertion, which is quick if nothing is far from its place.
   static void sort_few(std::vector<double>& values) {
     for (std::size_t i = 1; i < values.size(); ++i) {
       const double value = values[i];
@@ -337,7 +337,7 @@ class Dealt {
   const std::vector<double>& values_;
   double least_;
   double per_width_;
-  std::vector<std::size_t> begin_;  // how many values lie before each bucket
+  std::vector<std::size_t> begin_;  // how many values are before each bucket
 };
 
 std::vector<double> drawn(const WetTyre& tyre) {

@@ -13,7 +13,7 @@ void add_film(const RoadInRain& road, DepthFromRain& found) {
     return;
   }
   const FlowPath way = flow_path(road.way, road.crossfall, road.grade);
-  // A way of no end is no number that a formula could take.
+  // No formula can take an endless path.
   const bool ends = way.length <= longest_path;
   const bool within = *road.rain <= most_rain && ends && way.slope >= flattest;
   found.reach = within ? FilmReach::within : FilmReach::beyond;

@@ -1,7 +1,7 @@
 // Measured onsets of aquaplaning from published tests: what every estimate here must respect.
 //
 // Pressures are not stated in any of them (cars: about 220 to 250 kPa), and tests differ in what
-// they call the onset. Where a source gives a speed alone, low and high are the same.
+// they call the onset. If a source gives a single speed, low and high are the same.
 #pragma once
 
 #include <iterator>
@@ -19,7 +19,7 @@ struct MeasuredOnset {
   Length film;
   Speed low;
   Speed high;
-  std::optional<Length> section_width;  // where the source gives it
+  std::optional<Length> section_width;  // if the source gives it
   std::string_view remark;
   Source source;
 };
@@ -33,10 +33,10 @@ struct MeasuredOnsets {
 
 MeasuredOnsets measured_onsets();
 
-// How much water grooves of this depth clear, against those of a new 8 mm tread: a published test
+// How much water grooves of this depth clear, relative to a new 8 mm tread: a published test
 // (205/55 R16, 9 mm of water, 80 km/h) found 1, 0.80 and 0.55 at 8, 3 and 1.6 mm. Straight lines
-// between, 1 above 8 mm. Below 1.6 mm nobody measured: a straight line to `bare`, the caller's own
-// figure for no grooves at all. Never falls with depth.
+// between, 1 above 8 mm. Below 1.6 mm nothing was measured: a straight line to `bare`, the caller's
+// own figure for no grooves. Never falls with depth.
 double clearing(Length grooves, double bare);
 inline constexpr double clearing_at_1_6_mm = 0.55;
 const Source& clearing_source();

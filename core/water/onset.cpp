@@ -35,7 +35,7 @@ constexpr Source smooth_tyre{"onset-smooth-tyre", "Gunaratne et al., FDOT BDK84-
                              "fit to simulated smooth tyres; constants not seen, units inferred",
                              "2012", Standing::memory};
 
-// Deepest water that the film formulas' figures were held against print or tests at.
+// The deepest water at which the film formulas were checked against print or tests.
 constexpr Length deepest_film = millimetres(10.0);
 
 bool film_in_range(const OnsetConditions& c) {

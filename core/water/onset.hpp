@@ -1,9 +1,9 @@
-// Published speeds at which a rolling tyre starts to float (onset of dynamic aquaplaning).
+// Published speeds at which a rolling tyre starts to aquaplane (onset of dynamic aquaplaning).
 //
-// Each function is one published formula, in its own units at the door, with its range. None of
-// them is a safe speed: against the measured rows they read up to 94 % too high for worn tyres (see
-// measured.hpp). The estimate to act on is in estimate.hpp. The formulas themselves give a number
-// for anything; `onset_models` asks each only inside its range.
+// Each function is one published formula, stated in its own units, with its range. None of them is
+// a safe speed: compared with the measured rows they read up to 94 % too high for worn tyres (see
+// measured.hpp). The estimate to use is in estimate.hpp. The formulas themselves give a number for
+// anything; `onset_models` uses each only inside its range.
 //
 // Left out: the linear form of pressure and footprint, which contradicts the truck tests it is said
 // to come from, and the forms with a lift coefficient, whose value for a treaded tyre is not known.
@@ -25,8 +25,8 @@ namespace treadwater::water {
 Speed pressure_only_onset(GaugePressure pressure);
 const Source& pressure_only_source();
 
-// V = 7.7 sqrt(p), knots, psi: a locked wheel, or one that does not turn yet, on the same water. It
-// is also where a tyre that has begun to float turns again: 0.856 of the onset.
+// V = 7.7 sqrt(p), knots, psi: a locked wheel, or one not turning yet, on the same water. It is
+// also where a tyre that has begun to aquaplane turns again: 0.856 of the onset.
 Speed spin_up_onset(GaugePressure pressure);
 const Source& spin_up_source();
 
@@ -57,7 +57,7 @@ Speed film_onset(const FilmConditions& conditions);
 const Source& film_source();
 
 // Its two factors: what the tyre gives, and the A, the greater of A1 (water alone) and A2 (water
-// and texture). So many films can be asked for one tyre.
+// and texture). This allows many films for one tyre.
 double film_tyre_factor(GaugePressure pressure, Length tread, double spin_down_percent = 10.0);
 double film_water_factor(Length film, Length texture);
 
@@ -90,8 +90,8 @@ struct OnsetConditions {
   bool heavy_truck = false;
 };
 
-// `onset` gives nothing where the model does not apply. The ranges are the points at which its
-// figures were held against print, with little beyond; the reports' own were mostly not seen.
+// `onset` returns nothing if the model does not apply. The ranges are the points at which its
+// figures were checked against print, and little more; the reports' own were mostly not seen.
 struct OnsetModel {
   Phrase label;
   Phrase range;  // in words, for people

@@ -70,7 +70,7 @@ double exp2_of(double y) {
 }
 
 double power(double base, double exponent) {
-  if (!(base > 0.0)) return std::max(base, 0.0);  // what is none stays so
+  if (!(base > 0.0)) return std::max(base, 0.0);  // NaN stays NaN
   return exp2_of(exponent * log2_of(base));
 }
 

@@ -1,4 +1,4 @@
-// Powers that come out bit for bit alike natively and in WebAssembly.
+// Powers that are bit for bit the same natively and in WebAssembly.
 //
 // The C library's pow, log2 and exp2 differ by a last digit from one system to the next, and a
 // distribution sorted from them would too. These use only + - * / and floor, which IEEE 754 rounds

@@ -1,18 +1,18 @@
-// The log of one tyre: its readings by day, the last rise of its tread, an odometer that runs back,
-// and from when on the readings count for a rate (rate.hpp).
+// The log of one tyre: its readings by day, the last rise of its tread, an odometer that runs
+// backwards, and from when the readings count for a rate (rate.hpp).
 //
-// Tread does not grow: more of it is another tyre or a wrong reading, and which of them is not
-// known. So one rise is asked for by two margins, each to the safe side:
+// Tread does not grow: a rise means another tyre or a wrong reading, and which is not known. So a
+// rise is tested by two margins, each on the safe side:
 //   more_than_read  for the rate: the least rise that is none of the gauge (two readings, each its
 //                   error out, the opposite ways, and the last digits of that). Two tyres taken for
-//                   one would wear too slowly.
+//                   one would seem to wear too slowly.
 //   another_tyre    for the age: a rise that no wrong reading is likely to make. An old tyre taken
-//                   for another would be too young.
+//   for another would seem too young.
 //
-// Units: days since 1 January 1970; the depth as read; rates in tread lost for a day and for a
-// kilometre. Of one day the least reading counts, as of two grooves. Range: any days; a log of at
-// least one reading, but for readings() and add(); what is no number never makes a rise. Errors: a
-// rise is found where two readings differ by more than the margin, however wrong both may be.
+// Units: days since 1 January 1970; the depth as read; rates in tread lost per day and per
+// kilometre. The lowest reading of a day counts, as of two grooves. Range: any days; a log of at
+// least one reading, except for readings() and add(); NaN never makes a rise. Errors: a rise is
+// found if two readings differ by more than the margin, however wrong both may be.
 // Source: the gauge's error is standard/instrument.hpp's; both margins are ours.
 #pragma once
 
@@ -38,11 +38,11 @@ struct Reading {
   std::optional<Length> odometer{};
 };
 
-// The last time that the least of a day was by more than a margin over the least since the rise
-// before.
+// The last time that a day's lowest reading was above the lowest since the previous rise by more
+// than a margin.
 struct Rise {
-  std::size_t at = 0;  // the first reading since; 0 where there was none
-  Length before;       // the least before it
+  std::size_t at = 0;  // the first reading since; 0 if there was none
+  Length before;       // the lowest before it
 };
 
 class Log {
@@ -62,7 +62,7 @@ class Log {
   std::vector<Reading> readings_;
 };
 
-// On a later day it stands lower than it stood.
+// On a later day it is lower than before.
 struct RunsBack {
   Reading high;
   Reading low;
@@ -75,7 +75,7 @@ struct Wear {
   std::vector<Reading> counted;  // the readings since
   std::optional<RunsBack> runs_back;
   std::optional<Rate> by_day;
-  std::optional<Rate> by_distance;  // for a kilometre; nothing where the odometer runs back
+  std::optional<Rate> by_distance;  // per kilometre; nothing if the odometer runs backwards
 };
 Wear wear_of(const Log& log);
 

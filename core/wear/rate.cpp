@@ -14,7 +14,7 @@ constexpr Source slopes{
 
 constexpr std::size_t most_readings = 200;
 
-// The value below which the given share lies, in straight lines between the sorted values.
+// The value below which the given share is, by straight lines between the sorted values.
 double share_of(const std::vector<double>& sorted, double share) {
   const double place = share * static_cast<double>(sorted.size() - 1);
   const auto below = static_cast<std::size_t>(place);
@@ -51,7 +51,7 @@ std::optional<Rate> rate_of(const std::vector<Depth>& readings) {
   if (!(last > first)) return std::nullopt;
   std::sort(lost.begin(), lost.end());
   const double slope = share_of(lost, 0.5);
-  // Two readings, each a gauge error out, the opposite ways.
+  // Two readings, each a gauge error out, in opposite directions.
   const double gauge =
       std::sqrt(2.0) * in_millimetres(standard::tread_gauge_error) / (last - first);
   std::vector<double> anchors;

@@ -14,7 +14,7 @@ struct Language {
   std::vector<std::uint16_t> places;  // hash to 1 + index; a power of two long, over half empty
 };
 
-// Never moved while it is spoken: learning comes between answers.
+// Never moved while in use: learning comes between answers.
 std::vector<Language>& languages() {
   static std::vector<Language> learnt;
   return learnt;
@@ -22,7 +22,7 @@ std::vector<Language>& languages() {
 
 thread_local const Language* language_spoken = nullptr;
 
-// Where a key stands in `places`, or would.
+// A key's place in `places`, or where it would go.
 std::size_t place_of(const Language& language, std::string_view key) {
   const std::size_t last = language.places.size() - 1;
   std::size_t at = hash_of(key) & last;
@@ -45,7 +45,7 @@ std::string_view counterpart(std::string_view key, std::string_view otherwise) {
 
 void speak(const Language* language) {
   language_spoken = language;
-  // "0,5": what stands between the digits.
+  // "0,5": the sign between the digits.
   const std::string_view half = spoken(Phrase("0.5"));
   use_decimal_sign(half.size() > 2 ? half.substr(1, half.size() - 2) : ".");
 }

@@ -1,10 +1,10 @@
-// The languages an answer can be given in. English stands in the source; a catalogue gives each
-// phrase its counterpart, whose gaps may be numbered (#1 to #9) where they stand in another order.
-// What a catalogue does not know is said in English.
+// The languages an answer can be given in. English is in the source; a catalogue gives each phrase
+// its translation, whose gaps are numbered (#1 to #9) if their order differs. Anything missing from
+// a catalogue is said in English.
 //
 // Keys are the English text; with a context, the context, U+0004 and the text; of a plural, the
-// singular and the plural each as a key of its own. The key "" holds when the plural is due: "n >
-// 1" or "n != 1".
+// singular and the plural each as a key of its own. The key "" says when to use the plural: "n > 1"
+// or "n != 1".
 #pragma once
 
 #include <string>
@@ -16,14 +16,14 @@
 
 namespace treadwater {
 
-// English phrases, each with its counterpart.
+// English phrases, each with its translation.
 using Catalogue = std::vector<std::pair<std::string, std::string>>;
 
-// Keeps a catalogue under the name that a request will use ("fr"), in place of an earlier one. Not
+// Stores a catalogue under the name that a request will use ("fr"), replacing an earlier one. Not
 // while another thread is answering.
 void learn(std::string_view language, Catalogue catalogue);
 
-// For as long as it lives, this thread speaks the language; English where it was never learnt.
+// While it lives, this thread uses the language; English if it was never learnt.
 class Speaking {
  public:
   explicit Speaking(std::string_view language);
@@ -35,13 +35,13 @@ class Speaking {
   const void* before_;
 };
 
-// The phrase in the language spoken.
+// The phrase in the current language.
 std::string_view spoken(Phrase phrase);
 
-// Is another language than English spoken?
+// Is the current language other than English?
 bool translating();
 
-// Is the plural due for so many, by the rule of the language spoken?
+// Does this count take the plural, by the rule of the current language?
 bool is_plural(double count);
 
 }  // namespace treadwater

@@ -1,11 +1,11 @@
-// The two kinds of words in an answer, as two types: a Phrase is ours and is said in the reader's
-// language; what a person typed is Typed and is never translated.
+// The two kinds of words in an answer, as two types: a Phrase is ours and is translated; what a
+// person typed is Typed and is never translated.
 //
 // The room `words`:
 //   phrase     Phrase and Typed
 //   say        sentences with their gaps filled, plural forms, lists, quotes
-//   catalogue  what a Phrase is in another language
-//   problem    what to say of a quantity that does not read
+//   catalogue  a Phrase's translation
+//   problem    what to say of a quantity that cannot be read
 #pragma once
 
 #include <cstddef>
@@ -15,12 +15,11 @@
 namespace treadwater {
 
 // A sentence, clause or label of ours, in English, whole, with a # for each gap. The literal is its
-// key in the catalogues (web/languages), which are gathered from the words `Phrase(` and `say(`; so
-// it can be made of a literal only. Where one English text has two meanings, a context and U+0004
-// stand before it: Phrase("of a road\x04" "wet").
+// key in the catalogues (web/languages), which are collected by searching for `Phrase(` and `say(`;
+// so it can only be made from a literal. If one English text has two meanings, a context and U+0004
+// precede it: Phrase("of a road\x04" "wet").
 //
-// It is one pointer, which a function takes in a register: there are a thousand of them in a
-// module.
+// It is one pointer, passed in a register: a module has a thousand of them.
 class Phrase {
  public:
   constexpr Phrase() = default;

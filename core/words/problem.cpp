@@ -40,7 +40,7 @@ std::string units_of(Dimension d) {
   return say(words_of(d).units, {celsius, fahrenheit});
 }
 
-// The gaps are the label, what was written, and then the example or what the code tells more.
+// The gaps are the label, what was written, and then the example or the code's extra detail.
 struct Sentence {
   std::string_view code;
   Phrase phrase;

@@ -1,4 +1,4 @@
-// What to say of a quantity that does not read: the field, what was read, and what would do.
+// What to say of a quantity that cannot be read: the field, what was read, and what to enter.
 #pragma once
 
 #include <string>
@@ -10,7 +10,7 @@ namespace treadwater {
 
 std::string say(const ReadProblem& problem, Phrase label, const QuantityRequest& request);
 
-// "missing" where a field was left empty.
+// "missing" if a field was left empty.
 std::string say_missing(Phrase label, std::string_view example);
 
 }  // namespace treadwater

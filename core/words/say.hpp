@@ -1,5 +1,5 @@
-// Saying things: a phrase in the reader's language, its gaps filled. Sentences stand in the source
-// whole, as a reader meets them, so that each language can order its own.
+// Says a phrase in the reader's language, with its gaps filled. Sentences are whole in the source,
+// as the reader sees them, so that each language can use its own order.
 #pragma once
 
 #include <initializer_list>
@@ -11,8 +11,8 @@
 
 namespace treadwater {
 
-// What a person reads: said already, written in figures, or typed. It is never looked up again, and
-// never made of a bare literal, which nobody would have translated.
+// What a person reads: already translated, written in figures, or typed. It is never looked up
+// again, and never made from a bare literal, which would not be translated.
 class Text {
  public:
   Text() = default;
@@ -38,7 +38,7 @@ class Text {
   std::string text_;
 };
 
-// A text lent for the length of a call: what fills a gap, or is kept by whoever is called.
+// A text lent for the length of a call: to fill a gap, or to be copied.
 class TextView {
  public:
   TextView() = default;
@@ -61,7 +61,7 @@ class TextView {
 using Gaps = std::initializer_list<TextView>;
 
 // say("# on a tyre rated for #.", {"430 kg", "400 kg"}): each # takes the next value, #1 to #9 the
-// value of that number; one too many takes nothing.
+// value of that number; a gap too many stays empty.
 std::string say(Phrase sentence, const TextView* values, std::size_t count);
 inline std::string say(Phrase sentence, Gaps values = {}) {
   return say(sentence, values.begin(), values.size());
@@ -71,31 +71,31 @@ std::string say(const char (&sentence)[N], Gaps values = {}) {
   return say(Phrase(sentence), values.begin(), values.size());
 }
 
-// plural("# stage", "# stages", n, {…}): by the language's own rule for so many.
+// plural("# stage", "# stages", n, {…}): by the language's own plural rule.
 std::string plural(Phrase one, Phrase other, double count, Gaps values);
 template <std::size_t N, std::size_t M>
 std::string plural(const char (&one)[N], const char (&other)[M], double count, Gaps values) {
   return plural(Phrase(one), Phrase(other), count, values);
 }
 
-// A label within a sentence: English takes its capital off, "the limit is load at this pressure";
-// the other languages are given sentences that take a label as it stands.
+// A label within a sentence: English drops its capital, "the limit is load at this pressure"; the
+// other languages have sentences that take a label unchanged.
 std::string within_sentence(std::string_view label);
 
-// "cut slick" as a sentence begins: "Cut slick". A letter beyond ASCII stays as it is.
+// "cut slick" at the start of a sentence: "Cut slick". A non-ASCII letter stays as it is.
 std::string at_head(std::string_view text);
 
 // What a person typed, in the quotation marks of the language.
 std::string in_quotes(std::string_view typed);
 
-// "2.5 bar" with the decimal sign of the language, "4 degrees" with its word. For quantities: a
-// tyre's size keeps its points.
+// "2.5 bar" with the language's decimal sign, "4 degrees" with its word. For quantities: a tyre
+// size keeps its points.
 std::string quantity_in_words(std::string_view english);
 
 // "a, b, or c" as alternatives, of up to `most`; a list that ends in "or".
 std::string alternatives(const std::vector<std::string>& items);
 
-// Whole sentences one after another, with a blank between them; empty ones are passed over.
+// Whole sentences one after another, with a space between them; empty ones are skipped.
 std::string sentences(std::initializer_list<std::string_view> said);
 
 }  // namespace treadwater

@@ -1,4 +1,5 @@
-// What a person reads is a phrase, which is translated, or was typed or written; never a bare literal.
+// What a person reads is a phrase, which is translated, or was typed or written; never a bare
+// literal.
 #include "core/words/say.hpp"
 
 using namespace treadwater;

@@ -36,8 +36,8 @@ inline std::string measured_rows() {
 inline std::string source_rows() {
   std::string rows = "| id | source | clause | year | known |\n|---|---|---|---|---|\n";
   for (const Source* source : sheets::all_sources())
-    rows += cells(
-        {source->id, source->title, source->clause, source->year, standing_name(source->standing).english()});
+    rows += cells({source->id, source->title, source->clause, source->year,
+                   standing_name(source->standing).english()});
   return rows;
 }
 

@@ -128,10 +128,11 @@ inline std::string group_line(const Group& group, bool several_checks) {
     ours += alike ? "; …" : "";
   }
   const Source& source = first.source;
-  return cells({several_checks ? joined({first.entry, ": ", first.check}) : first.entry,
-                source.id.empty() ? source.title : source.id,
-                joined({standing_name(source.standing).english(), first.worked_out ? ", worked out" : ""}),
-                count(group.size()), printed, ours, difference});
+  return cells(
+      {several_checks ? joined({first.entry, ": ", first.check}) : first.entry,
+       source.id.empty() ? source.title : source.id,
+       joined({standing_name(source.standing).english(), first.worked_out ? ", worked out" : ""}),
+       count(group.size()), printed, ours, difference});
 }
 
 // ---- the tables ----

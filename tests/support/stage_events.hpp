@@ -8,7 +8,7 @@ namespace treadwater::testing {
 // A tarmac tyre that loses these seconds a kilometre, dry, damp, wet ..., at 90 km/h (40 s/km), and
 // lasts this far in the dry and, twice as far, in any wet.
 inline stage::SetKind plain_kind(std::string_view id, const stage::Chances& seconds_per_km,
-                                  double life_km, double wet_life_km) {
+                                 double life_km, double wet_life_km) {
   stage::SetKind kind;
   kind.id = id;
   kind.label = kind.name = Phrase("invented tyre");

@@ -75,11 +75,8 @@ a::Answer invented_answer(const a::Input&) {
                               {},
                               {{t("Stage 1"), t("Dry"), 9.0, a::Level::note},
                                {t("Stage 2"), t("Wet"), NAN, a::Level::unfit}}});
-  answer.tables.push_back({"tyres",
-                           t("Tyres"),
-                           {},
-                           {t("Corner"), t("Load")},
-                           {{t("Front left"), t("430 kg")}}});
+  answer.tables.push_back(
+      {"tyres", t("Tyres"), {}, {t("Corner"), t("Load")}, {{t("Front left"), t("430 kg")}}});
   return answer;
 }
 

@@ -124,7 +124,7 @@ TEST_CASE("a word of rain as a choice says its own scale and bounds") {
         word.high ? say("# to #", {from, trimmed(in_millimetres_per_hour(*word.high), 1)})
                   : "over " + from;
     CHECK(word.choice.english() ==
-          say("#: # (# mm/h)",
-                 {std::string(word.scale == standard::RainScale::us ? "US" : "UK"), word.label, range}));
+          say("#: # (# mm/h)", {std::string(word.scale == standard::RainScale::us ? "US" : "UK"),
+                                word.label, range}));
   }
 }

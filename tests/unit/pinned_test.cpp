@@ -1,8 +1,6 @@
 // Every table of the core and a sweep of every formula, over its range and past its ends, held in
 // one line each. tests/register and the other tests here say what is right; these say that nothing
 // moved.
-#include "core/words/measure.hpp"
-#include "core/words/say.hpp"
 #include "tests/support/pinned.hpp"
 #include "core/air/gas_law.hpp"
 #include "core/air/get_home.hpp"

@@ -1,6 +1,6 @@
 #include "core/quantity/quantity.hpp"
-#include "core/words/measure.hpp"
 #include <cmath>
+#include "core/words/measure.hpp"
 
 #include "core/quantity/write.hpp"
 #include "tests/support/catch.hpp"
@@ -32,8 +32,8 @@ TEST_CASE("figures are written in the person's units") {
   CHECK(write_water(millimetres(5.0), UnitSystem::us) == "0.20 in");
   CHECK(write_size(millimetres(631.9), UnitSystem::metric, 1) == "631.9 mm");
   CHECK(write(square_centimetres(179.6), UnitSystem::metric) == "180 cm²");
-  CHECK(say_range(kilometres_per_hour(59.2), kilometres_per_hour(84.7),
-                          UnitSystem::metric) == "59 to 85 km/h");
+  CHECK(say_range(kilometres_per_hour(59.2), kilometres_per_hour(84.7), UnitSystem::metric) ==
+        "59 to 85 km/h");
 }
 
 TEST_CASE("a least pressure is never written lower than it is, in any of its units") {

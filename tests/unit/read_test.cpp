@@ -9,16 +9,12 @@ using namespace treadwater::testing;
 
 namespace {
 
-const QuantityRequest pressure{Dimension::pressure, "kPa",    0.0, 1000.0,
-                               "0 kPa",         "1000 kPa",          "220 kPa"};
-const QuantityRequest load{Dimension::mass, "kg",      20.0,
-                           8000.0, "20 kg",         "8000 kg", "430 kg"};
-const QuantityRequest tread{Dimension::length, "mm",  0.0, 0.025,
-                            "0 mm",        "25 mm",           "3 mm"};
-const QuantityRequest speed{Dimension::speed, "km/h",     1.0,
-                            500.0,   "1 km/h",         "500 km/h", "90 km/h"};
-const QuantityRequest air{Dimension::temperature, "°C", 200.0, 350.0, "-70 °C", "70 °C",
-                          "15 °C"};
+const QuantityRequest pressure{Dimension::pressure, "kPa",    0.0, 1000.0, "0 kPa",
+                               "1000 kPa",          "220 kPa"};
+const QuantityRequest load{Dimension::mass, "kg", 20.0, 8000.0, "20 kg", "8000 kg", "430 kg"};
+const QuantityRequest tread{Dimension::length, "mm", 0.0, 0.025, "0 mm", "25 mm", "3 mm"};
+const QuantityRequest speed{Dimension::speed, "km/h", 1.0, 500.0, "1 km/h", "500 km/h", "90 km/h"};
+const QuantityRequest air{Dimension::temperature, "°C", 200.0, 350.0, "-70 °C", "70 °C", "15 °C"};
 
 double kpa(std::string_view text) { return read_stored(text, pressure).value_or(-1.0); }
 double mm(std::string_view text) { return 1000.0 * read_stored(text, tread).value_or(-1.0); }

@@ -114,7 +114,7 @@ TEST_CASE("a pace that is not safe is refused to the careful only") {
 
 TEST_CASE("outside its temperature window a tyre goes at the slow end of its pace") {
   Stage stage = plain_stage(10.0, dry);  // 400 s
-  const SetKind soft = known("soft");   // 0 to 2 % over, from 0 to 10 °C
+  const SetKind soft = known("soft");    // 0 to 2 % over, from 0 to 10 °C
   CHECK_THAT(seconds_lost(soft, stage, Weather::dry, false), WithinAbs(4.0, 1e-9));
   stage.air = celsius(5.0);
   CHECK_THAT(seconds_lost(soft, stage, Weather::dry, false), WithinAbs(4.0, 1e-9));

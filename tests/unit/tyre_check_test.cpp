@@ -1,7 +1,7 @@
 
 #include "core/quantity/write.hpp"
-#include "tests/support/catch.hpp"
 #include "core/sheets/sources.hpp"
+#include "tests/support/catch.hpp"
 #include "tests/support/sheets.hpp"
 
 using namespace treadwater;

@@ -22,7 +22,7 @@ Phrase verdict_on(const Corner& corner, bool is_spare) {
   return *level == Level::care ? Phrase("care") : Phrase("fit");
 }
 
-// Only where the equations were made for it: a belted radial, pressure not far below the laws'.
+// Only if the equations were made for it: a belted radial, pressure not far below the formulas'.
 std::optional<patch::ContactPatch> patch_of(const Corner& corner) {
   const judge::TyreCase& tyre = corner.tyre;
   if (!corner.has_tyre() || !tyre.gauge || !corner.load || *tyre.gauge < kilopascals(100.0) ||

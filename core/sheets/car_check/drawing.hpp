@@ -1,4 +1,4 @@
-// What the sheet `car-check` shows of a car beside its findings.
+// What the sheet `car-check` shows of a car besides its findings.
 #pragma once
 
 #include "core/judge/car.hpp"
@@ -6,7 +6,7 @@
 
 namespace treadwater::sheets::car_check {
 
-// The pressures that schedules ask for, of each beaded edge.
+// The pressures in the schedules, for each beaded edge.
 void tell_beaded_edges(const judge::Car& car, AnswerBuilder& answer);
 // Corner by corner, in a table.
 void list_corners(const judge::Car& car, AnswerBuilder& answer);

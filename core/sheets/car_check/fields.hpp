@@ -42,7 +42,7 @@ constexpr QuantityField<Mass> a_mass(std::string_view id, Phrase label, Phrase h
 }
 inline constexpr auto load = a_mass("load", Phrase("Load on this wheel"),
                                     Phrase("If you have wheel scales."), "20 kg", "430 kg");
-// However it was found, a wheel's load is judged within these.
+// The bounds for a wheel's load, however it was found.
 inline constexpr QuantityField<Mass> judged_load{
     "load",  Phrase("Load on this wheel"), Phrase(), optional,
     "20 kg", "8000 kg (17 600 lb)",        "430 kg", in_mass};

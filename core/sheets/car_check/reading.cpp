@@ -64,7 +64,7 @@ judge::CarLoads read_loads(FormReader& form) {
   return loads;
 }
 
-// A load that is missing is asked for once.
+// A missing load is reported once.
 void ask_for_loads(FormReader& form, const judge::Car& car) {
   for (const judge::Axle& axle : judge::axles)
     for (const std::size_t wheel : {axle.left, axle.right})
@@ -75,7 +75,7 @@ void ask_for_loads(FormReader& form, const judge::Car& car) {
                          {axle.name}));
 }
 
-// What all corners share.
+// Shared by all corners.
 struct Shared {
   judge::TyreCase tyre{};
   bool water_reads = false;
@@ -98,7 +98,7 @@ Shared read_shared(FormReader& form) {
   return shared;
 }
 
-// The rest of what a corner is judged by. The spare is not asked about the water.
+// The rest of a corner's case. The spare is not checked in water.
 void complete(std::size_t wheel, FormReader& form, const Shared& shared, Corner& corner) {
   const FormReader::Row row = form.row(corners, wheel);
   const std::size_t before = form.problems().size();

@@ -1,4 +1,4 @@
-// What the form of the sheet `car-check` says of a car.
+// Reads the form of the sheet `car-check` into a car.
 #pragma once
 
 #include "core/judge/car.hpp"
@@ -6,8 +6,8 @@
 
 namespace treadwater::sheets::car_check {
 
-// With what is to be said of the readings themselves: wear across a tread, what the wheels carry,
-// a spare that is not there.
+// With the findings on the readings themselves: wear across a tread, the wheels' loads, a missing
+// spare.
 judge::Car read_car(FormReader& form, judge::Findings& findings);
 
 }  // namespace treadwater::sheets::car_check

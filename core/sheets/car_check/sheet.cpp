@@ -1,6 +1,6 @@
-// The sheet `car-check`: four corners and a spare. Each corner is judged as the sheet for one tyre
-// judges it; this one adds what holds between them: axles, left and right, wear across a tread, the
-// spare.
+// The sheet `car-check`: four corners and a spare. Each corner is judged as in the check of one
+// tyre; this sheet adds what concerns them together: axles, left and right, wear across a tread,
+// the spare.
 #include "core/sheets/sheet.hpp"
 
 #include "core/judge/car.hpp"

@@ -24,14 +24,14 @@ void at_least(const char* id, Text label, GaugePressure p, Sources sources, Answ
   pressure(id, std::move(label), p, write_at_least(p, answer.units()), std::move(sources), answer);
 }
 
-// Of the US rule's floors, the one for this kind of tyre; UN R141 for one tyre.
+// The US rule's floor for this kind of tyre; UN R141 for one tyre.
 bool concerns(const air::WarningRule& rule, const std::optional<sidewall::Reading>& size) {
   if (rule.id == "un") return true;
   if (!size) return false;
   return rule.id == (size->light_truck ? "us-truck" : size->extra_load ? "us-extra" : "us");
 }
 
-// As it is read, as it is worked out, or as it is to be set.
+// As read, as calculated, or as to be set.
 std::string now_here(const judge::SettingJudged& judged, UnitSystem units) {
   if (!judged.cold) return write_at_least(*judged.set, units);
   return judged.read_warm ? write_at_most(*judged.cold, units) : write(*judged.cold, units);
@@ -54,7 +54,7 @@ void tell_need(const judge::PressureNeed& need, const judge::SettingCase& settin
     at_least(id, label, patch::pressure_needed(law, tyre.greatest, *setting.load), {law.source},
              answer);
   };
-  // A part that is added is as it is: rounded up one by one they would add up to too much.
+  // An added part is not rounded up: rounded one by one they would add up to too much.
   const auto more = [&](const char* id, Phrase label, GaugePressure p, const Source& source) {
     if (p > GaugePressure()) as_it_is(id, label, p, {&source}, answer);
   };

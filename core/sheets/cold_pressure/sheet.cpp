@@ -1,5 +1,5 @@
 // The sheet `cold-pressure`: a tyre, its load and speed, the placard, a reading and where it will
-// be driven -> what to set cold here, and what that reading is worth.
+// be driven -> what to set cold here, and what that reading means.
 #include "core/sheets/sheet.hpp"
 
 #include "core/judge/pressure_setting.hpp"

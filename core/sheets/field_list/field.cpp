@@ -32,8 +32,8 @@ void say_without_speed(const Field& field, judge::Findings& findings) {
   if (names.count() > 0) findings.add(judge::finding::rows_without_speed, {names.text()});
 }
 
-// What is word for word the same of all rows stands whole; of some, with their names; what differs
-// from row to row is said by its reason.
+// A finding that is word for word the same for all rows is given in full; for some, with their
+// names; one that differs from row to row, by its reason.
 void say_of_rows(const Field& field, judge::Findings& findings) {
   for (std::size_t i = 0; i < field.said.size(); ++i) {
     const Said& said = field.said[i];

@@ -1,4 +1,4 @@
-// A whole field: its rows as they were read and judged, and what is said of them together.
+// A whole field: its rows as read and judged, and the findings on all of them together.
 #pragma once
 
 #include <optional>
@@ -28,18 +28,18 @@ struct Row {
   std::vector<std::size_t> said{};  // places in Field::said
 };
 
-// What is said of one row or more.
+// A finding on one row or more.
 struct Said {
   judge::Found first;
   std::string sentence{};  // the first one's
   std::size_t rows = 0;
-  bool alike = true;  // word for word the same of each
+  bool alike = true;  // word for word the same for each
 };
 
 struct Field {
   std::vector<Row> rows{};
   std::vector<Said> said{};
-  std::vector<judge::Limit> limits{};  // of alike ones the lowest, with the name of its row
+  std::vector<judge::Limit> limits{};  // the lowest of each kind, with the name of its row
   std::size_t unread = 0;
 
   bool of_all(const Said& one) const { return one.alike && one.rows + unread >= rows.size(); }
@@ -58,7 +58,7 @@ class Names {
 };
 Names names_of(const Field& field, Standing standing);
 
-// What is to be said of the field: of its rows together, with their names where it is not of all.
+// The findings on the field: on its rows together, with their names if not on all.
 judge::Findings findings_of(const Field& field);
 
 }  // namespace treadwater::sheets::field_list

@@ -5,7 +5,7 @@
 
 namespace treadwater::sheets::field_list {
 
-// ---- what all rows share ----
+// ---- shared by all rows ----
 
 inline constexpr QuantityField<Length> water{
     "water",

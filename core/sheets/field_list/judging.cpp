@@ -54,7 +54,7 @@ std::string against_the_law(Length tread, const standard::TreadLaw& law, bool un
   return under_for_winter ? say("#; under that for winter", {text}) : text;
 }
 
-// Notes on one row's tyre are for its own sheet; these rest on the water alone.
+// Notes on one row's tyre are for its own check; these depend on the water alone.
 bool matters_to_the_field(const judge::Found& found) {
   return found.level() != Level::note || found.what == judge::finding::water_not_given ||
          found.what == judge::finding::no_dynamic_aquaplaning ||
@@ -92,7 +92,7 @@ class RowJudge {
     describe(row, tyre);
   }
 
-  // Of alike limits the lowest, as the sheet for that one tyre gives it.
+  // The lowest of each kind of limit, as the check of that tyre gives it.
   void tell_limits() {
     judge::TyreCase alone = shared_.tyre;
     alone.in_water = nullptr;
@@ -135,9 +135,9 @@ class RowJudge {
       std::string text = sentence(found, form_.units());
       field_.said.push_back({std::move(found), std::move(text)});
     } else if (Said& said = field_.said[i]; said.alike) {
-      said.alike =
-          (found.what == said.first.what && found.about.empty() && found.values == said.first.values) ||
-          sentence(found, form_.units()) == said.sentence;
+      said.alike = (found.what == said.first.what && found.about.empty() &&
+                    found.values == said.first.values) ||
+                   sentence(found, form_.units()) == said.sentence;
     }
     ++field_.said[i].rows;
   }
@@ -173,7 +173,7 @@ class RowJudge {
   std::vector<Lowest> lowest_;
 };
 
-// Those of one pressure after each other: a good part of the work is then done once for them.
+// In order of pressure: much of the work is then done once for equal pressures.
 std::vector<std::size_t> order_of_work(FormReader& form, const Field& field) {
   std::vector<std::string_view> pressures;
   for (const Row& row : field.rows)

@@ -1,4 +1,4 @@
-// Reads the form of the sheet `field-list`, and judges each row as the sheet for one tyre does.
+// Reads the form of the sheet `field-list`, and judges each row as the check of one tyre does.
 #pragma once
 
 #include <optional>
@@ -9,16 +9,16 @@
 
 namespace treadwater::sheets::field_list {
 
-// What all rows share. The onsets in its water are made once for all of them, and lent to it.
+// Shared by all rows. The onsets in its water are made once for all of them, and lent to it.
 struct Shared {
   judge::TyreCase tyre{};
   std::optional<water::OnsetsInWater> onsets{};
 };
 void read_shared(FormReader& form, Shared& shared);
 
-// The rows that are not blank, by their numbers and names. A list without any is a problem.
+// The rows that are not blank, with their numbers and names. A list without any is a problem.
 Field gather_rows(FormReader& form);
-// Reads and judges each of them. What is wrong with a row is no problem of the answer.
+// Reads and judges each of them. One unreadable row does not fail the whole answer.
 void judge_rows(FormReader& form, const Shared& shared, Field& field);
 
 }  // namespace treadwater::sheets::field_list

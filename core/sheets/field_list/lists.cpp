@@ -18,8 +18,7 @@ Text hold_of(const Row& row, UnitSystem units) {
   return Phrase("not at any speed");
 }
 
-// What stands in the cautions already for all rows is not said of each again, but for what makes
-// it unfit.
+// Cautions already given for all rows are not repeated for each, except what makes it unfit.
 Text cautions_of(const Row& row, const Field& field, UnitSystem units) {
   std::string text;
   const auto add = [&](const std::string& one) {

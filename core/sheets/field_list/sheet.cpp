@@ -1,10 +1,10 @@
 // The sheet `field-list`: a list of tyres (or of each car's worst one) in one water on one road,
-// each judged as the sheet for one tyre judges it -> a verdict and a hold-to speed for the whole
-// field, the rows worst first, what could not be read, and a scrutineer's list.
+// each judged as in the check of one tyre -> a verdict and a maximum speed for the whole field, the
+// rows worst first, what could not be read, and a scrutineer's list.
 //
-// A row that cannot be read is no problem of the whole answer: it is listed with its reason, and
-// the field is never called fit while there is one. The hold-to speed is the lowest of all rows;
-// one row more never raises it, and the order of rows is without meaning. Range: 5 000 rows.
+// One unreadable row does not fail the whole answer: it is listed with its reason, and the field is
+// never called fit while there is one. The maximum speed is the lowest of all rows; one more row
+// never raises it, and the order of rows does not matter. Range: 5 000 rows.
 #include "core/sheets/sheet.hpp"
 
 #include "core/sheets/answer_builder.hpp"
@@ -98,7 +98,7 @@ std::string said_of_unread(const Field& field) {
   return say("Not read: # of #.", {std::to_string(field.unread), total(field)});
 }
 
-// Without those that are not fit and those not read, where that is faster.
+// Without those not fit and those not read, if that is faster.
 std::optional<Speed> speed_of_the_rest(const Field& field, Speed of_all) {
   std::optional<Speed> rest;
   for (const Row& row : field.rows)

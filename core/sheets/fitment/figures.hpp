@@ -6,7 +6,7 @@
 
 namespace treadwater::sheets::fitment {
 
-// What the form asks of the wheels beside the tyres on them.
+// What the form asks about the wheels besides their tyres.
 struct Wheels {
   std::optional<Mass> mass{};  // with its tyre
   std::optional<Mass> new_mass{};
@@ -20,9 +20,9 @@ struct Wheels {
 void tell_sizes(const judge::SizeChangeJudged::Sizes& sizes, Speed on_dial, AnswerBuilder& answer);
 void tell_ratings(const judge::SizeChangeJudged& judged, const judge::SizeChangeCase& change,
                   AnswerBuilder& answer);
-// Contact patch over contact patch, beside a payment card.
+// One contact patch over the other, beside a bank card.
 void draw_patches(const judge::SizeChangeCase& change, AnswerBuilder& answer);
-// Was all given that the frequency of wheel hop takes?
+// Was everything given that the wheel-hop frequency needs?
 bool asks_for_hop(const Wheels& wheels, const judge::SizeChangeCase& change);
 // What the mass of the wheels does.
 void weigh(const Wheels& wheels, const judge::SizeChangeCase& change, AnswerBuilder& answer);

@@ -1,4 +1,5 @@
-// The sheet `fitment`: a tyre and wheel now, and another -> what changes, and whether it is enough.
+// The sheet `fitment`: the current tyre and wheel, and another -> what changes, and whether it is
+// enough.
 #include "core/sheets/sheet.hpp"
 
 #include "core/judge/size_change.hpp"

@@ -34,7 +34,7 @@ inline constexpr QuantityField<Length> hole{"hole",
                                             "50 mm (2 in)",
                                             "3.2 mm",
                                             in_water};
-// Nothing where it was not found.
+// Nothing if it was not found.
 inline std::optional<air::Place> place_of(std::string_view id) {
   if (id == "tread") return air::Place::tread;
   if (id == "shoulder") return air::Place::shoulder;

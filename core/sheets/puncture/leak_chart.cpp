@@ -5,7 +5,7 @@
 namespace treadwater::sheets::puncture {
 namespace {
 
-// What the axis of time counts in.
+// The unit of the time axis.
 struct TimeUnit {
   Duration one;
   Text symbol;

@@ -1,4 +1,4 @@
-// The picture of the sheet `puncture`: the air that is left, from now to flat.
+// The picture of the sheet `puncture`: the air left, from now to flat.
 #pragma once
 
 #include "core/judge/puncture.hpp"

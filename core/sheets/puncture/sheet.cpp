@@ -1,5 +1,5 @@
 // The sheet `puncture`: a tyre that is losing air. How long it lasts, whether it may be repaired,
-// how far one gets on what there is, and the odds of the next one.
+// how far one can get, and the odds of the next one.
 #include "core/sheets/sheet.hpp"
 
 #include <algorithm>
@@ -58,7 +58,7 @@ namespace {
 judge::SoftTyre read(FormReader& form) {
   judge::SoftTyre tyre;
   tyre.size = form.read(size);
-  // A pressure that no tyre is set to is not taken for the right one.
+  // A pressure that no tyre is set to does not count as the right one.
   tyre.set = std::max(form.read(set).value_or(judge::usual_pressure), patch::least_pressure());
   tyre.first = form.read(first);
   tyre.second = form.read(second);
@@ -72,7 +72,7 @@ judge::SoftTyre read(FormReader& form) {
   tyre.driven_flat = form.read(driven_flat).value_or(false);
   tyre.damaged = form.read(damage).value_or(false);
   tyre.sealed = form.read(sealant).value_or(false);
-  // What is sealed is driven as such, where there is nothing better.
+  // A sealed tyre is driven as such if there is nothing better.
   if (tyre.sealed && tyre.help.value_or(judge::Help::nothing) == judge::Help::nothing)
     tyre.help = judge::Help::sealant_kit;
   tyre.age = form.tyre_age(date_code, tyre.size);

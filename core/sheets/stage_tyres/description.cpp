@@ -1,4 +1,4 @@
-// What the page is told of the form of the sheet `stage-tyres`, and its example.
+// The description of the form of the sheet `stage-tyres`, and its example.
 #include "core/sheets/sheet.hpp"
 #include "core/sheets/stage_tyres/fields.hpp"
 

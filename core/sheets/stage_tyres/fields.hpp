@@ -89,7 +89,7 @@ inline constexpr QuantityField<Length> water{"water",
 
 inline constexpr ListField sets{"sets", Phrase("Set of tyres"),
                                 Phrase("What is in the van, and on the car."), stage::most_sets};
-// No kind is taken for granted: a row without one is asked for it.
+// No kind is assumed: a row without one is a problem.
 inline constexpr ChoiceField<stage::SetKind> kind = open_at_first(
     ChoiceField<stage::SetKind>{"kind", Phrase("Kind"), Phrase(),
                                 [] {

@@ -23,7 +23,7 @@ void tell_losses(const judge::StagesCase& stages, AnswerBuilder& answer) {
     if (std::isfinite(lost))
       answer.figure(id, label, lost, "s", write_seconds(seconds(lost)), sources, std::move(note));
   };
-  // What is not solved for is taken over the paths drawn.
+  // What is not solved for is estimated over the sampled paths.
   const bool steady = stages.attitude == stage::Attitude::steady;
   const bool drawn = !plan.every_path;
   const Phrase estimate("An estimate, over drawn weathers.");

@@ -1,4 +1,4 @@
-// The figures of the sheet `stage-tyres`: what the plan loses, and against what.
+// The figures of the sheet `stage-tyres`: what the plan loses, and compared with what.
 #pragma once
 
 #include "core/judge/stages.hpp"

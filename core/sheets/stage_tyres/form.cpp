@@ -21,7 +21,7 @@ std::optional<int> whole(Where& where, const NumberField& field, std::optional<d
   return static_cast<int>(*number);
 }
 
-// What a person called a row, else its number.
+// The name given to a row, otherwise its number.
 Text name_or(const Row& row, const TextField& field, Phrase otherwise, std::size_t number) {
   const Typed typed = row.name(field);
   if (!typed.empty()) return typed;
@@ -55,7 +55,7 @@ void read_stage(const Row& row, std::size_t number, Form& read) {
 
 // ---- sets ----
 
-// A crew's own pace in a weather, on whatever ground the kind may be used. What is not safe stays
+// A crew's own pace in a weather, on every surface the kind may be used on. What is not safe stays
 // so.
 bool read_own_pace(const Row& row, stage::SetKind& of) {
   bool any = false;
@@ -71,8 +71,8 @@ bool read_own_pace(const Row& row, stage::SetKind& of) {
   return any;
 }
 
-// A crew's own life in the dry moves the others with it. It is that of the ground the event is on;
-// where it is on both, that of the ground on which the kind lasts longest.
+// A crew's own life in the dry scales the others. It is for the event's surface; if the event has
+// both, for the surface on which the kind lasts longest.
 void scale_life(stage::SetKind& of, Length dry, const std::vector<stage::Stage>& all) {
   double most_gravel = 0.0, most_tarmac = 0.0;
   for (const stage::Stage& s : all) {
@@ -130,7 +130,7 @@ void read_rules(FormReader& form, Form& read) {
   stage::Rules& rules = read.event.rules;
   rules.most_sets = whole(form, most_sets, form.read(most_sets));
   rules.least_tread = form.read(least_tread).value_or(millimetres(1.6));
-  // A slick has no tread to measure: unless the rules say it, the depth is asked of the others.
+  // A slick has no tread to measure: unless the rules give it, the others' depth is needed.
   if (!form.given(least_tread))
     for (stage::TyreSet& set : read.event.sets)
       if (set.kind.slick()) set.kind.least_tread = rules.least_tread;
@@ -142,7 +142,7 @@ void read_rules(FormReader& form, Form& read) {
 
 // ---- cars ----
 
-// Whatever a car's row leaves out is not compared for it.
+// Whatever a car's row leaves out is not compared.
 void read_car(const Row& row, std::size_t number, Form& read, judge::Findings& findings) {
   if (!row.given(car_name) && !row.given(size) && !row.given(load) && !row.given(pressure)) return;
   judge::CarOnStages car;

@@ -1,4 +1,4 @@
-// Reads the form of the sheet `stage-tyres` into an event to be planned.
+// Reads the form of the sheet `stage-tyres` into an event to plan.
 #pragma once
 
 #include <vector>
@@ -16,7 +16,7 @@ struct Form {
   std::vector<Text> stage_names;
   std::vector<std::size_t> without_weather;  // stages for which no chances were given
   std::vector<std::optional<Length>> water;  // by stage
-  // Of each entry of Event::sets: the mark on it, and its row in the form.
+  // For each entry of Event::sets: the mark on it, and its row in the form.
   std::vector<Typed> marks;
   std::vector<std::size_t> rows;
   std::vector<judge::CarOnStages> cars;
@@ -24,10 +24,10 @@ struct Form {
 
 Form read(FormReader& form, judge::Findings& findings);
 
-// What the planner found wrong stands beside the row it is about.
+// The planner's problems are shown beside the rows they are about.
 void tell(const std::vector<stage::Problem>& problems, const Form& read, FormReader& form);
 
-// "soft stage tyre B": by its mark; without one by its row, where there is another of its kind.
+// "soft stage tyre B": by its mark; without one by its row, if there is another of its kind.
 Text name_of(const stage::CarriedSet& set, const Form& read);
 
 }  // namespace treadwater::sheets::stage_tyres

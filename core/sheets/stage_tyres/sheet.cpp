@@ -1,6 +1,6 @@
 // The sheet `stage-tyres`: the stages ahead with their weather and halts, and the sets in the van
-// -> which set goes on now, what to fit at each halt if it is then dry, damp or wet, and what that
-// costs against hindsight.
+// -> which set goes on now, what to put on at each halt if it is then dry, damp or wet, and what
+// that costs compared with hindsight.
 #include "core/sheets/sheet.hpp"
 
 #include "core/quantity/text.hpp"

@@ -15,7 +15,7 @@ Text nothing() { return std::string("–"); }
 
 std::string lost(double time) { return write_seconds(seconds(time)); }
 
-// A slick is to be changed, whatever speed it floats from.
+// A slick must be changed, whatever its onset.
 std::string hold_to(const judge::Floating& one, UnitSystem units) {
   return one.slick ? say("do not enter") : say_hold_to(one.hold_to, units);
 }
@@ -55,7 +55,7 @@ std::string fits(const judge::StagesCase& stages, const stage::AtHalt& halt) {
   return second ? say("#, else #", {first, stages.sets[*second]}) : first.str();
 }
 
-// What goes on before a leg, when that was the weather before it.
+// What goes on before a leg, if this was the weather before it.
 Text fitted(const judge::StagesCase& stages, const Leg& leg, Weather seen) {
   for (const stage::AtHalt& halt : stages.plan.halts)
     if (halt.stage + 1 == leg.first && halt.seen == seen) return fits(stages, halt);

@@ -8,8 +8,8 @@
 
 namespace treadwater::sheets::stage_tyres {
 
-// For the sheet in the van: a row for the start and each halt, a column for each weather that may
-// be seen before it.
+// For the paper in the van: a row for the start and each tyre change, a column for each weather
+// that may be seen before it.
 void tell_halts(const judge::StagesCase& stages, AnswerBuilder& answer);
 void tell_first_choices(const judge::StagesCase& stages, AnswerBuilder& answer);
 void tell_sets_to_carry(const judge::StagesCase& stages, AnswerBuilder& answer);

@@ -28,9 +28,9 @@ void draw_stages(const judge::StagesCase& stages, AnswerBuilder& answer) {
     timeline.steps.push_back(
         {stages.stages[i],
          say("#, likely #; #. About # % left, # % at least.",
-             {say_stage_length(s.length, answer.units()),
-              stage::weather_name(likeliest(s.chances)), stages.sets[stages.plan.likeliest_on(i)],
-              per_cent(left.expected), per_cent(left.least)}),
+             {say_stage_length(s.length, answer.units()), stage::weather_name(likeliest(s.chances)),
+              stages.sets[stages.plan.likeliest_on(i)], per_cent(left.expected),
+              per_cent(left.least)}),
          in_kilometres(s.length), left.least < little_left ? Level::care : Level::note});
   }
   answer.answer().timelines.push_back(std::move(timeline));

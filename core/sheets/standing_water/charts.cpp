@@ -21,7 +21,7 @@ Axis tread_axis(UnitSystem units) {
   return {Phrase("Tread depth"), std::string(shown_depth(Length(), units).unit)};
 }
 
-// Films evenly spaced over the depths drawn: to half as much again as there is, 10 mm at least.
+// Films evenly spaced over the depths drawn: up to half as much again as there is, at least 10 mm.
 std::vector<Length> films_to_draw(Length depth, int steps) {
   const Length deepest = std::min(millimetres(60.0), std::max(millimetres(10.0), depth * 1.5));
   std::vector<Length> films;

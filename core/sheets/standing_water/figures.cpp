@@ -85,7 +85,7 @@ void tell_footing(const judge::WaterAcross& water, AnswerBuilder& answer) {
   tell("afloat_at", Phrase("Afloat from"), limits.afloat_at);
 }
 
-// Models for trucks and footprints want what is not asked.
+// Models for trucks and footprints need input that the form does not have.
 void tell_onsets(const judge::TyreThrough& worst, const judge::WaterAcross& water,
                  AnswerBuilder& answer) {
   const UnitSystem units = answer.units();

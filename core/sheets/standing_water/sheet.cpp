@@ -1,5 +1,5 @@
 // The sheet `standing-water`: how deep it is, by a ruler or from the rain, whether it may be
-// entered, and how fast each kind of tyre may come through.
+// entered, and how fast each kind of tyre may go through.
 #include "core/sheets/sheet.hpp"
 
 #include "core/judge/crossing.hpp"
@@ -87,7 +87,7 @@ Asked read(FormReader& form, judge::Findings& findings) {
   return asked;
 }
 
-// Where no ruler was held. Nothing where nobody knows of rain or ruts either.
+// If it was not measured. Nothing if rain and ruts are not given either.
 std::optional<water::DepthFromRain> read_rain(FormReader& form, const Asked& asked,
                                               AnswerBuilder& answer, judge::Findings& findings) {
   water::RoadInRain road;
@@ -109,7 +109,7 @@ std::optional<water::DepthFromRain> read_rain(FormReader& form, const Asked& ask
   return water::depth_from_rain(road);
 }
 
-// Is it known, or of no account? A problem where it is wanted and nobody told.
+// Is it known, or irrelevant? A problem if it is needed and was not given.
 bool find_depth(FormReader& form, Asked& asked, AnswerBuilder& answer, judge::Findings& findings) {
   if (const auto from_rain = read_rain(form, asked, answer, findings)) {
     asked.water.depth = from_rain->depth;
@@ -134,7 +134,7 @@ bool find_depth(FormReader& form, Asked& asked, AnswerBuilder& answer, judge::Fi
 std::string describe_water(const Asked& asked, const Typed& place, UnitSystem units) {
   const judge::WaterAcross& water = asked.water;
   const std::string deep = write_water(water.depth, units);
-  // Only moving water is told of without a depth.
+  // Only moving water is reported without a depth.
   std::string said = !(water.depth > Length()) ? say("moving water")
                      : water.flow.moving       ? say("moving water, #", {deep})
                      : water.may_be_deeper     ? say("standing water, # or more", {deep})

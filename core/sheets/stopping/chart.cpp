@@ -15,7 +15,7 @@ struct Steps {
   double last;
 };
 
-// To a quarter above the speed, in round steps of the person's unit.
+// Up to a quarter above the speed, in round steps of the user's unit.
 Steps speeds_to_draw(Speed speed, UnitSystem units) {
   const double wanted = std::max(shown(speed, units).value * 1.25, 40.0);
   const double step = wanted > 150.0 ? 25.0 : 10.0;

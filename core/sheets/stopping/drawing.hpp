@@ -8,7 +8,7 @@
 
 namespace treadwater::sheets::stopping {
 
-// Nothing where it may not stop, or floats.
+// Nothing if it may not stop, or aquaplanes.
 std::optional<Drawing> stop_to_scale(const judge::StopCase& stop, const judge::StopJudged& judged,
                                      UnitSystem units);
 

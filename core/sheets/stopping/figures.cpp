@@ -41,7 +41,7 @@ void tell_thinking(const StopCase& stop, AnswerBuilder& answer) {
            write_distance(travelled(stop.speed, grip::median_reaction), units)}));
 }
 
-// A distance that has no end in the worst case has a low end only.
+// A distance that is endless in the worst case has only a low end.
 void tell_distance(const char* id, Phrase label, const grip::DistanceBand& band, bool may_float,
                    AnswerBuilder& answer) {
   if (!band.shortest) return;

@@ -1,4 +1,4 @@
-// What drivers are taught of stopping: a table, and its rules as figures.
+// What drivers are taught about stopping: a table, and its rules as figures.
 #pragma once
 
 #include "core/judge/stopping.hpp"

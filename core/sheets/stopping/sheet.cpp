@@ -1,5 +1,5 @@
-// The sheet `stopping`: the stop on the road that is there, how fast one may go for what can be
-// seen, and what the bend holds.
+// The sheet `stopping`: the stop on this road, how fast one may go for what can be seen, and how
+// fast the bend can be taken.
 #include "core/sheets/sheet.hpp"
 
 #include <algorithm>

@@ -14,7 +14,7 @@
 namespace treadwater::sheets::tyre_check {
 namespace {
 
-// Only where the equations were made for it: a belted radial, pressure not far below the laws'.
+// Only if the equations were made for it: a belted radial, pressure not far below the formulas'.
 std::optional<patch::ContactPatch> patch_of(const judge::TyreCase& tyre) {
   const auto size = tyre.size ? patch::nominal_size(*tyre.size) : std::nullopt;
   if (!size || !tyre.load || !tyre.gauge || *tyre.gauge < kilopascals(100.0)) return std::nullopt;
@@ -49,7 +49,7 @@ void tell_published_onsets(const judge::TyreCase& tyre, AnswerBuilder& answer) {
                 "speed."));
 }
 
-// All of it that touches the road, beside a payment card.
+// Everything that touches the road, beside a bank card.
 void draw(const patch::ContactPatch& patch, AnswerBuilder& answer) {
   constexpr double gap = 12.0;
   const UnitSystem units = answer.units();

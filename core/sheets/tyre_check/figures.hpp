@@ -11,7 +11,7 @@ void tell_load(const judge::Carrying& carrying, const judge::TyreCase& tyre, Ans
 void tell_onsets(const judge::TyreJudged& judged, const judge::TyreCase& tyre,
                  AnswerBuilder& answer);
 void tell_size(const sidewall::Reading& size, AnswerBuilder& answer);
-// And its drawing. False where one could be given but for its construction.
+// And its drawing. False if only the construction rules one out.
 bool tell_patch(const judge::TyreCase& tyre, AnswerBuilder& answer);
 
 }  // namespace treadwater::sheets::tyre_check

@@ -1,5 +1,5 @@
 // The sheet `tyre-check`: one tyre, its load, pressure, tread, the water and the road -> whether it
-// is fit, how fast it may go before which limit bites, and what to do about it.
+// is fit, how fast it may go, what sets that limit, and what to do.
 #include "core/sheets/sheet.hpp"
 
 #include "core/judge/tyre.hpp"

@@ -7,7 +7,7 @@
 namespace treadwater::sheets::wear_log {
 namespace {
 
-// Readings and line of each tyre, then the law; the table has a row a reading.
+// Readings and line of each tyre, then the law; the table has one row per reading.
 class WearChart {
  public:
   WearChart(long first_day, UnitSystem units)

@@ -11,7 +11,7 @@ struct JudgedLog {
   wear::Wear wear;
 };
 
-// There is a log at least.
+// There is at least one log.
 void draw_wear(const std::vector<JudgedLog>& logs, const standard::TreadLaw& law,
                standard::Date today, AnswerBuilder& answer);
 

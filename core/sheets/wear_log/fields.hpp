@@ -9,7 +9,7 @@ namespace treadwater::sheets::wear_log {
 inline constexpr ListField readings{"readings", Phrase("Reading"),
                                     Phrase("One line for each tyre each time you measure."), 200};
 
-// Nothing for another than the four.
+// Nothing for any but the four.
 inline std::optional<car::Corner> corner_of(std::string_view id) {
   for (const car::CornerRow& row : car::corners)
     if (row.id == id) return row.corner;

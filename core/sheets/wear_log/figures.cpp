@@ -7,8 +7,8 @@
 namespace treadwater::sheets::wear_log {
 namespace {
 
-constexpr double far_away = 10.0 * wear::days_a_year;  // no date is named beyond this
-constexpr double road_units = 10000.0;                 // a rate by distance is told for so many
+constexpr double far_away = 10.0 * wear::days_a_year;  // no date is given beyond this
+constexpr double road_units = 10000.0;                 // the distance a rate is given for
 
 // A rate over so much of its unit.
 void tell_rate(const char* id, Text label, const wear::Rate& rate, double over, const char* unit,
@@ -40,7 +40,7 @@ std::string month_or_later(const std::optional<double>& day, double now) {
   return *day < now ? say("# (past)", {month}) : month;
 }
 
-// By day, and by distance where that is known.
+// By day, and by distance if known.
 std::string when_it_is_down(const wear::Wear& wear, Length depth, double now, UnitSystem units) {
   const wear::Until by_day = wear::until(*wear.by_day, depth);
   const std::string central = month_or_later(by_day.central, now);

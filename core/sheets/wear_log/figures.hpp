@@ -1,4 +1,4 @@
-// The figures of the sheet `wear-log`: how fast a tyre wears, and when it will be down to a depth.
+// The figures of the sheet `wear-log`: how fast a tyre wears, and when it will reach a depth.
 #pragma once
 
 #include "core/judge/wear.hpp"
@@ -6,7 +6,7 @@
 
 namespace treadwater::sheets::wear_log {
 
-// Nothing where there is no rate.
+// Nothing if there is no rate.
 void tell_wear(const judge::LoggedTyre& tyre, const wear::Wear& wear, const standard::TreadLaw* law,
                standard::Date today, AnswerBuilder& answer);
 

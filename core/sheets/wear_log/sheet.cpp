@@ -1,5 +1,5 @@
 // The sheet `wear-log`: dated tread readings of a car's tyres -> how fast each wears, and when it
-// will be down to 3 mm and to the law's minimum.
+// will reach 3 mm and the legal minimum.
 #include "core/sheets/sheet.hpp"
 
 #include "core/judge/wear.hpp"
