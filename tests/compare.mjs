@@ -1,7 +1,7 @@
-// Holds the answers of two cores against each other, byte for byte, and prints what differs and is not on
-// the list of intended changes (tests/compare/intended.mjs):
+// Compares the answers of two cores, byte for byte, and prints the differences that are not on the
+// list of intended changes (tests/compare/intended.mjs):
 //   node tests/compare.mjs OLD NEW [SHEET...]
-// OLD and NEW are folders of SHEET.LANGUAGE.jsonl, one answer a line to the same inputs.
+// OLD and NEW are folders of SHEET.LANGUAGE.jsonl, one answer per line to the same inputs.
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 

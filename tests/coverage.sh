@@ -1,7 +1,7 @@
 #!/bin/sh
-# How much of core/ the native tests run through, in lines and branches: builds the core anew in
-# build/coverage, runs the unit and property tests and the inputs of the parity test, and
-# prints a table. Takes some minutes; not part of the test run, which calls for speed.
+# How much of core/ the native tests cover, in lines and branches: builds the core in
+# build/coverage, runs the unit and property tests and the inputs of the parity test, and prints a
+# table. Takes some minutes, so it is not part of the test run.
 #
 #   sh tests/coverage.sh
 set -eu

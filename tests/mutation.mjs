@@ -1,15 +1,15 @@
-// Do the tests notice when the core is wrong? Breaks one operator or constant at a time in a copy of
-// the core, or takes one source out of a finding, builds what hangs on it, and runs the unit tests, then
-// the register, the record of sources, and last the pinned sweeps, which notice any change at all and are
-// therefore counted apart. What none of them
-// notices is a survivor, and is printed; docs/survivors.md says which are right to live. Takes about
-// half a minute a mutant; not part of the test run.
+// Do the tests notice when the core is wrong? Breaks one operator or constant at a time in a copy
+// of the core, or takes one source out of a finding, builds what depends on it, and runs the unit
+// tests, then the register, the record of sources, and last the pinned sweeps, which catch any
+// change at all and are therefore counted separately. What none of them catches is a survivor, and
+// is printed; docs/survivors.md explains the harmless ones. Takes about half a minute per mutant;
+// not part of the test run.
 //
 //   node tests/mutation.mjs [COUNT] [NUMBER]    COUNT mutants (150), chosen by NUMBER (1)
 //   node tests/mutation.mjs FILE:LINE:COLUMN    the mutants of one place
 //
-// Two fifths of the mutants are operators, two fifths constants, a fifth sources. Headers are left out: nearly everything is
-// built anew for each of them.
+// Two fifths of the mutants are operators, two fifths constants, a fifth sources. Headers are left
+// out: each would rebuild nearly everything.
 import { execFileSync, spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';

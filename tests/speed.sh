@@ -1,6 +1,7 @@
 #!/bin/sh
-# The table of tests/speed with its native column: builds the core natively as one would for use, in
-# build/speed, and the WebAssembly, and prints how long everything takes and how much memory it wants.
+# The table of tests/speed with its native column: builds the core natively as for normal use, in
+# build/speed, and the WebAssembly, and prints how long everything takes and how much memory it
+# needs.
 #
 #   sh tests/speed.sh
 set -eu

@@ -13,8 +13,8 @@ build_module() {
   cmake --build "$root/build/wasm" || die "the core did not compile to WebAssembly; see the message above."
 }
 
-# The page imports the modules from its own source folder. A copy that is the same stays untouched,
-# so that the page is not built again for nothing.
+# The page imports the modules from its own source folder. An identical copy is left alone, so that
+# the page is not rebuilt for nothing.
 place_module() {
   mkdir -p "$root/web/src/generated"
   for file in treadwater.mjs treadwater.wasm treadwater-first.mjs treadwater-first.wasm; do
@@ -27,8 +27,8 @@ make_catalogues() {
   node "$root/web/languages/compile.mjs" || die "the catalogues of web/languages could not be made; see the message above."
 }
 
-# The same core for other people's programs, in the shape of an npm package. The types of what goes in
-# and out are the page's own: the file holds nothing else.
+# The same core for other people's programs, as an npm package. Its types are the page's own
+# contract.ts, which holds nothing else.
 place_library() {
   mkdir -p "$root/build/npm/treadwater"
   cp -R "$root"/web/npm/* "$root/web/src/generated/languages" "$root/build/wasm/treadwater.mjs" "$root/build/wasm/treadwater.wasm" \
@@ -36,7 +36,7 @@ place_library() {
   cp "$root/web/src/core/contract.ts" "$root/build/npm/treadwater/contract.d.ts"
 }
 
-# Folders count too: a file taken away changes only its folder's time.
+# Folders count too: removing a file changes only its folder's time.
 page_is_up_to_date() {
   [ -f "$root/web/dist/index.html" ] && [ -f "$root/build/page.stamp" ] &&
     [ -z "$(find "$root/web" \( -name node_modules -o -name dist \) -prune -o -newer "$root/build/page.stamp" -print)" ]

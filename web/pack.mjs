@@ -1,5 +1,5 @@
-// After the page is built: puts the one file beside it, and the whole folder into a zip, with a note for
-// whoever hosts it. The same folder always makes the same bytes.
+// After the page is built: puts the one-file version beside it, and the whole folder into a zip
+// with a note for the webmaster. The same folder always gives the same bytes.
 import { copyFileSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -7,7 +7,7 @@ import { zipSync } from 'fflate';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const dist = join(root, 'web/dist');
-const written = new Date(2026, 0, 1); // a zip must say when: always the same
+const written = new Date(2026, 0, 1); // a zip must have a date: always this one
 
 copyFileSync(join(root, 'build/one-file/index.html'), join(dist, 'treadwater-one-file.html'));
 

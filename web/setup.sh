@@ -1,5 +1,5 @@
-# What both commands share: finding the tools they need, and bringing the ones that are missing.
-# Sourced by web/serve.sh, web/build.sh and tests/run.sh, which set $root to the repository first.
+# Shared by both commands: finding the tools they need, and installing the missing ones. Sourced by
+# web/serve.sh, web/build.sh and tests/run.sh, which set $root to the repository first.
 
 say() { printf '%s\n' "treadwater: $*"; }
 
@@ -11,7 +11,7 @@ die() {
 have() { command -v "$1" >/dev/null 2>&1; }
 
 # Runs a command as root: directly if we are root, otherwise through sudo, which may ask for a
-# password only where somebody is there to type one.
+# password only if somebody is there to type one.
 as_root() {
   if [ "$(id -u)" -eq 0 ]; then
     "$@"
@@ -30,7 +30,7 @@ apt_get() {
   as_root env DEBIAN_FRONTEND=noninteractive apt-get -qq -o DPkg::Lock::Timeout=600 "$@" </dev/null
 }
 
-# need_packages NAME...: has apt install the ones that are not there yet.
+# need_packages NAME...: has apt install the missing ones.
 need_packages() {
   missing=
   for package in "$@"; do
@@ -59,8 +59,9 @@ node_is_new_enough() {
 }
 
 # A Node new enough for the page's build, first in PATH, and npm. Debian 12's own Node is too old;
-# then a newer one is brought as an npm package into a folder of this repository. Debian's npm looks
-# for its parts in /usr/share/nodejs, which a Node from elsewhere must be told; so must Debian's emcc.
+# then a newer one is installed as an npm package into a folder of this repository. Debian's npm
+# looks for its parts in /usr/share/nodejs, which a Node from elsewhere must be told; so must
+# Debian's emcc.
 need_node() {
   export NODE_PATH=/usr/share/nodejs
   own_node="$root/.cache/node/node_modules/.bin"
@@ -84,7 +85,7 @@ need_node() {
   export PATH
 }
 
-# need_modules FOLDER: installs a folder's npm packages, unless that was done for just this list.
+# need_modules FOLDER: installs a folder's npm packages, unless already done for this exact list.
 need_modules() {
   stamp="$root/$1/node_modules/.treadwater-stamp"
   if [ -f "$stamp" ] && cat "$root/$1/package.json" "$root/$1/package-lock.json" | cmp -s - "$stamp"; then

@@ -3,10 +3,10 @@ import { VitePWA } from 'vite-plugin-pwa';
 
 import { catalogues } from './languages/compile.mjs';
 
-// What comes after the first answer has it in its name, for whoever counts bytes.
+// Chunks loaded after the first answer say so in their names, for counting bytes.
 const later = 'assets/later-[name]-[hash].js';
-// The bundler's own few helpers, and what the first script shares with those that come later, are asked
-// for at once.
+// The bundler's own few helpers, and what the first script shares with later ones, are loaded at
+// once.
 const atOnce = ['rolldown-runtime', 'remember'];
 const chunk = ({ name }: { name: string }) => (atOnce.includes(name) ? 'assets/[name]-[hash].js' : later);
 const assetFileNames = ({ names }: { names: string[] }) => `assets/${names[0] === 'treadwater.wasm' ? 'later-' : ''}[name]-[hash][extname]`;

@@ -1,5 +1,5 @@
-// The whole page in one file that runs from a memory stick: no server, no network, no neighbours. Its
-// content policy allows what the file itself holds, by hash, and nothing else.
+// The whole page in one file that runs from a memory stick: no server, no network, no other files.
+// Its content policy allows only the file's own content, by hash.
 import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import { defineConfig, type Plugin } from 'vite';
@@ -7,7 +7,7 @@ import { viteSingleFile } from 'vite-plugin-singlefile';
 
 import { catalogues } from './languages/compile.mjs';
 
-// The module of all sheets does for the first as well: here nothing has to be fetched first.
+// The full module serves as the first one too: nothing has to be fetched here.
 function oneModule(): Plugin {
   return {
     name: 'one-module',
@@ -15,7 +15,7 @@ function oneModule(): Plugin {
     resolveId(source, importer) {
       return source.includes('/treadwater-first.') ? this.resolve(source.replace('-first', ''), importer) : null;
     },
-    // The glue is handed the bytes: where it would look for them by itself they would be held twice.
+    // The glue is passed the bytes: if it looked for them itself, they would be held twice.
     transform(code, id) {
       return id.endsWith('/treadwater.mjs') ? code.replace(/new URL\("treadwater\.wasm",\s*import\.meta\.url\)\.toString\(\)/, '""') : null;
     },

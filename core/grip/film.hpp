@@ -8,7 +8,8 @@
 //   low      the handbook's wet figures over its dry one (a new tyre's: no credit for worn rubber
 //            in the dry), in straight lines between; a film under 0.1 mm counts double, one of 0.1
 //            to 0.2 mm as 0.2; between 1.6 and 8 mm of tread most of the gain comes late (15 % of
-//            it at 3 mm); below 1.6 mm it falls to 0.4 of the worn figure, where nobody measured
+//            it at 3 mm); below 1.6 mm it falls to 0.4 of the worn figure, where nothing was
+//            measured
 //   high     (1 - d) (1 - film/1 mm (V / 100 km/h)^2 / c), fitted over the braking tests: d 0.02
 //            new and 0.2 at 1.6 mm, reached at 0.2 mm of film, c 16 and 4 (2 at least); 60 % of
 //            the gain between 1.6 and 8 mm is there at 3 mm

@@ -1,10 +1,11 @@
 // The room `json`: the only one that knows JSON. Text in and text out.
 //
 //   describe(language)          the sheets and their fields
-//   answer(sheet, input)        the answer to one filled-in sheet; input is a JSON object of field
-//   -> value, "language" among them learn(language, catalogue)  before either: a JSON object of
-//   English sentence -> translation (core/words/catalogue.hpp); made of the PO files in
-//   web/languages
+//   answer(sheet, input)        the answer to one filled-in sheet; input is a JSON object of
+//                               field -> value, "language" among them
+//   learn(language, catalogue)  before either: a JSON object of English sentence -> translation
+//                               (core/words/catalogue.hpp), made from the PO files in
+//                               web/languages
 //
 // A value may be text ("33 psi"), a number (in the field's first unit), true or false, or null (as
 // if not given). Anything else is a problem that names the field. Nothing throws or aborts; bad

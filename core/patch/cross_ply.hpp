@@ -5,8 +5,8 @@
 //              reference to modern aircraft tires", 1958: load, length and area against
 //              deflection. Formulas from memory; made for aircraft tyres.
 //   stiff end  a cross-ply is said to be 10 to 20 % stiffer than a radial of its size, with a
-//   rounder patch (memory, weak): the radial's stiffness (contact.hpp) times 1.2, its
-//              length, its width, and the fill of an ellipse.
+//              rounder patch (memory, weak): the radial's stiffness (contact.hpp) times 1.2,
+//              its length, its width, and the fill of an ellipse.
 // Range: pressure above 0, load above 0, deflection up to a third of the section height; nothing
 // outside. Never used for a verdict.
 #pragma once

@@ -121,7 +121,7 @@ class SwingSearch {
     return true;
   }
 
-  // Reports progress within a share of the whole.
+  // Reports progress from one share of the work to another.
   std::optional<Found> nearest(const std::vector<Lever>& levers, double from, double to) {
     std::vector<Found> found;
     for (std::size_t i = 0; i < levers.size(); ++i) {

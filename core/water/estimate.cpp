@@ -290,7 +290,7 @@ class Dealt {
     for (std::size_t i = 1; i < begin_.size(); ++i) begin_[i] += begin_[i - 1];
   }
 
-  // The value that this many are below.
+  // The values that this many are below, for two ranks.
   std::array<double, 2> at_ranks(std::size_t low, std::size_t high) const {
     const std::size_t low_bucket = bucket_at(low);
     const std::size_t high_bucket = bucket_at(high);

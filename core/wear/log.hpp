@@ -7,7 +7,7 @@
 //                   error out, the opposite ways, and the last digits of that). Two tyres taken for
 //                   one would seem to wear too slowly.
 //   another_tyre    for the age: a rise that no wrong reading is likely to make. An old tyre taken
-//   for another would seem too young.
+//                   for another would seem too young.
 //
 // Units: days since 1 January 1970; the depth as read; rates in tread lost per day and per
 // kilometre. The lowest reading of a day counts, as of two grooves. Range: any days; a log of at

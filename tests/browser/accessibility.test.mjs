@@ -1,4 +1,5 @@
-// axe over every state of the page, in both schemes, on a phone and on a desk; then what axe cannot see.
+// axe on every state of the page, in both colour schemes, on a phone and on a desktop; then what
+// axe cannot see.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';

@@ -1,5 +1,5 @@
-// Every sheet as people set their screens: zoomed to 400 %, with wider text spacing, with their own
-// colours, with nothing that moves.
+// Every sheet as people set their screens: zoomed to 400 %, with wider text spacing, with forced
+// colours, without motion.
 import assert from 'node:assert/strict';
 import { after, test } from 'node:test';
 

@@ -1,5 +1,5 @@
-// Charts, maps, timelines and tables: each is a picture for whoever sees it, and words and figures for
-// everybody; none of them moves, overflows or comes before it is needed.
+// Charts, maps, timelines and tables: each is a picture for those who can see it, and words and
+// figures for everybody; none moves, overflows or loads before it is needed.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';

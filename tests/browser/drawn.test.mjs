@@ -1,5 +1,5 @@
-// The core says, the page draws: a sheet, a kind of field and a kind of block that the page has never
-// met. The core's words are changed on their way into the page; everything else is the page as built.
+// The core says, the page draws: a sheet, a kind of field and a kind of block unknown to the page.
+// The core's text is changed on its way into the page; everything else is the page as built.
 import assert from 'node:assert/strict';
 import { after, test } from 'node:test';
 

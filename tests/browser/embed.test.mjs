@@ -1,5 +1,5 @@
-// A sheet within a club's own page: two lines, the strictest policy, and nothing that the page around
-// can say into it but a colour and a length.
+// A sheet on a club's own page: two lines, the strictest policy, and nothing that the host page can
+// pass in except a colour and a length.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';

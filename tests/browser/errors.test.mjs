@@ -1,4 +1,4 @@
-// What is wrong is said beside the field and, when asked for, in a summary; nothing typed is lost.
+// Errors are shown beside the field and, on request, in a summary; nothing typed is lost.
 import assert from 'node:assert/strict';
 import { after, test } from 'node:test';
 

@@ -1,5 +1,5 @@
-// Every sheet of the core, as it opens with its example: drawn whole, nothing refused, nothing wider
-// than the screen, one page of paper, and clean for axe.
+// Every sheet of the core, as it opens with its example: drawn whole, without errors, no wider than
+// the screen, on one page of paper, and clean for axe.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';

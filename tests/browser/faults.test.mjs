@@ -1,5 +1,5 @@
-// What happens when a part of the page is missing, broken or refused, is replaced while in use, or
-// was never there: a clear sentence, never a blank page, and nothing typed is lost.
+// What happens when a part of the page is missing, broken, refused, replaced while in use, or was
+// never there: a clear sentence, never a blank page, and nothing typed is lost.
 import assert from 'node:assert/strict';
 import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';

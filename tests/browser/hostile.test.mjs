@@ -1,4 +1,4 @@
-// A stranger's link, a paste gone wrong, a phone that keeps nothing and a clock that is years out.
+// A stranger's link, a paste gone wrong, a phone that saves nothing and a clock years out.
 import assert from 'node:assert/strict';
 import { after, test } from 'node:test';
 

@@ -1,5 +1,5 @@
-// Blocks, fields and sheets that no sheet of the core has: the core's words are changed on their way
-// into the page, and everything else is the page as built.
+// Blocks, fields and sheets that the core does not have: its text is changed on its way into the
+// page; everything else is the page as built.
 import { phone, ready } from './support.mjs';
 
 // Opens the page with `blocks` in every answer, where there are any, and with other `sheets` beside the first: the first

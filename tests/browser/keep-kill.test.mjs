@@ -1,5 +1,5 @@
-// Killed in the middle of saving, at whatever moment: what is kept is the old or the new, never a half,
-// and what was said to be kept is there.
+// Killed at any moment while saving: the old or the new is there, never half of it, and whatever
+// was reported as saved is there.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';

@@ -1,5 +1,5 @@
-// Forms kept on the device under a name, and out and in by file: nothing is lost, whatever happens to
-// the store, and a stranger's file is refused whole or taken whole.
+// Forms saved on the device under a name, exported and imported: nothing is lost, whatever happens
+// to the store, and a stranger's file is refused whole or imported whole.
 import assert from 'node:assert/strict';
 import { randomBytes } from 'node:crypto';
 import { createRequire } from 'node:module';

@@ -1,5 +1,5 @@
-// The page in each language: chosen by the browser, by a link, or in the settings; whole, within a
-// phone's width, and with no server.
+// The page in each language: chosen by the browser, by a link, or in the settings; complete, within
+// a phone's width, and without a server.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';

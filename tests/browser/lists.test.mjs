@@ -1,4 +1,4 @@
-// Lists in forms: rows of fixed names, or as many as one likes; filled by copying, folded to a line.
+// Lists in forms: rows with fixed names, or any number; filled by copying, folded to a line.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';

@@ -1,5 +1,5 @@
-// A sheet whose answers take long is answered in a worker: the page stays free, says how far it has
-// come, and never shows an answer to something else than what is in the form as if it were the answer.
+// A sheet whose answers take long is answered in a worker: the page stays responsive, shows the
+// progress, and never shows the answer to anything but the current form as its answer.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';

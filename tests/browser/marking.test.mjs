@@ -1,5 +1,5 @@
-// The picture of a sidewall: each part of the text says what it means, to a finger, to the keyboard
-// and to a screen reader, and a text of any length stays legible.
+// The picture of a sidewall: each part of the text gives its meaning by touch, keyboard and screen
+// reader, and a text of any length stays legible.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';

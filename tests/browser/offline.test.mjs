@@ -1,4 +1,4 @@
-// After one visit the page works where there is no server and no signal.
+// After one visit the page works without a server or a signal.
 import assert from 'node:assert/strict';
 import { appendFileSync, cpSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';

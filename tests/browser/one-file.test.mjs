@@ -1,4 +1,4 @@
-// The page in one file, opened from a disk, and the zip that a club's web-master unpacks.
+// The page in one file, opened from a disk, and the zip that a club's webmaster unpacks.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';

@@ -1,4 +1,4 @@
-// Every sheet on one page of A4: with its example, and with as much as an event brings along.
+// Every sheet on one page of A4: with its example, and with as much input as an event has.
 import assert from 'node:assert/strict';
 import { after, test } from 'node:test';
 

@@ -1,5 +1,5 @@
-// Tables as people have them, read without a browser: what parts the columns, their names, what is left out and
-// said; and text that is no table at all.
+// Tables as people have them, read without a browser: the separators, the column names, what is
+// left out and reported; and text that is not a table.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 

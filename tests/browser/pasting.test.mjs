@@ -1,5 +1,5 @@
-// A table goes into a list: pasted, opened from a file, or the list edited as text; nothing is lost on the way, and a
-// whole field of 5 000 is answered, looked through and taken along.
+// A table goes into a list: pasted, opened from a file, or the list edited as text; nothing is lost
+// on the way, and a whole field of 5 000 is answered, searched and exported.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';

@@ -1,11 +1,11 @@
-// A slow phone, for which this machine six times slowed down stands in: how long after a keystroke is
-// the new answer on the screen? The page waits 120 ms for the next keystroke before it works anything
-// out (web/src/page/app.ts), so that a quick typist is not kept back; what counts is the work after that,
-// from the end of the wait to the picture of the words. The whole time is printed too.
-// What slows a browser down needs a processor itself. So every second visit is at full speed, with the
-// time in which the page is at work, not the wait for the next frame, counted six times. Of both ways
-// the best of several visits counts, keystroke by keystroke; on a machine that has more to do than it
-// has processors the limit is three times as far, since nothing can be measured there.
+// A slow phone, simulated by this machine slowed down six times: how long after a keystroke is the
+// new answer on the screen? The page waits 120 ms for the next keystroke before it calculates
+// anything (web/src/page/app.ts), so that a quick typist is not held up; what counts is the work
+// after that, from the end of the wait until the words are drawn. The total is printed too. Slowing
+// a browser down itself takes a processor. So every second visit is at full speed, with the page's
+// working time, without the wait for the next frame, counted six times. For both the best of
+// several visits counts, keystroke by keystroke; on an overloaded machine the limit is three times
+// as high, since nothing can be measured there.
 import assert from 'node:assert/strict';
 import { cpus, loadavg } from 'node:os';
 import { after, test } from 'node:test';

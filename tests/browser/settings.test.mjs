@@ -1,4 +1,4 @@
-// The settings: what stays a person's own on every sheet and visit, and how the page looks.
+// The settings: the user's choices for every sheet and visit, and how the page looks.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';

@@ -1,4 +1,4 @@
-// The panel "Share": a link, a code that a camera reads, and the lines for a page of one's own.
+// The panel "Share": a link, a QR code that a camera reads, and the lines for one's own page.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';

@@ -1,4 +1,4 @@
-// From one sheet to another: on a phone behind one button, on a desk side by side.
+// From one sheet to another: on a phone behind one button, on a desktop side by side.
 import assert from 'node:assert/strict';
 import { createRequire } from 'node:module';
 import { readFileSync } from 'node:fs';

@@ -1,4 +1,5 @@
-// A link is short enough for a message, says what the long one says, and links of earlier versions open.
+// A link is short enough for a message, means the same as the long one, and links of earlier
+// versions open.
 import assert from 'node:assert/strict';
 import { after, test } from 'node:test';
 

@@ -1,5 +1,5 @@
-// A walk through every sheet, with every choice taken and every button pressed: nothing runs into the
-// content policy, nothing is asked of any other host, nothing complains.
+// A walk through every sheet, with every choice taken and every button pressed: nothing violates
+// the content policy, no other host is contacted, no error is reported.
 import assert from 'node:assert/strict';
 import { after, test } from 'node:test';
 

@@ -1,8 +1,9 @@
-// What a first visit costs: every file of the built page up to the first answer, and those that come
-// after it (their names begin with "later"); and what is there for clubs, for their own pages and for
-// memory sticks. Compressed as a good host would send them, against the limits in budget.json (1 kB =
-// 1000 bytes). A raise is a reviewed line there. Beside them the smallest module that is made with the
-// same tools, which can only read JSON and write it: what the first module has over that is its sheets.
+// What a first visit costs: every file of the built page up to the first answer, and those that
+// come after it (their names begin with "later"); and the files for clubs, their own pages and
+// memory sticks. Compressed as a good host would send them, and compared with the limits in
+// budget.json (1 kB = 1000 bytes). Raising one is a reviewed change there. For comparison, the
+// smallest module made with the same tools, which only reads and writes JSON: the rest of the first
+// module is its sheets.
 import assert from 'node:assert/strict';
 import { readFileSync, readdirSync } from 'node:fs';
 import { join, relative } from 'node:path';

@@ -1,4 +1,5 @@
-// What the new core says otherwise than the old one, on purpose. `is` sees one difference of one answer.
+// What the new core says differently from the old one, on purpose. `is` gets one difference in one
+// answer.
 const caution = (...ids) => ({ path }) => ids.some((id) => path === `cautions[${id}].text`);
 const bar = /(\d+[.,]\d\d bar \((\d+) kPa\)|\d+ psi \(\d+ kPa\)|\d+ (?:kg|lb))/g;
 // The same text but for pressures and masses one step further on: the larger written up, what may not be

@@ -1,7 +1,7 @@
 #!/bin/sh
-# Proves the README's two commands on machines that have nothing: makes a bare Debian of each release
-# in a temporary folder, puts a clean clone of this repository in, and runs both commands there.
-# Needs root and some 4 GB of disk; takes minutes; not part of the test run.
+# Tests the README's two commands on bare machines: makes a bare Debian of each release in a
+# temporary folder, puts a clean clone of this repository there, and runs both commands. Needs root
+# and some 4 GB of disk; takes minutes; not part of the test run.
 #
 #   sh tests/fresh/run.sh                  Debian 12 and 13
 #   sh tests/fresh/run.sh trixie           one of them

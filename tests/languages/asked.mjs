@@ -1,5 +1,5 @@
-// What the core says when it is asked, with every phrase of a catalogue put into signs that no English
-// word has: the English letters that are left were not looked up, or are in no catalogue.
+// The core's answers with every phrase of a catalogue in characters that no English word has: any
+// English letters left were not looked up, or are in no catalogue.
 import { chosen } from '../parity/inputs.mjs';
 import { loadModule } from '../support/core.mjs';
 

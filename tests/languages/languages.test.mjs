@@ -1,6 +1,6 @@
-// Every sentence in every language: each text keeps its sentence's gaps, figures and units, and an answer
-// means the same whatever language it is given in. A sentence that has no text yet is said in English:
-// how many there are is printed here, and only a release wants none (release.mjs).
+// Every sentence in every language: each text keeps its sentence's gaps, figures and units, and an
+// answer means the same whatever language it is given in. A sentence without a translation stays in
+// English: their number is printed here, and only a release requires none (release.mjs).
 import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';

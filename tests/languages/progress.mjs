@@ -1,4 +1,4 @@
-// How far each language has come: what the sources say beside what its PO file has.
+// The progress of each language: the sentences in the sources against its PO file.
 import { readFileSync } from 'node:fs';
 
 import { extract } from '../../web/languages/extract.mjs';

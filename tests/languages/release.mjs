@@ -1,5 +1,5 @@
-// Before a release: every sentence has its text in every language, and the PO files are as
-// web/languages/update.mjs writes them, without what is said no more.
+// Before a release: every sentence is translated into every language, and the PO files are as
+// web/languages/update.mjs writes them, without obsolete sentences.
 //   node tests/languages/release.mjs
 import { progress } from './progress.mjs';
 

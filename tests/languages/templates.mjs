@@ -1,4 +1,4 @@
-// The words in the page's templates that stand outside say('…'): nobody would translate them.
+// The words in the page's templates outside say('…'): they would not be translated.
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 

@@ -1,5 +1,5 @@
-// The air in a tyre: the law of a gas of fixed volume, the standard atmosphere, flow through an orifice, and the time
-// a leak takes, by quadrature of the differential equation. Sources in docs/method.md.
+// The air in a tyre: the gas law at fixed volume, the standard atmosphere, flow through an orifice,
+// and the time a leak takes, by quadrature of the differential equation. Sources in docs/method.md.
 import { D, exp, grid, inch, integral, ln, max, min, pi, pow, psi, some, sqrt, zeroCelsius } from './exact.mjs';
 
 const sea = 101.325;

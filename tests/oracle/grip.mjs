@@ -1,4 +1,5 @@
-// Grip: published friction laws, mechanics of stopping and cornering, and stops followed down through the speeds.
+// Grip: published friction formulas, mechanics of stopping and cornering, and stops in steps of
+// speed.
 // Sources: Leu and Henry 1978, the international friction index, the handbook's table, plain mechanics, rule 126 of
 // the Highway Code, AASHTO (docs/method.md says how each is known).
 import { D, exp, foot, g, grid, inch, line, max, min, mph, NONE, pi, pow, root, some, sqrt, sum } from './exact.mjs';

@@ -1,8 +1,8 @@
-// What no formula should ever be asked, in each argument of each formula in turn.
+// Extreme values, in each argument of each formula in turn.
 //
-// NaN: every value of the answer that it touches is nothing, no number or endless, or the answer is one of those listed
-// below. Any other number, zero and from 1e-12 to 1e12 either way: a formula that can give nothing gives no NaN. Beyond,
-// to the ends of what a double holds: an answer.
+// NaN: every value of the answer that depends on it is nothing, NaN or infinite, or the answer is
+// one of those listed below. Zero and numbers from 1e-12 to 1e12 of either sign: a formula that can
+// return nothing returns no NaN. Beyond, to the ends of a double's range: any answer.
 const values = [NaN, 0, -0, -1, -1e-9, 1e-12, 1e12, -1e12, 1e30, Infinity, -Infinity, 1e308, -1e308, 5e-324, 2.2e-308];
 const tame = (value) => value === 0 || (Math.abs(value) >= 1e-12 && Math.abs(value) <= 1e12);
 

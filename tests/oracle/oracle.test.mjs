@@ -1,6 +1,6 @@
-// Every formula of the core, recomputed with 40 digits by arithmetic that shares nothing with it, over grids with
-// their ends and awkward numbers: alike to 1e-12 relative, natively and in WebAssembly. What the core approximates
-// by design is held to the bound that it states; each such row says which.
+// Every formula of the core, recomputed to 40 digits by independent arithmetic, over grids with
+// their ends and awkward numbers: equal to 1e-12 relative, natively and in WebAssembly. What the
+// core approximates by design must meet its stated bound; each such row says which.
 //
 // A check: {formula, over: [arguments...], expected(...arguments)}, values or "none"; `only` picks values of the
 // core's line; `scale` is the size of the parts where they are subtracted; `relative` and `within` are stated bounds;

@@ -1,4 +1,4 @@
-// A program of somebody else's that uses the npm-shaped folder; its path is the first argument.
+// Somebody else's program that uses the npm-shaped folder; the folder's path is the first argument.
 import assert from 'node:assert/strict';
 import { pathToFileURL } from 'node:url';
 

@@ -1,5 +1,5 @@
-// Inputs made up from what the core says of its sheets: each is a sheet's example with some fields changed, realistic
-// or nasty by the kind of the field. The same ones at every run.
+// Inputs generated from the core's description of its sheets: each is a sheet's example with some
+// fields changed, realistic or extreme by kind of field. The same in every run.
 
 // How many a sheet gets: those that weigh thousands of draws or plan a whole event get fewer.
 const shares = { 'tyre-check': 1500, 'standing-water': 900, 'car-check': 450, 'cold-pressure': 2200, fitment: 2000, stopping: 700, puncture: 1600, 'stage-tyres': 90, 'field-list': 260, 'wear-log': 2200 };

@@ -1,6 +1,6 @@
-// The inputs that are put to every build: for each sheet its example in every unit system with each field
-// left out, spoilt or moved in turn; for tyre-check a grid of real ones, the odd ones, and the bad ones; and for
-// every sheet those of generated.mjs.
+// The inputs given to every build: for each sheet its example in every unit system with each field
+// left out, spoilt or changed in turn; for tyre-check a grid of real ones, odd ones and bad ones;
+// and for every sheet those of generated.mjs.
 import { generated } from './generated.mjs';
 import { stageInputs } from './stages.mjs';
 import { stoppingInputs } from './stopping.mjs';

@@ -1,4 +1,5 @@
-// What must hold of every answer of every sheet, whatever was asked: the faults of one answer, as sentences.
+// What must be true of every answer of every sheet, whatever the input: the faults of one answer,
+// as sentences.
 const levels = ['note', 'care', 'unfit'];
 const verdicts = ['fit', 'care', 'unfit'];
 

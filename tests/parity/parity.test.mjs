@@ -1,5 +1,6 @@
-// The same inputs through three builds of the core: by g++, by clang++, and the WebAssembly that the page loads. Every
-// answer is the same text in all three, and of every answer hold the facts in invariants.mjs.
+// The same inputs through three builds of the core: by g++, by clang++, and the WebAssembly that
+// the page loads. Every answer is the same text in all three, and meets the rules in
+// invariants.mjs.
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';

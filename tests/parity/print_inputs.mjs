@@ -1,5 +1,5 @@
-// Prints the inputs of the parity test, a line each, as parity_native reads them. Its path is the
-// argument: it is asked which sheets there are.
+// Prints the inputs of the parity test, one per line, as parity_native reads them. Its path is the
+// argument: it is asked for the list of sheets.
 import { spawnSync } from 'node:child_process';
 
 import { inputs } from './inputs.mjs';

@@ -1,5 +1,5 @@
-// Which sources each finding, limit and figure names, over all inputs: held to the record in sources.json. A
-// source that is left out, or one more, shows here. Who means it writes the record anew:
+// Which sources each finding, limit and figure names, over all inputs: compared with the record in
+// sources.json. A missing or extra source shows here. If it is meant, write a new record:
 //   RECORD=1 node --test tests/parity/sources.test.mjs
 import assert from 'node:assert/strict';
 import { writeFileSync } from 'node:fs';

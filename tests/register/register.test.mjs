@@ -1,6 +1,6 @@
-// Every outside check of the register, put to the native core and to the WebAssembly: each agrees
-// with what is printed, and the two builds agree with each other to the last bit. The counts by
-// standing stand at the end of this kind's report.
+// Every outside check of the register, in the native core and in WebAssembly: each agrees with the
+// printed figure, and the two builds agree to the last bit. The counts by standing are at the end
+// of the report.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { readdirSync } from 'node:fs';

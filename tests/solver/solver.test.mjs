@@ -1,8 +1,9 @@
-// The planner of the stages against HiGHS, a solver for linear programmes. Each small event is written
-// anew as a flow of probability through its states: the leg, the weather seen, the wear of every set,
-// which have been run, the time lost so far. What flows into a state flows out over the sets that may
-// go on. The least mean is one programme; the mean of the worst fifth is, after Rockafellar and Uryasev,
-// the least over t of t + E(lost - t)+ / 0.2, a programme for each t that the time lost can come to.
+// The planner of the stages against HiGHS, a solver for linear programmes. Each small event is
+// rewritten as a flow of probability through its states: the leg, the weather seen, the wear of
+// every set, which have been run, the time lost so far. What flows into a state flows out over the
+// sets that may go on. The least mean is one programme; the mean of the worst fifth is, after
+// Rockafellar and Uryasev, the least over t of t + E(lost - t)+ / 0.2, a programme for each t that
+// the time lost can come to.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';

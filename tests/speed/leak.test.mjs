@@ -1,4 +1,4 @@
-// How many leak-down curves a second the core works out in WebAssembly.
+// How many leak-down curves per second the core calculates in WebAssembly.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 

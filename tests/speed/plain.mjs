@@ -1,5 +1,6 @@
-// The band of the aquaplaning onset and its map in plain JavaScript, with nothing clever: the same draws,
-// the same laws, each power taken where it is needed, then sorted. And the clock for both.
+// The band of the aquaplaning onset and its map in plain JavaScript, with nothing clever: the same
+// draws, the same models, each power calculated where it is needed, then sorted. And the clock for
+// both.
 
 const kmhPerMph = 1.609344;
 const kpaPerPsi = 6.894757293168361;

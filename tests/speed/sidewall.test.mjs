@@ -1,4 +1,4 @@
-// How many sidewall texts a second the page's own code can read, in WebAssembly.
+// How many sidewall texts per second the page's own code can read, in WebAssembly.
 import assert from 'node:assert/strict';
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';

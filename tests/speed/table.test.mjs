@@ -1,7 +1,7 @@
-// One table of what everything costs: each sheet's example in WebAssembly and, where tests/speed.sh has
-// built it, natively; the parts that were written for speed beside the same formulas in plain
-// JavaScript; and the module's memory after each. Times are the least of many; ratios say more than
-// times, which are this machine's.
+// One table of what everything costs: each sheet's example in WebAssembly and, where tests/speed.sh
+// has built it, natively; the parts written for speed against the same formulas in plain
+// JavaScript; and the module's memory after each. Times are the lowest of many; ratios say more
+// than times, which are this machine's.
 import assert from 'node:assert/strict';
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';

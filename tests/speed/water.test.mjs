@@ -1,6 +1,6 @@
-// How long the band of the aquaplaning onset and its map take in WebAssembly, beside a plain JavaScript
-// version of the same work: the same draws, the same laws, each power taken where it is needed, then sorted.
-// The two must agree, or they would not be the same work.
+// How long the band of the aquaplaning onset and its map take in WebAssembly, compared with a plain
+// JavaScript version of the same work: the same draws, the same models, each power calculated where
+// it is needed, then sorted. The two must agree, or it would not be the same work.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 

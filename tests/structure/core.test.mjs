@@ -1,4 +1,4 @@
-// The rooms of the core, and which may look into which: arrows point one way. Read off the includes.
+// The rooms of the core, and which may include which: arrows point one way. Read from the includes.
 import assert from 'node:assert/strict';
 import { readdirSync } from 'node:fs';
 import { test } from 'node:test';

@@ -1,5 +1,5 @@
-// The rooms of web/src: who may import whom. Every import counts: static, of types only, dynamic, and a
-// worker's. No two files import each other, however long the way round; no room reaches up or sideways.
+// The rooms of web/src: which may import which. Every import counts: static, type-only, dynamic,
+// and a worker's. No import cycles of any length; no room imports one above or beside it.
 import assert from 'node:assert/strict';
 import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join, posix } from 'node:path';

@@ -1,4 +1,5 @@
-// The very module that the page loads, in Node: describe() and answer(sheet, input) as plain values.
+// The same module that the page loads, in Node: describe() and answer(sheet, input) as plain
+// values.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';

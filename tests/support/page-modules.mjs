@@ -1,4 +1,5 @@
-// The page's own modules, from TypeScript, in Node: all that the named files of web/src export, as one.
+// The page's own modules, from TypeScript, in Node: everything that the named files of web/src
+// export, as one object.
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';

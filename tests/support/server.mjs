@@ -1,5 +1,5 @@
-// A plain static host for the built page, under any path, that a test can stop: what a club's web
-// space does, and what a marshal's phone finds gone.
+// A plain static host for the built page, under any path, that a test can stop: like a club's web
+// space, gone when a marshal's phone looks for it.
 import { createReadStream, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize } from 'node:path';

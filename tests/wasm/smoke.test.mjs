@@ -1,4 +1,4 @@
-// The WebAssembly that the page loads, in Node: it answers, and it stays up whatever it is handed.
+// The WebAssembly that the page loads, in Node: it answers, and does not crash whatever the input.
 import assert from 'node:assert/strict';
 import { before, test } from 'node:test';
 

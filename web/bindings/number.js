@@ -1,5 +1,5 @@
-// The browser reads decimal numbers to the last bit, and it is there already: the C library's strtod,
-// with its arithmetic of 128 bits, would be a twentieth of the first module (number.cpp).
+// The browser already reads decimal numbers exactly: the C library's strtod, with its 128-bit
+// arithmetic, would be a twentieth of the first module (number.cpp).
 mergeInto(LibraryManager.library, {
   number_at: function (text) {
     let digits = '';

@@ -1,7 +1,7 @@
-// Makes of the PO files what the page and the core read: web/src/generated/languages/<language>.json,
-// an object of English sentence -> its counterpart. With a context the key is context, U+0004,
-// sentence; the two forms of a plural have an entry each; the entry "" says which counts want the
-// second. A sentence without a text, or with one marked fuzzy, is left out and so said in English.
+// Compiles the PO files for the page and the core: web/src/generated/languages/<language>.json, an
+// object of English sentence -> translation. With a context the key is context, U+0004, sentence;
+// the two forms of a plural have an entry each; the entry "" says which counts take the second. An
+// empty or fuzzy translation is left out, so that sentence stays English.
 //   node web/languages/compile.mjs
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -25,7 +25,7 @@ export function compact({ headers, entries }) {
   return Object.fromEntries(texts);
 }
 
-// What is the same stays untouched, so that the page is not built again for nothing.
+// An unchanged file is left alone, so that the page is not rebuilt for nothing.
 export function compile() {
   mkdirSync(target, { recursive: true });
   for (const language of languages) {

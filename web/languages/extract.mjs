@@ -1,8 +1,8 @@
-// What the sources say: every sentence that stands behind a marker, and nothing else.
+// Collects the sentences in the sources: every one after a marker, and nothing else.
 //   C++    say("…")   Phrase("…")   Phrase("…", "context")   plural("# stage", "# stages")
 //          Phrase takes braces as well, and a name before them: Phrase kWet{"…"}
 //   page   say('…')   plural('# row', '# rows')   and in index.html the elements with data-say
-// A marker with no literal behind it is a declaration, or hands on what was marked elsewhere.
+// A marker without a literal is a declaration, or passes on what was marked elsewhere.
 import { readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -56,7 +56,7 @@ const PAGE_TOKEN = new RegExp([
 const PATTERN = /\/(?:[^/\\\n[]|\\.|\[(?:[^\]\\\n]|\\.)*\])+\/[a-z]*/y;
 const BEFORE_PATTERN = /^(?:return|typeof|case|in|of|do|else|void|delete|throw|yield|await|new)$/;
 
-// Up to the next gap of a template or its end; what stands between gaps is no phrase.
+// Up to the next gap of a template or its end; text between gaps is not a phrase.
 const TEMPLATE = /(?:[^`\\$]|\\[^]|\$(?!\{))*(?:\$\{|`)/y;
 
 export function pageTokens(source) {
@@ -162,7 +162,7 @@ const filesIn = (folder, kinds) => readdirSync(join(root, folder), { recursive: 
 // A phrase's key, as the built catalogues have it.
 export const keyOf = ({ msgctxt, msgid }) => (msgctxt ? `${msgctxt}\u0004${msgid}` : msgid);
 
-// Every phrase by its key, with the files that say it.
+// Every phrase by its key, with the files that use it.
 export function extract() {
   const found = new Map();
   const sources = [

@@ -13,8 +13,8 @@ export const languages = readdirSync(folder).filter((file) => file.endsWith('.po
 
 export const fileOf = (language) => join(folder, `${language}.po`);
 
-// The entries by their keys (msgid, msgid_plural, msgctxt, msgstr, comments), and those that no source
-// says any more.
+// The entries by their keys (msgid, msgid_plural, msgctxt, msgstr, comments), and those no longer
+// in the sources.
 export function parsed(text) {
   const { headers, translations, obsolete = {} } = gettext.po.parse(text, { validation: true });
   const byKey = (table) => new Map(Object.values(table).flatMap(Object.values).filter(({ msgid }) => msgid).map((entry) => [keyOf(entry), entry]));
@@ -26,7 +26,7 @@ export const readPo = (language) => parsed(readFileSync(fileOf(language), 'utf8'
 const HEAD = `What Treadwater says. A # is a gap that a value fills: a figure with its unit, or a name.
 Where a language puts the values in another order, number all gaps: #1 to #9.`;
 
-// "#: " and the files that say a sentence, in lines no longer than the texts'.
+// "#: " and the files that use a sentence, in lines no longer than the texts'.
 export function references(files) {
   const lines = [];
   for (const file of files) {
@@ -58,8 +58,7 @@ export function written(language, { headers = {}, entries, obsolete = new Map() 
   return gettext.po.compile({ charset: 'utf-8', headers: { ...ours, ...headers, ...ours }, translations, obsolete: table(obsolete) }, { sort: inOrder }).toString();
 }
 
-// How many a language counts as one: "n > 1" or "n != 1". Only languages with these two forms are
-// spoken here.
+// Which counts take the plural: "n > 1" or "n != 1". Only languages with these two forms work here.
 export function pluralRule(headers) {
   const [, count, rule = ''] = /nplurals\s*=\s*(\d+)\s*;\s*plural\s*=\s*([^;]*)/.exec(headers['Plural-Forms'] ?? '') ?? [];
   const plain = rule.replace(/[\s()]/g, '').replace(/(>|!=)/, ' $1 ');

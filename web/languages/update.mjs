@@ -3,7 +3,7 @@
 //                                           says any more go to the end of the file (#~) with theirs
 //   node web/languages/update.mjs --drop    and these are dropped
 //   node web/languages/update.mjs sv        makes a file for another language
-// Texts that are there stay as they are, and a sentence that comes back finds its former one.
+// Existing translations stay as they are, and a sentence that comes back gets its old one.
 import { existsSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
@@ -26,7 +26,7 @@ export function updated({ headers, entries: before, obsolete: gone = new Map() }
   return { headers, entries, obsolete };
 }
 
-// Sentences that became the two forms of a plural, or are that no more, keep their texts.
+// Sentences that became the two forms of a plural, or no longer are, keep their texts.
 function textsOf({ msgid_plural: plural }, known, other) {
   const [one = '', others = other?.msgstr[0] ?? ''] = known?.msgstr ?? [];
   return plural === undefined ? [one] : [one, others];

@@ -2,20 +2,20 @@ import type { Answer, Description as Described, Example, Input, Sheet } from './
 
 export * from './contract.js';
 
-/** The whole core knows every sheet, so each has its example. */
+/** The full core has every sheet, so each has its example. */
 export interface Description extends Described {
   sheets: (Sheet & { example: Example })[];
 }
 
 export interface Core {
-  /** In a language that was learnt; without one, or in another, in English. */
+  /** In a language that was learnt; otherwise in English. */
   describe(language?: string): Description;
   /**
    * Keeps a catalogue (languages/fr.json, de.json, fi.json) under the name that `language` in an input
    * and describe() will use. False where it is no object of texts.
    */
   learn(language: string, catalogue: { [english: string]: string }): boolean;
-  /** A long answer tells on its way how much of it is done, 0 to 1; the listener must not ask again. */
+  /** A long answer reports its progress, 0 to 1; the listener must not call the core. */
   answer(sheet: string, input: Input, listener?: (share: number) => void): Answer;
 }
 

@@ -12,8 +12,8 @@ async function bytes() {
   return new Uint8Array(await (await fetch(wasm)).arrayBuffer());
 }
 
-// A listener that throws must not break off the core in the middle: it is heard no more, and what it
-// threw is thrown once the core is done.
+// A listener that throws must not interrupt the core: it is not called again, and its error is
+// thrown once the core is done.
 function answerWithListener(core, sheet, input, listener) {
   const faults = [];
   const text = core.answerTelling(sheet, JSON.stringify(input), (share) => {

@@ -1,6 +1,6 @@
-// Dresses the page as its owner chose, before it is first drawn: a script of its own, since the
-// page's content policy allows none within it. The settings tell it of a change by an event, and another
-// tab by its storage.
+// Sets the page's look as its user chose, before it is first drawn: a separate script, since the
+// page's content policy allows no inline ones. It learns of a change by an event from the settings,
+// or from another tab by storage.
 (() => {
   const choices = { look: ['light', 'dark', 'contrast'], text: ['larger', 'largest'] };
   const papers = { light: '#faf9f6', dark: '#12171a' };
@@ -25,7 +25,7 @@
   };
 
   const recall = () => dress({ look: kept('look'), text: kept('text') });
-  if (parent !== self) root.dataset.embedded = ''; // within somebody else's page
+  if (parent !== self) root.dataset.embedded = ''; // on somebody else's page
   recall();
   addEventListener('storage', recall);
   document.addEventListener('dress', ({ detail }) => dress(detail));

@@ -34,7 +34,7 @@ async function start(): Promise<App> {
   return app;
 }
 
-// After the first answer: all the sheets, and putting aside what is typed.
+// After the first answer: all the sheets, and saving what is typed.
 async function whole(app: App): Promise<void> {
   await app.widen();
   import('./page/paper').then(({ onPaper }) => onPaper(app), () => { /* paper has the form as the screen has it */ });

@@ -1,9 +1,9 @@
-// Set by the build: 'one-file' where the whole page is in one file.
+// Set by the build: 'one-file' if the whole page is in one file.
 interface ImportMeta {
   readonly env: { readonly MODE: string };
 }
 
-// The files that the build of the core lays into src/generated.
+// The files that the core's build puts into src/generated.
 declare module '*/treadwater-first.mjs' {
   export interface First {
     describe(): string;

@@ -1,5 +1,5 @@
-// A button that copies a text. Where the clipboard is refused, the text itself appears, selected,
-// to be copied by hand.
+// A button that copies a text. If the clipboard is refused, the text itself appears, selected, to
+// copy by hand.
 import { html } from 'lit/html.js';
 import { say } from '../core/language';
 

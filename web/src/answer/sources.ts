@@ -3,7 +3,7 @@ import { html, nothing } from 'lit/html.js';
 import type { Answer } from '../core/contract';
 import { say } from '../core/language';
 
-// Numbered in the order in which a reader meets them.
+// Numbered in reading order.
 function numbered({ cautions, limits, figures, sources }: Answer): string[] {
   const met = [...cautions, ...limits, ...figures].flatMap((one) => one.sources);
   return [...new Set([...met, ...Object.keys(sources)])].filter((id) => Object.hasOwn(sources, id));

@@ -12,13 +12,13 @@ import { copyButton } from './copy-button';
 import { mark, word } from './level';
 import { refs, sourceList } from './sources';
 
-// A long answer on its way; the one that is there is the former.
+// A long answer is on its way; the one shown is the previous one.
 export interface Working {
   share: number; // done, 0 to 1
-  late: boolean; // it takes so long that it is said
+  late: boolean; // it takes long enough to say so
 }
 
-// What the answer's view needs of whoever holds it.
+// What the answer's view needs of its host.
 export interface AnswerHost {
   readonly description: Description;
   readonly form: Form;
@@ -58,7 +58,7 @@ export function answerView(host: AnswerHost) {
     <div id="paper-end"></div>`;
 }
 
-// A former answer stays to be looked at, marked as what it is, without what somebody might drive by.
+// A previous answer stays visible, marked as such, without the figures somebody might drive by.
 function workingOut({ share, late }: Working, former: Answer | undefined) {
   return html`
     <h2 id="answer-heading" tabindex="-1">${say('Working it out')}</h2>
@@ -79,12 +79,12 @@ function workingOut({ share, late }: Working, former: Answer | undefined) {
       </section>` : nothing}`;
 }
 
-// At no speed at all the text is a sentence of its own.
+// At speed zero the text is a sentence of its own.
 export function holdTo({ kmh, text }: HoldTo): string {
   return kmh > 0 ? say('Hold to #', text) : text;
 }
 
-// One line at the head of the form, for screens on which the answer lies below it.
+// One line at the top of the form, for screens with the answer below it.
 export function glance(host: AnswerHost) {
   const { verdict: found, hold_to } = (host.asking.working?.late ? undefined : host.asking.answer) ?? {};
   return html`

@@ -1,5 +1,6 @@
-// What the core and whoever asks it say to each other: describe() gives a Description, answer() takes
-// an Input and gives an Answer. Other people's programs get this very file, beside web/npm/index.d.ts.
+// The types of the core's input and output: describe() returns a Description, answer() takes an
+// Input and returns an Answer. Other people's programs get this same file, beside
+// web/npm/index.d.ts.
 
 export type Value = string | number | boolean | null;
 
@@ -51,7 +52,7 @@ export interface Sheet {
   example?: Example;
   /** An answer can take seconds; ask for it in a worker, or with a listener. */
   long?: boolean;
-  /** Known by name only: the module of a first visit has no more of it. */
+  /** Known by name only: the first visit's module has no more of it. */
   elsewhere?: boolean;
 }
 

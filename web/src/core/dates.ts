@@ -1,4 +1,4 @@
-// Days as the person has them.
+// Days in the user's own time zone and language.
 
 // The phone's own date, for whatever depends on age.
 export function today(now = new Date()): string {

@@ -1,6 +1,6 @@
 // The calculation core: its functions with types, in the language of the page. There are two
-// WebAssembly modules of it: the first holds what a first visit needs, the other one, twice its size,
-// every sheet. Whoever has an Engine need not know which of them answers.
+// WebAssembly modules of it: the first has what a first visit needs; the other, twice its size, has
+// every sheet. Callers of Engine need not know which of them answers.
 import createFirst from '../generated/treadwater-first.mjs';
 import firstUrl from '../generated/treadwater-first.wasm?url';
 import wholeUrl from '../generated/treadwater.wasm?url';
@@ -53,7 +53,7 @@ function describe(core: Awaited<ReturnType<typeof createFirst>>): Description {
   return JSON.parse(core.describeIn(language()));
 }
 
-// The bytes are taken as they come: a host that sends them under a wrong type does no harm.
+// The bytes are used as they come: a wrong MIME type does no harm.
 async function fetchBytes(url: string): Promise<Uint8Array> {
   try {
     const response = await fetch(url);

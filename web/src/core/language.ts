@@ -1,6 +1,6 @@
-// What the page itself says, in the reader's language. Every sentence stands in the source in English,
-// in say('...') or plural('...', '...'), with a # for each gap; the core's sentences are in the same
-// catalogues, one for each language, which come when they are wanted. They are made of the PO files in
+// The page's own words, in the reader's language. Every sentence is in the source in English, in
+// say('...') or plural('...', '...'), with a # for each gap; the core's sentences are in the same
+// catalogues, one for each language, loaded when needed and made from the PO files in
 // web/languages.
 import { recallOne, rememberOne } from './remember';
 
@@ -27,8 +27,8 @@ export function catalogueText(): string {
   return now === 'en' ? '' : JSON.stringify(catalogue);
 }
 
-// The counterpart of an English sentence, its gaps filled. A gap is a #, or #1 to #9 where a language
-// puts them in another order.
+// The translation of an English sentence, with its gaps filled. A gap is a #, or #1 to #9 if a
+// language puts them in another order.
 export function say(english: string, ...values: (string | number)[]): string {
   let next = 0;
   return (catalogue[english] ?? english).replace(/#([1-9]?)/g, (_, place: string) => {
@@ -38,8 +38,8 @@ export function say(english: string, ...values: (string | number)[]): string {
   });
 }
 
-// A sentence about n things, in the form that the language has for so many. The values fill its gaps;
-// where there are none, n does.
+// A sentence about n things, in the language's form for that count. The values fill its gaps; if
+// there are none, n does.
 export function plural(one: string, other: string, n: number, ...values: (string | number)[]): string {
   const known = one in catalogue ? now : 'en';
   return say(new Intl.PluralRules(known).select(n) === 'one' ? one : other, ...(values.length ? values : [n]));
@@ -48,7 +48,7 @@ export function plural(one: string, other: string, n: number, ...values: (string
 export type Say = typeof say;
 export type Plural = typeof plural;
 
-// With the decimal sign of the language: what stands between the digits of its 0.5.
+// With the language's decimal sign: the one between the digits of its 0.5.
 export function decimals(number: string): string {
   return number.replace('.', say('0.5').slice(1, -1));
 }
@@ -80,7 +80,7 @@ export function choose(wanted: string): void {
   rememberOne('language', wanted);
 }
 
-// Without a connection a catalogue may not come: then the page goes on in the language it has.
+// Without a connection a catalogue may not load: then the page keeps the language it has.
 export async function speak(wanted: string): Promise<boolean> {
   try {
     catalogue = wanted === 'en' ? {} : (await CATALOGUES[wanted]!()).default;

@@ -1,5 +1,6 @@
-// Asks for a long answer in a worker, so that the page stays free. Where no worker can be made (an
-// old browser, a page from a memory stick), the page works it out itself and stands still meanwhile.
+// Asks for a long answer in a worker, so that the page stays responsive. If no worker can be made
+// (an old browser, a page from a memory stick), the page calculates it itself and freezes until
+// done.
 import type { Answer, Input } from './contract';
 import type { Engine } from './engine';
 import { catalogueText, language } from './language';
@@ -13,10 +14,10 @@ export interface Listener {
 let worker: Worker | undefined;
 let refused = false;
 let ready = false;
-let pending: (() => void) | undefined; // what was asked and is not answered yet
+let pending: (() => void) | undefined; // asked and not yet answered
 let learnt = ''; // the language that the worker was given last
 
-// Only the newest question is answered: one that is still being worked out is dropped.
+// Only the newest question is answered: one still being calculated is dropped.
 export function ask(engine: Engine, sheet: string, input: Input, listener: Listener): void {
   stop();
   const onPage = () => {
@@ -51,7 +52,7 @@ export function ask(engine: Engine, sheet: string, input: Input, listener: Liste
     event.preventDefault();
     if (asked === worker) fail();
   };
-  // One that never got ready is no loss; one that broke off at work has met a fault of the core.
+  // One that never got ready is no loss; one that died at work met a fault in the core.
   function fail(): void {
     refused = !ready;
     end();
@@ -67,7 +68,7 @@ export function stop(): void {
 
 function soon(work: () => void): void {
   pending = work;
-  setTimeout(() => { if (pending === work) work(); }, 50); // once the words that it is under way are on the screen
+  setTimeout(() => { if (pending === work) work(); }, 50); // once the screen says that it is under way
 }
 
 function answerOf(work: () => Answer): Answer | undefined {

@@ -1,10 +1,10 @@
-// The choices that stay a person's own from one visit to the next, kept on the device only.
-// Storage may be full, forbidden or absent; then nothing is remembered, and nothing breaks.
+// The user's settings from one visit to the next, saved only on the device. Storage may be full,
+// forbidden or absent; then nothing is remembered, and nothing breaks.
 import type { Input } from './contract';
 
 const KEPT = ['units', 'place'];
 
-// What a choice of one's own is kept under; look.js, which runs before the page is drawn, reads some.
+// The key of a setting; look.js, which runs before the page is drawn, reads some.
 export function recallOne(id: string): string {
   try {
     return localStorage.getItem(`treadwater.${id}`) ?? '';
@@ -37,7 +37,7 @@ export function remember(id: string, value: string): void {
   if (KEPT.includes(id)) rememberOne(id, value);
 }
 
-// Pixels a millimetre of this screen, as somebody found by holding a card to it.
+// Pixels per millimetre of this screen, found by holding a card to it.
 export function recallScale(): number | undefined {
   const scale = Number(recallOne('scale'));
   return scale >= 1 && scale <= 16 ? scale : undefined;
@@ -47,8 +47,8 @@ export function rememberScale(scale: number): void {
   rememberOne('scale', String(scale));
 }
 
-// When something was last typed into a sheet that may be gone on with. What it was is in the
-// database; this much is known at once, so that the offer stands on the first drawing.
+// When something that can be resumed was last typed into a sheet. The text itself is in the
+// database; this much is known at once, so that the offer is there on the first drawing.
 export function recallDraft(sheet: string): string {
   const when = recallOne(`draft.${sheet}`);
   return Number.isNaN(Date.parse(when)) ? '' : when;

@@ -1,10 +1,10 @@
-// The worker: the whole core once more, for the sheets whose answers take long. One question at a
-// time; whoever wants to ask something else meanwhile ends this worker and starts another.
+// The worker: a second copy of the full core, for sheets whose answers take long. One question at a
+// time; to ask something else meanwhile, end this worker and start another.
 import create from '../generated/treadwater.mjs';
 import wholeUrl from '../generated/treadwater.wasm?url';
 import type { Question, Reply } from './worker-messages';
 
-const PAUSE = 150; // ms between two words on how far it has come: nobody reads faster
+const PAUSE = 150; // ms between progress reports: nobody reads faster
 
 function reply(message: Reply): void {
   postMessage(message);

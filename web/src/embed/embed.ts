@@ -1,11 +1,11 @@
-// For somebody else's page: this one script, and an element where a sheet is wanted.
+// For somebody else's page: this one script, and an element for each sheet.
 //
 //   <script src="https://the-club.example/tyres/embed.js" async></script>
 //   <treadwater-sheet sheet="standing-water" units="uk" preset="depth=4 mm"></treadwater-sheet>
 //
-// The sheet runs in a frame of its own, from the folder that this script lies in. Between the two go,
-// by messages, the frame's height and the colours that the element has; never a figure. Nothing here
-// is an inline style or script, so that the strictest policy of the page around will do.
+// The sheet runs in a frame, from this script's folder. Only the frame's height and the element's
+// colours pass between the two, as messages; never a figure. No inline style or script is used, so
+// the strictest policy of the host page will do.
 {
   const folder = new URL('.', (document.currentScript as HTMLScriptElement).src);
   const FIRST_HEIGHT = 640; // px, until the frame has said how high it is
@@ -15,8 +15,8 @@
   // the frame leaves out.
   const PROPERTIES = ['paper', 'ink', 'accent', 'corner', 'text'];
 
-  // What a screen reader calls the frame, where the page around does not say. What a sheet is called in
-  // other languages is known in the frame only, so here its id stands for it.
+  // What a screen reader calls the frame, if the host page does not say. Only the frame knows the
+  // sheet's name in other languages, so its id is used here.
   const SHEET: Record<string, string> = { fr: 'fiche\u00a0:', de: 'Blatt:', fi: 'lomake:' };
 
   class TreadwaterSheet extends HTMLElement {
@@ -31,14 +31,14 @@
     constructor() {
       super();
       const frame = this.#frame;
-      // Scripts, and its own origin, without which a plain host's modules are refused to it; its form
-      // is never sent; a table can be saved, the sheet printed, and the whole tool opened.
+      // Scripts, and its own origin, without which a plain host refuses it the modules; its form is
+      // never submitted; a table can be saved, the sheet printed, and the full page opened.
       frame.setAttribute('sandbox', 'allow-scripts allow-same-origin allow-forms allow-downloads allow-modals allow-popups allow-popups-to-escape-sandbox');
       frame.setAttribute('allow', 'clipboard-write');
       frame.referrerPolicy = 'no-referrer';
       frame.loading = 'lazy';
       Object.assign(frame.style, { display: 'block', width: '100%', height: `${FIRST_HEIGHT}px`, border: '0' });
-      this.#root.append(frame, document.createElement('slot')); // what is in the element stays until the sheet is there
+      this.#root.append(frame, document.createElement('slot')); // the element's content stays until the sheet is there
     }
 
     connectedCallback(): void {

@@ -1,2 +1,2 @@
-// Within somebody else's page there is one sheet and no more: no ways in, nothing kept, no other sheets.
+// On somebody else's page there is just one sheet: no ways in, nothing saved, no other sheets.
 export const embedded = parent !== self;

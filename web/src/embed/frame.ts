@@ -1,6 +1,6 @@
-// Within a frame of somebody else's page: says how high it is, and wears that page's colours where they
-// can be read. Nothing else is taken from the page around: no figure, no words. What it sent goes
-// through a canvas or a pattern, and only what comes out of there reaches a style.
+// In a frame on somebody else's page: reports its height, and uses that page's colours if they are
+// legible. Nothing else is taken from the host page: no figure, no words. What it sends goes
+// through a canvas or a pattern, and only the result reaches a style.
 import { recallOne } from '../core/remember';
 
 type Colour = [red: number, green: number, blue: number];
@@ -17,7 +17,7 @@ export function followPageAround(): void {
   send({ treadwater: 'ready' });
 }
 
-// The page around may be anybody's: it is told a height, and nothing that was typed.
+// The host page may be anybody's: it gets a height, and nothing that was typed.
 function send(message: object): void {
   parent.postMessage(message, '*');
 }
@@ -44,7 +44,7 @@ function wear(theme: unknown): void {
   root.dataset['worn'] = ''; // pictures are drawn anew
 }
 
-// Where one could not be read on the other, ours stay.
+// If one is not legible on the other, ours stay.
 function colours(given: (id: string) => string): string[] {
   const now = getComputedStyle(root);
   const ours = (id: string) => colour(now.getPropertyValue(`--${id}`).trim())!;
@@ -65,7 +65,7 @@ function colours(given: (id: string) => string): string[] {
   return Object.entries(found).map(([id, value]) => `--${id}: ${hex(value)}`);
 }
 
-// Corners, and the size of the text where the reader has not chosen one.
+// Corners, and the text size if the reader has not chosen one.
 function lengths(given: (id: string) => string): string[] {
   const [corner, text] = [length(given('corner'), 0, 24), length(given('text'), 14, 24)];
   return [

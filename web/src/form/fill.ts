@@ -1,4 +1,4 @@
-// A form filled: with defaults, an example or what was chosen before; and read for the core.
+// Fills a form with defaults, an example or earlier choices; and reads it for the core.
 import type { Field, Input, Sheet } from '../core/contract';
 import { splitUnit, withItsUnit } from './units';
 import { offered, rows, text } from './values';
@@ -39,7 +39,7 @@ export function start(sheet: Sheet, kept: Input, ...presets: Input[]): Values {
   return values;
 }
 
-// Lays what the person typed over a fresh start: whatever differs from the untouched form is theirs.
+// Puts what the user typed over a fresh start: whatever differs from the untouched form is theirs.
 export function carryOver(form: Form, untouched: Values, fresh: Values): Values {
   for (const [key, value] of form.values) {
     const path = key.replace(/\.unit$/, '');

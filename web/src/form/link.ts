@@ -1,4 +1,4 @@
-// A form in a link's fragment, and back. A fragment is a stranger's text.
+// A form to a link's fragment, and back. A fragment is a stranger's text.
 import type { Description, Field } from '../core/contract';
 import { start } from './fill';
 import { unitOf } from './units';
@@ -9,15 +9,15 @@ const LONGEST_LIST = 8000; // characters of a link
 
 // ---- to a link
 
-// Each field under its own path, whole, as it is kept.
+// Each field under its full path, as it is saved.
 export function toFields(form: Form): Record<string, string> {
   const fields = form.sheet.fields.flatMap((field) => [...spelled(form.values, field)]);
   return Object.fromEntries([...fields, ...marks(form)]);
 }
 
-// Short enough for a message: a number with its unit, a list column by column, and no list that is
-// more than a link can carry. Every default and unit is in it, so that a later version with other
-// defaults reads the same figures.
+// Short enough for a message: a number with its unit, a list column by column, and no list too long
+// for a link. Every default and unit is in it, so that a later version with other defaults reads
+// the same figures.
 export function toLink(form: Form, language = ''): string {
   const long = longLists(form);
   const query = new URLSearchParams();
@@ -60,7 +60,7 @@ function* inShort(values: Values, field: Field): Generator<[string, string]> {
   }
 }
 
-// A number and its unit in one, "430 kg", where all there is can be told apart again.
+// A number and its unit in one, "430 kg", if the two can be separated again.
 function* inColumn(values: Values, field: Field, key: string, paths: string[], put: (cells: string[]) => string): Generator<[string, string]> {
   const typed = paths.map((path) => text(values, path));
   if (!typed.some(Boolean)) return;
@@ -75,7 +75,7 @@ function joined(cells: string[]): string {
   return cells.map((cell) => cell.replace(/[\\~]/g, '\\$&')).join('~');
 }
 
-// Lists that are more than a link can carry.
+// Lists too long for a link.
 export function longLists({ sheet, values }: Form): Field[] {
   return sheet.fields.filter((field) => {
     if (field.kind !== 'list') return false;
@@ -115,7 +115,7 @@ export function fromFragment(fragment: string, description: Description): Opened
   return { form, ignored, without };
 }
 
-// What a row says in place of a choice is kept: taken out, it would become the first choice unseen.
+// A row's text in place of a choice is kept: removed, it would silently become the first choice.
 function accepts(fields: Field[], key: string, value: string, inRow = false): boolean {
   const [id = '', ...rest] = key.split('.');
   const field = fields.find((one) => one.id === id);
@@ -129,8 +129,8 @@ function accepts(fields: Field[], key: string, value: string, inRow = false): bo
   return !end && (inRow || offered(field, value));
 }
 
-// A short link as a long one says it. Where a unit stands by itself, what it belongs to is as it was
-// typed, so that "430 kg" beside "lb" stays what it is.
+// A short link in its long form. If a unit is by itself, its value is as typed, so that "430 kg"
+// beside "lb" stays what it is.
 function* spelledOut(said: [string, string][], fields: Field[]): Generator<[string, string]> {
   const keys = new Set(said.map(([key]) => key));
   for (const [key, value] of said) {

@@ -1,4 +1,4 @@
-// Rows of a list: added, removed, moved, copied, and all of them put in at once from a table.
+// Rows of a list: added, removed, moved, copied, and all entered at once from a table.
 import type { Field } from '../core/contract';
 import { fillDefaults } from './fill';
 import { carriesUnit, preferredUnit, splitUnit } from './units';
@@ -30,13 +30,13 @@ export function copyRow(values: Values, list: string, from: number, to: number):
   for (const row of [from, to]) putRow(values, list, row, copied);
 }
 
-// A cell as it was read, with the unit that its column names.
+// A cell as read, with its column's unit.
 export interface Cell {
   text: string;
   unit?: string;
 }
 
-// A whole table in place of the list. A bare number keeps the unit it was read in.
+// Replaces the list with a whole table. A bare number keeps the unit it was read in.
 export function putTable(values: Values, list: string, field: Field, table: Map<string, Cell>[]): void {
   for (const key of [...values.keys()]) if (key.startsWith(`${list}.`)) values.delete(key);
   if (!field.row_names) values.set(`${list}.rows`, String(table.length));

@@ -1,4 +1,4 @@
-// The unit of each figure: the one typed with it, else the one picked, else the one preferred.
+// The unit of each figure: the one typed with it, else the one picked, else the preferred one.
 import type { Field } from '../core/contract';
 import { leaves, plain, text } from './values';
 import type { Form, Values } from './values';
@@ -19,12 +19,12 @@ export function withItsUnit(values: Values, path: string, field: Field): string 
   return bare ? withUnit(typed, unitOf(values, path, field)) : typed;
 }
 
-// Does the typed text bring its own unit? An exponent's e is not one.
+// Does the typed text include its own unit? An exponent's e is not one.
 export function carriesUnit(typed: string): boolean {
   return /[\p{L}"'″′”’°%]/u.test(typed.replace(/(\d)e(?=[+-]?\d)/i, '$1'));
 }
 
-// A unit such as "/32 in" finishes a fraction; one that is already written is not written twice.
+// A unit such as "/32 in" completes a fraction; one already written is not repeated.
 export function withUnit(typed: string, unit: string): string {
   if (!unit.startsWith('/')) return `${typed} ${unit}`;
   const [denominator = '', ...rest] = unit.split(' ');

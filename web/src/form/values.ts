@@ -11,7 +11,7 @@ export interface Form {
   example: boolean; // still holds figures of the worked example
 }
 
-// Who holds the form that is open; the watchers are called after each drawing.
+// The owner of the open form; the watchers are called after each drawing.
 export interface FormHolder {
   readonly form: Form;
   readonly watchers: Set<() => void>;
@@ -23,8 +23,8 @@ export function text(values: Values, path: string): string {
   return values.get(path) ?? '';
 }
 
-// What was typed, as it may stand among other words: without marks that would turn those round (or
-// half characters, which are no text), and set apart where it runs from right to left.
+// What was typed, made safe among other words: without marks that would reverse those (or half
+// characters), and isolated if it runs from right to left.
 export function plain(typed: string): string {
   const kept = typed.slice(0, LONGEST).replace(/[\p{Cs}\u202a-\u202e\u2066-\u2069]/gu, '').trim();
   return /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/.test(kept) ? `\u2068${kept}\u2069` : kept;

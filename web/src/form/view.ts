@@ -7,10 +7,10 @@ import { carriesUnit, unitOf, withUnit } from './units';
 import { leaves, plain, rowName, rows, text } from './values';
 import type { Form } from './values';
 
-// What the form needs of whoever holds it.
+// What the form needs of its host.
 export interface FormHost {
   readonly form: Form;
-  readonly emptied: Form | undefined; // to bring back what was emptied, removed or written over
+  readonly emptied: Form | undefined; // to undo emptying, removing or overwriting
   readonly asking: { readonly answer: Answer | undefined; readonly summary: Problem[]; problem(path: string): string };
   readonly rows: RowsHost;
   typed(path: string, value: string): void;
@@ -22,7 +22,7 @@ export interface FormHost {
   draw(): void;
 }
 
-// Lists: their rows, and the panel through which a whole table goes into one.
+// Lists: their rows, and the panel that reads a whole table into one.
 export interface RowsHost {
   readonly unfolded: Set<string>; // rows, by their paths
   readonly panel: { readonly list: string; draw(): unknown } | undefined;
@@ -123,7 +123,7 @@ function entry(host: FormHost, field: Field, path: string) {
     </div>`;
 }
 
-// A typed unit counts before the picked one, so the picker shows it where it knows it.
+// A typed unit overrides the picked one, so the picker shows it if it has it.
 function unitShown(host: FormHost, field: Field, path: string, typed: string): string {
   if (carriesUnit(typed)) {
     const known = [...(field.units ?? [])].sort((a, b) => b.length - a.length)
@@ -201,7 +201,7 @@ function list(host: FormHost, field: Field, path: string) {
 
 const MANY = 30; // rows, and no more are drawn one by one
 
-// So many rows are edited as text; what is wrong with one is said here.
+// This many rows are edited as text; faults in one are shown here.
 function manyRows(host: FormHost, path: string, count: number) {
   const wrong = host.asking.answer?.problems.filter((problem) => problem.field.startsWith(`${path}.`)) ?? [];
   return html`
@@ -210,7 +210,7 @@ function manyRows(host: FormHost, path: string, count: number) {
     ${wrong.length > 10 ? html`<p class="error">${say('And # more.', wrong.length - 10)}</p>` : nothing}`;
 }
 
-// Folded, a row says in a line what is in it.
+// Folded, a row shows its content in one line.
 function listRow(host: FormHost, field: Field, path: string, row: number, count: number) {
   const name = rowName(field, row);
   const here = `${path}.${row}`;
@@ -255,7 +255,7 @@ function onFold(host: FormHost, row: string, { currentTarget }: Event): void {
   host.draw();
 }
 
-// What was pressed has moved or gone: the focus goes where it would be looked for.
+// What was pressed has moved or gone: the focus goes where the user would look for it.
 function focusRow(path: string, row: number, what: string): void {
   document.getElementById(idOf(`${path}.${row}`))?.querySelector<HTMLElement>(what)?.focus();
 }
@@ -275,7 +275,7 @@ function remove(host: FormHost, field: Field, path: string, row: number): void {
 
 // ---- parts of a field
 
-// What a label says beside its name: the unit, and whether the field may stay empty.
+// What a label says besides its name: the unit, and whether the field may stay empty.
 function aside(field: Field, unit = '') {
   const said = [unit, field.required || field.default ? '' : say('optional')].filter(Boolean);
   return said.length ? html` <span class="unit">(${said.join(', ')})</span>` : nothing;

@@ -1,5 +1,5 @@
-// What was last typed into a sheet, put aside without being asked, to be offered on return: a link
-// can be too long for the address, and a phone forgets its tabs.
+// What was last typed into a sheet, saved automatically, to be offered on return: a link can be too
+// long for the address, and a phone forgets its tabs.
 import { rememberDraft } from '../core/remember';
 import type { FormHolder, Values } from '../form/values';
 import { contentOf, linkOf, newId, textOf } from './record';
@@ -7,8 +7,8 @@ import { all, keepDraft } from './store';
 
 const PAUSE = 700; // ms without a change
 
-// Follows the form that is open. A form counts from its first change on: one that was only opened is
-// still where it came from.
+// Follows the open form. A form counts from its first change: one only opened is still where it
+// came from.
 export function watch(holder: FormHolder): void {
   let seen: Values | undefined;
   let known = '';

@@ -1,5 +1,5 @@
-// Kept forms as one file, to be taken to another device or put aside. A file is a stranger's text:
-// it is checked from end to end before any of it is kept.
+// Saved forms as one file, for another device or as a copy. A file is a stranger's text: all of it
+// is checked before any of it is saved.
 import type { Description } from '../core/contract';
 import { say } from '../core/language';
 import { newId, strangers, upgraded } from './record';
@@ -71,7 +71,7 @@ function fromLink(form: unknown): unknown {
   return typeof link === 'string' ? upgraded(form as KeptAsLink) : form;
 }
 
-// Anything that is not just as it would have been saved is refused, with its place and what it is.
+// Anything not exactly as this page would have saved it is refused, with its place and what it is.
 function checked(form: unknown, place: string, description: Description): Kept {
   const found = object(form);
   if (!found) throw refusal(say('# is not a form.', place));

@@ -1,4 +1,4 @@
-// The panel "Kept on this device": what is kept, under which name, and in and out by file.
+// The panel "Kept on this device": what is saved, under which name, and import and export by file.
 import { html, nothing, render } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
 import type { Description } from '../core/contract';
@@ -11,7 +11,7 @@ import { contentOf, linkOf, newId, textOf } from './record';
 import type { Draft, Kept } from './record';
 import { all, keep, onChange, remove } from './store';
 
-// What the panel needs of whoever opens it.
+// What the panel needs of its host.
 export interface KeepHost extends FormHolder {
   readonly description: Description;
   openKept(link: string): void;
@@ -32,7 +32,7 @@ class Panel {
 
   constructor(private readonly host: KeepHost, private readonly close: () => void) {
     onChange((elsewhere) => {
-      if (elsewhere) this.quiet(); // what was said of it may not hold any more
+      if (elsewhere) this.quiet(); // what was said of it may no longer be true
       this.read();
     });
     host.watchers.add(() => { if (this.shown() && this.sheet !== host.form.sheet.id) this.draw(); });
@@ -65,7 +65,7 @@ class Panel {
     if (this.shown()) this.draw();
   }
 
-  // Does it, and says what came of it. What cannot be done is a sentence too.
+  // Does it, and reports the result. A failure is a sentence too.
   private async act(work: () => Promise<string> | string, undo?: () => Promise<string>): Promise<void> {
     this.undo = undefined;
     try {

@@ -1,5 +1,5 @@
-// A form that is kept: the text of each field under its path, as a link may hold it too, so that the
-// same gate checks it when it is opened.
+// A saved form: the text of each field under its path, as in a link, so that the same code checks
+// it when it is opened.
 import type { Description } from '../core/contract';
 import { fromFragment, toFields } from '../form/link';
 import type { Form } from '../form/values';
@@ -16,7 +16,7 @@ export interface Kept extends Draft {
   made: string;
 }
 
-// What the first version kept, in its store and in its files: the link in one text.
+// What the first version saved, in its store and in its files: the link as one text.
 export interface KeptAsLink {
   id: string;
   name: string;
@@ -34,7 +34,7 @@ export function contentOf(form: Form): Pick<Kept, 'sheet' | 'fields'> {
   return { sheet: form.sheet.id, fields: toFields(form) };
 }
 
-// To see whether two hold the same.
+// To see whether two are the same.
 export function textOf({ sheet, fields }: Pick<Kept, 'sheet' | 'fields'>): string {
   return JSON.stringify([sheet, fields]);
 }
@@ -43,7 +43,7 @@ export function linkOf({ sheet, fields }: Pick<Kept, 'sheet' | 'fields'>): strin
   return `#${sheet}?${new URLSearchParams(Object.entries(fields))}`;
 }
 
-// What the sheet has no place for; undefined where there is no such sheet here.
+// What the sheet has no place for; undefined if there is no such sheet here.
 export function strangers(record: Pick<Kept, 'sheet' | 'fields'>, description: Description): string[] | undefined {
   const opened = fromFragment(linkOf(record), description);
   return opened?.form.sheet.elsewhere ? undefined : opened?.ignored;

@@ -1,5 +1,5 @@
-// What is kept on this device, in the browser's own database. Each write is one transaction: after a
-// kill, at whatever moment, the old is there or the new, and never a half.
+// What is saved on this device, in the browser's own database. Each write is one transaction: after
+// a kill at any moment there is the old or the new, never half of it.
 import { openDB } from 'idb';
 import type { DBSchema, IDBPDatabase } from 'idb';
 import { say } from '../core/language';
@@ -14,7 +14,7 @@ interface Shelves extends DBSchema {
 const VERSION = 2;
 const DRAFTS_OF_A_SHEET = 3;
 
-// Said to the person as it stands.
+// Shown to the user as it is.
 export class Refusal extends Error {}
 
 let database: Promise<IDBPDatabase<Shelves>> | undefined;
@@ -22,7 +22,7 @@ const listeners = new Set<(elsewhere: boolean) => void>();
 const others = 'BroadcastChannel' in globalThis ? new BroadcastChannel('treadwater-kept') : undefined;
 others?.addEventListener('message', () => listeners.forEach((listener) => listener(true)));
 
-// Calls back whenever something was kept or deleted, here or elsewhere: in another tab.
+// Calls back whenever something was saved or deleted, here or in another tab.
 export function onChange(listener: (elsewhere: boolean) => void): void {
   listeners.add(listener);
 }
@@ -48,7 +48,7 @@ export async function remove(shelf: 'kept' | 'drafts', id: string): Promise<void
   changed();
 }
 
-// The last few of each sheet stay, the newest of them to be offered on return.
+// The last few of each sheet are kept; the newest is offered on return.
 export async function keepDraft(draft: Draft): Promise<void> {
   await attempt(async (shelves) => {
     const tx = shelves.transaction('drafts', 'readwrite');
@@ -97,7 +97,7 @@ function open(): Promise<IDBPDatabase<Shelves>> {
         }
       },
       blocked: () => reject(new Refusal(say('Another tab still holds an older version of this page. Close it, and try again.'))),
-      blocking: forget, // a newer version wants to bring the shelves up to date: let it
+      blocking: forget, // a newer version wants to upgrade the database: let it
       terminated: forget,
     }).then(resolve, reject);
   });

@@ -1,6 +1,6 @@
-// From the lines of a table to the rows of a list: which column is which field, by the names that the
-// core gives, and what had to be left out. Nothing is guessed: a cell goes to its field as it stands,
-// and the core says what it cannot read.
+// Turns the lines of a table into the rows of a list: which column is which field, by the core's
+// names, and what had to be left out. Nothing is guessed: a cell goes to its field unchanged, and
+// the core says what it cannot read.
 import type { Field } from '../core/contract';
 import type { Plural, Say } from '../core/language';
 import type { Cell } from '../form/rows';
@@ -59,7 +59,7 @@ export function headsOf(cells: string[], list: Field): (Head | undefined)[] {
   return heads;
 }
 
-// A first line that names columns: two of them, or one and no figure in sight.
+// A first line that names columns: two of them, or one and no figures.
 export function named(cells: string[], list: Field): number {
   const found = headsOf(cells, list).filter(Boolean).length + (rowColumn(cells, list) < 0 ? 0 : 1);
   return found > 1 || (found && !cells.some((cell) => /\d/.test(cell))) ? found : 0;
@@ -97,7 +97,7 @@ export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: num
     if (place >= most) return void over++;
     const row = new Map<string, Cell>();
     if (cells.slice(width).some(Boolean)) {
-      // Which cell is which can no longer be told: the row is kept by its name alone, to be seen.
+      // It is no longer clear which cell is which: the row is kept by its name alone, to be seen.
       odd.push(i + 1 + (hasHead ? 1 : 0));
       const name = fields.find(({ kind }) => kind === 'text');
       if (name) row.set(name.id, { text: cells.find(Boolean) ?? '' });
@@ -121,7 +121,7 @@ export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: num
   return { rows, count, columns: heads.flatMap((head) => (head ? [head.unit ? `${head.field.label} (${head.unit})` : head.field.label] : [])), remarks };
 }
 
-// Without a first line of names the columns stand in the order of the form.
+// Without a first line of names the columns are in the form's order.
 function headless(fields: Field[], which: number): (Head | undefined)[] {
   const heads: (Head | undefined)[] = fields.map((field) => ({ field }));
   if (which === 0) heads.unshift(undefined);

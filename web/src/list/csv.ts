@@ -1,4 +1,4 @@
-// Tables as text, by papaparse: read with whatever parts their columns, and written.
+// Tables as text, by papaparse: read with any separator, and written.
 import Papa from 'papaparse';
 import type { Say } from '../core/language';
 
@@ -10,7 +10,7 @@ export interface Lines {
 // The comma comes last: it may be a decimal one.
 const PARTED_BY = ['\t', ';', '|', ','];
 
-// `known` says how many of a line's cells are names of columns: that tells most surely what parts them.
+// `known` says how many of a line's cells are column names: the surest sign of the separator.
 export function read(text: string, known: (cells: string[]) => number, say: Say): Lines {
   const plain = text.replace(/^\uFEFF/, '');
   let best = ',';
@@ -44,7 +44,7 @@ export function write(columns: string[], rows: string[][]): string {
   return Papa.unparse({ fields: columns, data: rows }, { delimiter: ';', newline: '\n' });
 }
 
-// For a spreadsheet: what it would take for a formula is kept from being one.
+// For a spreadsheet: anything it would take for a formula is defused.
 export function forSpreadsheet(columns: string[], rows: string[][]): string {
   return Papa.unparse({ fields: columns, data: rows }, { escapeFormulae: true });
 }

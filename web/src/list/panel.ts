@@ -7,7 +7,7 @@ import type { Read } from './columns';
 import { read, write } from './csv';
 import type { ListParts } from './parts';
 
-// What the panel needs of whoever opens it.
+// What the panel needs of its host.
 export interface PanelHost {
   readonly values: Values; // of the form that is open
   draw(): void;
@@ -19,7 +19,7 @@ const LARGEST = 8e6; // characters
 const LONG = 20000;
 const SHOWN = 3;
 
-// What stands in the text area, and what it reads as.
+// The content of the text area, and what it reads as.
 export class Panel {
   text = '';
   said = ''; // about a file
@@ -77,7 +77,7 @@ export class Panel {
     this.host.draw();
   }
 
-  // The list as it stands, a line for each row.
+  // The current list, one line per row.
   private asText(): string {
     const { rows, rowName, withItsUnit } = this.parts;
     const { values } = this.host;

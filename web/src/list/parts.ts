@@ -1,5 +1,5 @@
-// What the panel that reads tables is handed by the page. It does not import it: what two chunks import
-// would become a third one, to be waited for before the first answer.
+// What the page passes to the panel that reads tables. The panel does not import it: what two
+// chunks import becomes a third, which the first answer would wait for.
 import type { html, nothing } from 'lit/html.js';
 import type { live } from 'lit/directives/live.js';
 import type { plural, say } from '../core/language';

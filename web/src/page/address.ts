@@ -1,4 +1,4 @@
-// The form in the page's own address, so that it is still there after a reload, and can be handed on.
+// The form in the page's own address, so that it survives a reload and can be passed on.
 import type { Description } from '../core/contract';
 import { linked } from '../core/language';
 import { toLink } from '../form/link';
@@ -20,7 +20,7 @@ export function putInAddress(form: Form, description: Description): void {
   const to = example ? bare : link.length > LONGEST ? `#${id}` : link;
   try {
     if (to !== location.hash) history.replaceState(null, '', to);
-  } catch { /* some browsers allow only so many changes in a while; the next one catches up */ }
+  } catch { /* some browsers limit the rate of changes; the next one catches up */ }
 }
 
 // Back returns to the form that is left.

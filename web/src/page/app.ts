@@ -1,6 +1,6 @@
-// The page's one piece of moving state: the form that is open, and what a person does to it. Beside it
-// are what the core answers (asking.ts), the rows of lists (rows.ts), how a form begins (opening.ts)
-// and how all of it looks (drawing.ts).
+// The page's one piece of changing state: the open form, and what the user does to it. Beside it
+// are the core's answers (asking.ts), the rows of lists (rows.ts), how a form begins (opening.ts)
+// and how it all looks (drawing.ts).
 import { holdTo } from '../answer/view';
 import type { AnswerHost } from '../answer/view';
 import type { Description } from '../core/contract';
@@ -17,16 +17,16 @@ import { draftOf, emptied, exampleOf, openingOf, untouched, withTheirs } from '.
 import { Rows } from './rows';
 
 const RECOMPUTE = 120; // ms after a keystroke
-const SETTLED = 900; // ms without one: say what is wrong, and announce the answer
+const SETTLED = 900; // ms without one: show what is wrong, and announce the answer
 const SAVED = 50; // ms after the answer to a keystroke: the address follows, once the words are on the screen
 
 export class App implements FormHolder, FormHost, AnswerHost {
   form!: Form;
   notes: string[] = []; // about the link that was opened
   spoken = ''; // what a screen reader is told
-  emptied: Form | undefined; // to bring back what was emptied, removed or written over
+  emptied: Form | undefined; // to undo emptying, removing or overwriting
   choosing = false; // on a phone: the list of sheets is open
-  offer = ''; // when something was typed that may be gone on with
+  offer = ''; // when something that can be resumed was typed
   formOnly = true; // at the very start the form is drawn first, and the answer a moment later
   readonly watchers = new Set<() => void>(); // told of each drawing
   readonly asking: Asking;
@@ -80,7 +80,7 @@ export class App implements FormHolder, FormHost, AnswerHost {
     });
   }
 
-  // A form that was kept. Back returns to the one that was left.
+  // A saved form. Back returns to the previous one.
   openKept(link: string): void {
     this.#flush();
     leaveStep();
@@ -90,7 +90,7 @@ export class App implements FormHolder, FormHost, AnswerHost {
     navigateTo('form');
   }
 
-  // What was typed before, put aside without being asked.
+  // What was typed before, saved automatically.
   async openDraft(): Promise<void> {
     const { id } = this.form.sheet;
     try {
@@ -111,7 +111,7 @@ export class App implements FormHolder, FormHost, AnswerHost {
     navigateTo('form');
   }
 
-  // Every sheet comes; the same form goes on beside them.
+  // Every sheet loads; the same form stays open.
   widen(): Promise<void> {
     return this.#engine.widen().then(() => {
       setTimeout(() => this.asking.warm(this.form));
@@ -131,7 +131,7 @@ export class App implements FormHolder, FormHost, AnswerHost {
     else this.draw();
   }
 
-  // The same form goes on in another language, which a person chose or a link asks for.
+  // The same form in another language, chosen by the user or by a link.
   async speak(wanted: string): Promise<boolean> {
     const spoken = await speak(wanted);
     if (spoken) {
@@ -224,7 +224,7 @@ export class App implements FormHolder, FormHost, AnswerHost {
     navigateTo('form');
   }
 
-  // Takes the example's figures out and leaves the person's own.
+  // Removes the example's figures and leaves the user's own.
   ownFigures(): void {
     this.#flush();
     const fresh = emptied(this.form, this.description);

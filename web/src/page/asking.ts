@@ -1,5 +1,5 @@
-// Asks the core about the form that is open, and holds its answer. A long one is worked out elsewhere
-// and comes when it comes, unless something else is asked before.
+// Asks the core about the open form, and holds its answer. A long one is calculated elsewhere and
+// arrives later, unless something else is asked first.
 import type { Working } from '../answer/view';
 import type { Answer, Input, Problem } from '../core/contract';
 import { today } from '../core/dates';
@@ -9,7 +9,7 @@ import { toInput } from '../form/fill';
 import { leaves, text } from '../form/values';
 import type { Form } from '../form/values';
 
-const LATE = 200; // ms without an answer: say that it is being worked out
+const LATE = 200; // ms without an answer: say that it is being calculated
 
 export interface AskingOwner {
   draw(): void;
@@ -18,7 +18,7 @@ export interface AskingOwner {
 
 export class Asking {
   answer: Answer | undefined; // undefined: none yet, or the core itself failed
-  working: Working | undefined; // a long answer is on its way, and the one here is the former
+  working: Working | undefined; // a long answer is on its way, and the one here is the previous one
   summary: Problem[] = []; // what the Check button found, until it is put right
 
   #visited = new Set<string>(); // fields that the person has been at
@@ -42,13 +42,13 @@ export class Asking {
     else this.#take(this.#answerTo(form));
   }
 
-  // A core takes longest for what it is asked first. A slow phone has that behind it before the next
-  // keystroke.
+  // The core's first answer takes longest. A slow phone gets that over before the next keystroke.
   warm(form: Form): void {
     if (!form.sheet.long && !form.sheet.elsewhere) this.#answerTo(form);
   }
 
-  // What is typed into a sheet of long answers makes the one on its way worthless, before it is asked again.
+  // Typing into a sheet with long answers makes the one on its way worthless, before the next is
+  // asked for.
   expect(): void {
     this.#drop();
     this.#wait();

@@ -1,8 +1,8 @@
-// Keeps the page on the device, and offers a new version without pressing it on anybody.
+// Keeps the page on the device, and offers a new version without forcing it on anybody.
 
 export interface Keeping {
-  kept: boolean; // works with no connection from now on
-  fresh: (() => void) | undefined; // switches to the version that waits
+  kept: boolean; // works offline from now on
+  fresh: (() => void) | undefined; // switches to the waiting version
 }
 
 export function keepOffline(changed: (now: Keeping) => void): void {
@@ -29,5 +29,5 @@ export function keepOffline(changed: (now: Keeping) => void): void {
     registration.addEventListener('updatefound', () => {
       registration.installing?.addEventListener('statechange', () => offer(registration));
     });
-  }).catch(() => { /* the page works all the same while there is a connection */ });
+  }).catch(() => { /* the page still works while there is a connection */ });
 }

@@ -1,4 +1,4 @@
-// The form that a link opens, or that a sheet begins with; and what is to be said of it.
+// The form that a link opens, or that a sheet begins with; and what to say about it.
 import type { Description, Input, Sheet } from '../core/contract';
 import { say } from '../core/language';
 import { recall, recallDraft } from '../core/remember';
@@ -10,10 +10,10 @@ import type { Form, Values } from '../form/values';
 export interface Opening {
   form: Form;
   notes: string[]; // about the link
-  offer: string; // when something was typed that may be gone on with
+  offer: string; // when something that can be resumed was typed
 }
 
-// Nothing where the sheet is one that the module of a first visit knows by name only.
+// Nothing if the first visit's module knows the sheet by name only.
 export function openingOf(link: string, description: Description): Opening | undefined {
   const { sheets } = description;
   const opened = fromFragment(link, description);
@@ -31,7 +31,7 @@ export function exampleOf(description: Description, sheet = description.sheets[0
   return { sheet, values: untouched(description, sheet, '', true), way: '', example: !!sheet.example };
 }
 
-// The link to what was last typed into a sheet, where it is still on this device.
+// The link to what was last typed into a sheet, if it is still on this device.
 export async function draftOf(sheet: string): Promise<string | undefined> {
   const { newest } = await import('../keep/draft').catch(() => { throw new Error(say('This part of the page did not load. Check the connection and try again.')); });
   return newest(sheet);

@@ -1,5 +1,5 @@
-// The buttons at the head of the page and below the answer, and the one panel that they open. What is in a panel
-// comes when it is first asked for.
+// The buttons at the top of the page and below the answer, and the one panel that they open. A
+// panel's content loads when first opened.
 import { say } from '../core/language';
 import type { App } from './app';
 

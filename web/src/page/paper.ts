@@ -1,6 +1,6 @@
-// What is on paper only: what was typed, in a few lines and a table for each list, in place of the form;
-// and the link as a code. Made when the printer asks, and gone when it has done. All of it is brought
-// onto one page of A4 where that can be read.
+// What is only on paper: the input, in a few lines and a table for each list, in place of the form;
+// and the link as a QR code. Made for the printer, and removed afterwards. Everything goes on one
+// page of A4 if that is legible.
 import { html, nothing, render } from 'lit/html.js';
 import type { Field } from '../core/contract';
 import { say } from '../core/language';
@@ -49,9 +49,9 @@ const SIZES = Array.from({ length: 15 }, (_, step) => 9.5 - step / 4); // pt
 
 const SECOND_PAGE = 8; // pt, where one page is not enough
 
-// As large as all of it fits on one page, or on more than one in a size to be read with ease. No layout
-// for paper can be asked of a browser, so for a moment the screen has the paper's styles. The code
-// stands beside what was typed, or at the end, wherever it leaves the text larger.
+// As large as fits on one page, or on several in an easily read size. A browser cannot be asked for
+// the layout on paper, so for a moment the screen has the paper's styles. The code stands beside
+// what was typed, or at the end, wherever it leaves the text larger.
 function fit(link: HTMLElement | undefined): void {
   const root = document.documentElement;
   const px = 96 / 25.4;

@@ -1,4 +1,4 @@
-// On paper nothing can be opened, so what is folded on the screen is unfolded for the printer.
+// Paper cannot be unfolded, so what is folded on the screen is unfolded for the printer.
 export function openForPrint(): void {
   const opened: HTMLDetailsElement[] = [];
   addEventListener('beforeprint', () => {

@@ -3,8 +3,8 @@
 import qrcode from 'qrcode-generator';
 import { say } from '../core/language';
 
-// What is easily read from a screen or from paper at arm's length: the better of the two corrections
-// where it is not too fine, the other one a little finer.
+// Sizes easily read from a screen or paper at arm's length: the stronger error correction if it is
+// not too fine, otherwise the weaker one, a little finer.
 const FINENESS = [['M', 81], ['L', 117]] as const;
 const QUIET = 4; // modules of white round it, as the standard asks
 const MODULE = 0.4; // mm on paper

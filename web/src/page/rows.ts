@@ -1,5 +1,5 @@
-// Rows of the form's lists: which are unfolded, what is done to them, and the panel through which a
-// whole table goes into one.
+// Rows of the form's lists: which are unfolded, what is done to them, and the panel that reads a
+// whole table into one.
 import { html, nothing } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
 import { folding } from '../answer/blocks/table';
@@ -56,7 +56,7 @@ export class Rows implements RowsHost, PanelHost {
     for (const row of this.unfolded) if (row.startsWith(`${list}.`)) this.unfolded.delete(row);
   }
 
-  // The rows before a new one fold up, so that it is not far to go.
+  // The rows before a new one fold up, so that it is near.
   add(list: string, field: Field): void {
     this.#fold(list);
     this.unfolded.add(`${list}.${rows(this.values, list, field)}`);

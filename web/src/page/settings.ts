@@ -1,5 +1,5 @@
-// The panel "Settings": what stays a person's own on every sheet and visit. How the page looks is
-// put on its root element here and, before it is first drawn, by public/look.js.
+// The panel "Settings": the user's choices for every sheet and visit. The page's look is set on its
+// root element here and, before it is first drawn, by public/look.js.
 import { html, nothing, render } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
 import type { Choice, Field } from '../core/contract';
@@ -45,7 +45,7 @@ function panel(app: App, close: () => void) {
     </section>`;
 }
 
-// Each in its own words, for whoever cannot read the others.
+// Each in its own language, for those who cannot read the others.
 const languages = (): Choice[] => Object.entries(LANGUAGES).map(([value, label]) => ({ value, label }));
 
 // A field that the sheets share: what is chosen here is in the form that is open, and in later ones.

@@ -1,5 +1,5 @@
-// The panel "Share": the link to the sheet as it is filled in, as a code for another phone's camera, and
-// the two lines that put the sheet into a page of one's own.
+// The panel "Share": the link to the filled-in sheet, as a QR code for another phone's camera, and
+// the two lines that put the sheet on a page of one's own.
 import { html, nothing, render } from 'lit/html.js';
 import { copy, copyButton } from '../answer/copy-button';
 import { say } from '../core/language';
@@ -58,11 +58,11 @@ function lines(app: App): string {
   return `<script src="${new URL('embed.js', location.href)}" async></script>\n<treadwater-sheet sheet="${sheet}"${preset}></treadwater-sheet>`;
 }
 
-// By whatever the device sends things with; where that fails, the link is copied.
+// By the device's own share function; if that fails, the link is copied.
 async function send(button: HTMLElement, url: string): Promise<void> {
   try {
     await navigator.share({ url });
   } catch (reason) {
-    if ((reason as Error).name !== 'AbortError') await copy(button, url); // not the person's own "no"
+    if ((reason as Error).name !== 'AbortError') await copy(button, url); // not the user's own "no"
   }
 }

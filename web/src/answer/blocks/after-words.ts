@@ -1,5 +1,5 @@
-// A picture takes a slow phone longer than the words it stands among. So the words of a new answer are
-// shown first, beside the picture that is there, and the new picture right after them.
+// A slow phone takes longer to draw a picture than the words around it. So the words of a new
+// answer come first, beside the old picture, and the new picture right after them.
 import { AsyncDirective, directive } from 'lit/async-directive.js';
 import { noChange } from 'lit/html.js';
 

@@ -1,4 +1,4 @@
-// What the chart and the map share: axes, and marks that say "you are here".
+// Shared by the chart and the map: axes, and "you are here" marks.
 import { html, svg } from 'lit/html.js';
 import { decimals } from '../../core/language';
 
@@ -18,7 +18,7 @@ export function placed(marks: Mark[]): Required<Mark>[] {
   return marks.filter(({ x, y }) => x !== undefined && y !== undefined) as Required<Mark>[];
 }
 
-// Marks are told apart by shape. The paths lie round 0 0, and serve the canvas as well.
+// Marks differ by shape. The paths are centred on 0 0, and the canvas uses them too.
 const SHAPES = [
   'M0 -6.5A6.5 6.5 0 0 1 0 6.5A6.5 6.5 0 0 1 0 -6.5Z',
   'M-6 -6H6V6H-6Z',
@@ -44,7 +44,7 @@ export function here(mark: number, x = 0, y = 0) {
   return svg`<g class="here" transform="translate(${x} ${y})"><path d=${shapeOf(mark)}></path><circle r="2"></circle></g>`;
 }
 
-// Few enough figures to be read, and a minus sign as it is printed.
+// Few enough figures to read, and a proper minus sign.
 export function plain(value: number, digits = 3): string {
   return decimals(String(Number(value.toPrecision(digits)))).replace('-', '\u2212');
 }

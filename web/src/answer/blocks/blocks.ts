@@ -1,4 +1,4 @@
-// One file for each kind of block. A kind that this page does not know is left out.
+// One file for each kind of block. Unknown kinds are left out.
 import { nothing } from 'lit/html.js';
 import type { Block } from '../../core/contract';
 import { chart } from './chart';

@@ -1,5 +1,5 @@
-// What a chart is, and what its picture is handed. The picture does not import it: what two chunks
-// import would become a third one, to be waited for before the first answer.
+// What a chart is, and what its picture is passed. The picture does not import it: what two chunks
+// import becomes a third, which the first answer would wait for.
 import type { Block } from '../../core/contract';
 import type { Axis, Mark } from './axes';
 

@@ -1,13 +1,13 @@
-// Curves with their bands, and where the person stands among them. The picture is for the eye only:
-// the sentence above it and the table behind it carry what it says. What draws it comes after the
-// first answer; its place is kept.
+// Curves with their bands, and the user's own point. The picture is only for the eye: the sentence
+// above it and the table behind it say the same. The code that draws it loads after the first
+// answer; its place is reserved.
 import { html, nothing, svg } from 'lit/html.js';
 import { say } from '../../core/language';
 import { marksKey, named, placed, plain, shapeOf } from './axes';
 import type { Chart, Look } from './chart-parts';
 import { grid } from './table';
 
-// Lines are told apart by their dashes, in the picture and in its key alike.
+// Lines differ by their dashes, in the picture and in its key.
 const DASHES = [[], [9, 5], [2, 4], [9, 4, 2, 4], [16, 5]];
 
 const look: Look = {
@@ -20,7 +20,7 @@ const look: Look = {
 
 export function chart(one: Chart) {
   const { id, title, text, x, y, series, marks, columns, rows } = one;
-  import('./plot').catch(() => { /* no connection: the sentence and the table are here all the same */ });
+  import('./plot').catch(() => { /* no connection: the sentence and the table are here anyway */ });
   return html`
     <h3 id="chart-${id}">${title}</h3>
     ${text ? html`<p>${text}</p>` : nothing}

@@ -1,6 +1,5 @@
-// Shapes to scale, in the block's own unit, with what each one is written under them. Where one of them
-// is a thing that everybody carries, the drawing can be brought to true size by holding a real one to
-// the screen.
+// Shapes to scale, in the block's own unit, with their names below. If one of them is a thing that
+// everybody carries, holding a real one to the screen brings the drawing to true size.
 import { html, nothing, svg } from 'lit/html.js';
 import type { Block } from '../../core/contract';
 import { recallScale, rememberScale } from '../../core/remember';
@@ -57,7 +56,7 @@ export function drawing({ id, title, text, width, height, shapes }: Drawing) {
     </figure>`;
 }
 
-// While it is open the picture is as wide as the slide says; what does not fit can be scrolled to.
+// While it is open the slider sets the picture's width; what does not fit can be scrolled to.
 function toTrueSize(event: Event, across: number): void {
   const details = (event.target as Element).closest('details')!;
   const picture = details.closest('figure')?.querySelector<HTMLElement>('.picture');

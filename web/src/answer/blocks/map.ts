@@ -168,8 +168,8 @@ function listed({ title, y, xs, ys, values }: Map) {
   ]));
 }
 
-// Which of so many to take, at most so many, evenly: from one end to the other, or by a share of a
-// step within the ends.
+// Which to take, at most a given number, evenly spaced: from end to end, or a share of a step
+// inside the ends.
 function spread(count: number, most: number, within: number): number[] {
   const taken = Math.min(count, most);
   const step = (count - 1) / Math.max(taken - 1 + 2 * within, 1);

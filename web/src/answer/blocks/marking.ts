@@ -1,6 +1,6 @@
-// The text on a sidewall, laid round an arc of one; a part shows its meaning when it is tapped or
-// comes into focus. The same as a list is below. Where the text is too long to stay legible on a
-// phone, there is only the list.
+// The text on a sidewall, laid along an arc; a part shows its meaning when tapped or focused. The
+// same is below as a list. If the text is too long to stay legible on a phone, there is only the
+// list.
 import { html, svg } from 'lit/html.js';
 import { keyed } from 'lit/directives/keyed.js';
 import type { Block } from '../../core/contract';
@@ -8,7 +8,7 @@ import { say } from '../../core/language';
 
 interface Stretch {
   text: string;
-  meaning: string; // empty: it only stands between the parts
+  meaning: string; // empty: only between the parts
 }
 
 interface Marking extends Block {
@@ -58,7 +58,7 @@ function layOut(stretches: Stretch[]): Sign[][] {
     for (const sign of text) {
       const word = words.at(-1)!;
       if (!sign.trim()) {
-        if (word.length) word.at(-1)!.sign += ' '; // not seen, but there for whoever searches or speaks the text
+        if (word.length) word.at(-1)!.sign += ' '; // invisible, but there for searching and screen readers
         words.push([]);
       } else {
         const apart = meaning && before !== of && stretches[before]?.meaning && word.length ? 2 * MARGIN : 0;
@@ -136,9 +136,9 @@ function picture(stretches: Stretch[], parts: Stretch[], rows: Sign[][]) {
     </figure>`;
 }
 
-// What is chosen lives in the drawing itself, which is made anew for another text. A screen reader
-// hears the meaning in the part's name, so the line below it need not be announced as well. All the
-// lines lie in one place, so that it is large enough for the longest of them.
+// The choice is kept in the drawing itself, which is made anew for another text. A screen reader
+// gets the meaning from the part's name, so the line below need not be announced too. All the lines
+// share one place, which is thus large enough for the longest.
 function choose({ currentTarget, target }: Event): void {
   const part = (target as Element).closest('[role=button]');
   if (!part) return;

@@ -1,5 +1,5 @@
-// The picture of a chart, on a canvas. It is drawn anew for other figures, another width, another
-// colour scheme, and in black for the printer.
+// The picture of a chart, on a canvas. It is redrawn for new figures, another width or colour
+// scheme, and in black for the printer.
 import uPlot from 'uplot';
 import type { Chart, Look } from './chart-parts';
 
@@ -76,7 +76,7 @@ class LinePlot extends HTMLElement {
   }
 }
 
-// In colours that the person chose for everything there is one ink only.
+// In forced colours there is only one ink.
 function inkOf(element: Element): Ink {
   const style = getComputedStyle(element);
   const forced = matchMedia('(forced-colors: active)').matches;
@@ -166,7 +166,7 @@ function reach(values: (number | null)[], pad: boolean): [number, number] {
   return !pad && least < most ? [least, most] : uPlot.rangeNum(least, most, 0.1, true) as [number, number];
 }
 
-// A canvas gives back any colour as #rrggbb, which takes an opacity at its end.
+// A canvas returns any colour as #rrggbb, to which an opacity can be appended.
 function faint(colour: string): string {
   const { fillStyle } = Object.assign(document.createElement('canvas').getContext('2d')!, { fillStyle: colour });
   return `${fillStyle}29`;

@@ -1,5 +1,5 @@
-// What a table can do once it is here: a long one is shown in part, looked through, sorted and picked
-// from; any of them is taken along for a spreadsheet.
+// What a table can do once this has loaded: a long one is shown in part, searched, sorted and
+// filtered; any can be saved for a spreadsheet.
 import { forSpreadsheet } from '../../list/csv';
 import type { Table, TableParts } from './table-parts';
 
@@ -38,7 +38,7 @@ class TableMore extends HTMLElement {
     this.#draw();
   }
 
-  // The rows that are wanted, in the order that is wanted.
+  // The rows wanted, in the order wanted.
   #rows(): string[][] {
     const { rows } = this.#table!;
     const place = this.#place();

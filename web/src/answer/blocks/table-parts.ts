@@ -1,4 +1,4 @@
-// What a table is, and what the element that comes later is handed: see chart-parts.ts.
+// What a table is, and what the element that loads later is passed: see chart-parts.ts.
 import type { html, nothing, render } from 'lit/html.js';
 import type { live } from 'lit/directives/live.js';
 import type { Block } from '../../core/contract';

@@ -1,4 +1,4 @@
-// A table of text. What more it can do comes later.
+// A table of text. The rest of what it can do loads later.
 import { html, nothing, render } from 'lit/html.js';
 import { live } from 'lit/directives/live.js';
 import { language, say } from '../../core/language';
@@ -13,23 +13,24 @@ const parts: TableParts = { html, nothing, render, live, folding, copyButton, sa
 
 export function table(one: Table) {
   const { title, text, columns, rows } = one;
-  import('./table-more').catch(() => { /* no connection: the first rows are here all the same */ });
+  import('./table-more').catch(() => { /* no connection: the first rows are here anyway */ });
   return html`
     <h3>${title}</h3>
     ${text ? html`<p>${text}</p>` : nothing}
     <table-more .parts=${parts} .table=${one}>${folding(title, columns, rows.slice(0, FIRST))}</table-more>`;
 }
 
-// Where it is too wide for the page, each row becomes a short list under its name (answer.css), so that
-// nothing of it lies outside the screen.
+// If it is too wide for the page, each row becomes a short list under its name (answer.css), so
+// that nothing is off the screen.
 export function folding(label: string, columns: string[], rows: string[][]) {
   const needed = columns.map((column, i) => rows.reduce((most, row) => Math.max(most, room(row[i])), word(column)) * 0.53 + 0.75)
     .reduce((sum, one) => sum + one, 0);
   return grid(label, columns, rows, WIDTHS.find((width) => needed <= width) ?? WIDTHS.at(-1));
 }
 
-// The first cell of a row names it. What is still wider than the page scrolls in a box of its own, which
-// the keyboard reaches too. The roles are named because a table laid out as lists would be none.
+// The first cell of a row names it. What is still wider than the page scrolls in a box of its own,
+// which the keyboard reaches too. The roles are explicit because a table laid out as lists would
+// lose them.
 export function grid(label: string, columns: string[], rows: string[][], needs = WIDTHS[0]) {
   return html`
     <div class="scroll needs-${needs}" role="group" aria-label=${label} tabindex="0">
@@ -47,7 +48,7 @@ function look(cell = ''): string {
   return cell.length < SHORT ? 'short' : cell.length > LONG ? 'long' : 'middle';
 }
 
-// The characters that a cell needs at least in one line.
+// The minimum characters a cell needs in one line.
 function room(cell = ''): number {
   return cell.length < SHORT ? cell.length : cell.length > LONG ? 30 : Math.max(word(cell), 14);
 }

@@ -1,4 +1,4 @@
-// What happens in turn: side by side where there is room, each step as wide as its share; one under
+// What happens in order: side by side if there is room, each step as wide as its share; one below
 // the other on a phone.
 import { html, nothing } from 'lit/html.js';
 import type { Block, Level } from '../../core/contract';
