@@ -6,7 +6,7 @@ namespace treadwater::stage {
 namespace {
 
 constexpr Source persistence{
-    "stage-persistence", "Treadwater's own weather chain (docs/method.md, Stage tyres)",
+    "stage-persistence", "Treadwater's own weather chain (docs/method.md, Tyres for the stages)",
     "the next stage leans on the last; no outside source", "2026", Standing::common_practice};
 
 constexpr Phrase names[weathers] = {Phrase("dry"),  Phrase("damp"),

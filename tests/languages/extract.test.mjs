@@ -12,7 +12,7 @@ test('C++: say, Phrase and plural, with parts that stand side by side as one', (
     say("On # the tyre "  // why
         /* and */ "carries #.",
         speed, load);
-    constexpr Phrase kWet{"wet", "of a road"};
+    constexpr Phrase kWet{"of a road\x04" "wet"};
     field.label = Phrase("Tread depth");
     Phrase{"Load"};
     say(worn ? Phrase("Replace it.") : Phrase("It may stay on."), depth);

@@ -1,6 +1,5 @@
 // Reads lines of {"sheet": ..., "input": {...}} and prints one answer a line, so that the same
-// inputs can be put to the native core and to the WebAssembly (parity.test.mjs). A line of
-// {"learn": "fr", "catalogue": {...}} teaches it a language.
+// inputs can be put to the native core and to the WebAssembly (parity.test.mjs).
 #include <iostream>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -12,10 +11,6 @@ int main() {
   std::cout << treadwater::json::describe() << '\n';
   for (std::string line; std::getline(std::cin, line);) {
     const auto asked = nlohmann::ordered_json::parse(line, nullptr, false);
-    if (asked.is_object() && asked.contains("learn")) {
-      treadwater::json::learn(asked["learn"].get<std::string>(), asked["catalogue"].dump());
-      continue;
-    }
     if (!asked.is_object() || !asked.contains("sheet") || !asked["sheet"].is_string()) return 1;
     std::cout << treadwater::json::answer(asked["sheet"].get<std::string>(), asked["input"].dump())
               << '\n';

@@ -1,5 +1,5 @@
 // Collects the sentences in the sources: every one after a marker, and nothing else.
-//   C++    say("…")   Phrase("…")   Phrase("…", "context")   plural("# stage", "# stages")
+//   C++    say("…")   Phrase("…")   Phrase("context\x04" "…")   plural("# stage", "# stages")
 //          Phrase takes braces as well, and a name before them: Phrase kWet{"…"}
 //   page   say('…')   plural('# row', '# rows')   and in index.html the elements with data-say
 // A marker without a literal is a declaration, or passes on what was marked elsewhere.
@@ -126,14 +126,13 @@ function phrasesAmong(tokens, markers, glue) {
     };
     whole(first.end);
     const second = is(first.end, ',') ? literal(tokens, first.end + 1, glue) : { there: false };
-    const phrase = { msgid: first.value };
+    const [msgid, msgctxt] = first.value.split('\u0004').reverse();
+    const phrase = { msgid };
+    if (msgctxt !== undefined) phrase.msgctxt = msgctxt;
     if (marker === 'plural') {
       if (!second.there) throw new Error(`plural(${JSON.stringify(first.value)} has no second form`);
       whole(second.end);
       phrase.msgid_plural = second.value;
-    } else if (marker === 'Phrase' && second.there) {
-      whole(second.end);
-      phrase.msgctxt = second.value;
     }
     phrases.push(phrase);
   });
