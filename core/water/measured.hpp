@@ -33,6 +33,39 @@ struct MeasuredOnsets {
 
 MeasuredOnsets measured_onsets();
 
+// Further tests and stops, to which nothing here was fitted: what the estimate is held against.
+// Where a source does not state its water, the depths are those that such tests use, and where not
+// its tread, the one that its words mean; the remark says so.
+//   onset       floated, straight and rolling: the speed to hold to is no higher
+//   afloat      said to float or threaten to, with its wheel locked, or in a bend: likewise
+//   not_afloat  stopped on its tyres, or stood in touch with the road: the central value is no
+//   lower,
+//               but in the two rows of `contradicts`
+struct OnsetEvidence {
+  enum class Says { onset, afloat, not_afloat };
+  std::string_view id;
+  Says says;
+  Length tread;
+  Length film;
+  Length film_to;  // as film where one depth is stated
+  Speed low;
+  Speed high;
+  std::optional<GaugePressure> pressure;
+  std::optional<Length> section_width;
+  bool contradicts;  // the central value lies below what it shows
+  std::string_view remark;
+  Source source;
+};
+
+struct OnsetEvidences {
+  const OnsetEvidence* first;
+  const OnsetEvidence* last;
+  const OnsetEvidence* begin() const { return first; }
+  const OnsetEvidence* end() const { return last; }
+};
+
+OnsetEvidences further_onsets();
+
 // How much water grooves of this depth clear, against those of a new 8 mm tread: a published test
 // (205/55 R16, 9 mm of water, 80 km/h) found 1, 0.80 and 0.55 at 8, 3 and 1.6 mm. Straight lines
 // between, 1 above 8 mm. Below 1.6 mm nobody measured: a straight line to `bare`, the caller's own
