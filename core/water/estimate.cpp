@@ -275,7 +275,7 @@ std::vector<double> drawn(const WetTyre& tyre, const Water::Depths& depths) {
 }  // namespace
 
 OnsetDraws::OnsetDraws(const WetTyre& tyre)
-    : sorted_kmh_(Dealt(drawn(tyre, tyre.water.all())).sorted()) {}
+    : sorted_kmh_(Dealt(drawn(tyre, tyre.film.all())).sorted()) {}
 
 Speed OnsetDraws::at_share(double share) const {
   return kilometres_per_hour(sorted_kmh_[rank_of(std::clamp(share, 0.0, 1.0))]);
@@ -287,7 +287,7 @@ double OnsetDraws::chance_of_floating(Speed speed) const {
 }
 
 std::optional<SpeedBand> aquaplaning_onset(const WetTyre& tyre) {
-  const Water& water = tyre.water;
+  const Water& water = tyre.film;
   if (water.none()) return std::nullopt;
   const std::vector<double> draws = drawn(tyre, water.at_low_end());
   auto [low, high] = Dealt(draws).at_ranks(rank_of(low_share), rank_of(high_share));
@@ -301,7 +301,7 @@ std::optional<SpeedBand> aquaplaning_onset(const WetTyre& tyre) {
 }
 
 SpeedBand onset_in_puddles(WetTyre tyre) {
-  tyre.water = Water::by_ruler(puddle);
+  tyre.film = Water::by_ruler(puddle);
   return *aquaplaning_onset(tyre);
 }
 
@@ -309,7 +309,7 @@ Water stricter(WetTyre tyre, const Water& one, const Water& other) {
   if (one.none()) return other;
   if (other.none()) return one;
   const auto low = [&](const Water& water) {
-    tyre.water = water;
+    tyre.film = water;
     return aquaplaning_onset(tyre)->low;
   };
   const Speed of_one = low(one);
@@ -320,7 +320,7 @@ Water stricter(WetTyre tyre, const Water& one, const Water& other) {
 
 bool counts_as_slick(const WetTyre& tyre) {
   return !(grooves_of(tyre, tyre.tread) >= least_tread_credited) &&
-         !(tyre.water.deep() < least_water_of_slick);
+         !(tyre.film.deep() < least_water_of_slick);
 }
 
 struct OnsetsInWater::Parts {

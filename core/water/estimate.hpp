@@ -64,7 +64,7 @@ struct WetTyre {
   Length tread;
   double groove_credit = 1.0;           // 1 a moulded tread, 0.5 a hand-cut slick, 0 a slick
   std::optional<Length> section_width;  // where not known, the band allows for 155 to 255 mm
-  Water water;
+  Water film;                           // above the tops of the texture
   Length texture;
 };
 

@@ -382,6 +382,13 @@ double twice_capacity(const patch::LoadLaw& law, Mass greatest, GaugePressure p)
   return patch::pressure_needed(law, greatest, patch::load_capacity(law, greatest, p)) / p;
 }
 
+std::optional<water::SpeedBand> onset_by_word(GaugePressure pressure, Length tread, double credit,
+                                              std::optional<Length> width,
+                                              standard::Wetness wetness, Length texture) {
+  return water::aquaplaning_onset(
+      {pressure, tread, credit, width, water::Water::by_word(wetness), texture});
+}
+
 std::optional<Speed> onset_model(int which, const water::OnsetConditions& conditions) {
   return water::onset_models().begin()[which].onset(conditions);
 }
@@ -589,6 +596,8 @@ constexpr Formula formulas[] = {
     {"onset_model_count", ask<onset_model_count>},
     SAME(water, clearing),
     SAME(water, aquaplaning_onset),
+    {"onset_by_word", ask<onset_by_word>},
+    SAME(standard, ruler_error_at),
     SAME(water, crossing_limits),
     SAME(water, judge_crossing),
     SAME(water, log2_of),

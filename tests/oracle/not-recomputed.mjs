@@ -15,12 +15,21 @@ const reasons = {
     'friction_surfaces', 'friction_rows', 'towing_rear_tyre', 'car_tyre_on_trailer', 'commercial_tyre_on_trailer', 'single_axle',
     'twin_axle', 'motorcycle_measuring_pressure', 'rain_words', 'find_rain_word', 'rain_word', 'road_surfaces', 'find_road_surface',
     'speed_row', 'find_speed_symbol', 'tread_laws', 'find_tread_law', 'least_pressure', 'measured_footprints', 'measured_stiffnesses',
-    'measured_onsets', 'thinnest_film', 'rubbers', 'find_rubber', 'find_warning_rule', 'find_tyre_kind',
+    'measured_onsets', 'further_onsets', 'wetness_word', 'find_wetness', 'thinnest_film', 'rubbers', 'find_rubber', 'find_warning_rule', 'find_tyre_kind',
   ],
   'what a sidewall says, read into a size or a law: tests/unit/sidewall_*.cpp, pressure_demand_test.cpp': ['nominal_size', 'laws_of', 'greatest_load', 'speed_symbol', 'vehicle_of', 'least_pressure_of'],
   'a rule of comparisons without arithmetic: tests/unit/car_test.cpp, fitment_test.cpp, air_test.cpp, grip_test.cpp, standard_test.cpp, tyre_check_test.cpp': [
     'in_season', 'crossing_figures', 'heat_of', 'repair', 'adequacy', 'may_be_mixed', 'match_on_axle', 'pressure_difference', 'tread_difference',
     'deeper_tread_in_front', 'even', 'wear_pattern', 'index_fits',
+  ],
+  'a part of the onset, which is recomputed as a whole': [
+    'rounded', 'held_tread', 'held_film', 'held_width', 'held_pressure', 'root', 'not_shallow', 'flooding', 'width_factor',
+    'pressure_factor', 'new_tyre_film_law', 'deep_cautious', 'risen', 'shallowness', 'grooves_hold', 'cautious_grooves',
+    'cautious_water', 'cautious_rise', 'at_ranks', 'sorted',
+  ],
+  'what water is given as, what is told of a band, and which of two is asked: tests/unit/onset_law_test.cpp': [
+    'by_ruler', 'between', 'shallow', 'middle', 'deep', 'reading_error', 'at_low_end', 'at_high_end', 'one_depth',
+    'floats_at_road_speed', 'told', 'held', 'onset_in_puddles', 'shallower_than_puddles', 'stricter', 'counts_as_slick',
   ],
   'the same draws or times as a function that is recomputed, in order: tests/unit/onset_draws_test.cpp, leak_test.cpp, tests/property': [
     'at_share', 'chance_of_floating', 'sorted_kmh', 'onset_map', 'friction', 'leak_curve',

@@ -170,7 +170,7 @@ TEST_CASE("no number: water") {
         water::WetTyre tyre;
         tyre.pressure = kilopascals(t.from(100.0, 300.0));
         tyre.tread = millimetres(t.from(0.0, 9.0));
-        tyre.water = millimetres(t.from(0.5, 20.0));
+        tyre.film = millimetres(t.from(0.5, 20.0));
         tyre.texture = millimetres(t.from(0.0, 2.0));
         tyre.section_width = millimetres(t.from(135.0, 300.0));
         const auto band = water::aquaplaning_onset(tyre);
@@ -179,7 +179,7 @@ TEST_CASE("no number: water") {
         water::WetTyre worst = tyre;
         if (std::isnan(worst.pressure.stored())) worst.pressure = kilopascals(0.0);
         if (std::isnan(worst.tread.stored())) worst.tread = millimetres(0.0);
-        if (std::isnan(worst.water.deep().stored())) worst.water = metres(1.0);
+        if (std::isnan(worst.film.deep().stored())) worst.film = metres(1.0);
         if (std::isnan(worst.texture.stored())) worst.texture = millimetres(0.0);
         if (std::isnan(worst.section_width->stored())) worst.section_width = millimetres(300.0);
         RC_ASSERT(band->low <= water::aquaplaning_onset(worst)->low);

@@ -47,7 +47,7 @@ WetTyre wet_tyre(Asked& in) {
   tyre.pressure = pressure(in);
   tyre.tread = in.of<Length>("tread");
   tyre.section_width = in.of<Length>("width", millimetres(205.0));
-  tyre.water = in.of<Length>("film");
+  tyre.film = in.of<Length>("film");
   tyre.texture = millimetres(0.7);
   return tyre;
 }

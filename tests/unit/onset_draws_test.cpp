@@ -30,7 +30,7 @@ TEST_CASE("readings that are not numbers count as the worst") {
     WetTyre bad = tyre;
     if (i == 0) bad.pressure = kilopascals(nan);
     if (i == 1) bad.tread = millimetres(nan);
-    if (i == 2) bad.water = millimetres(nan);
+    if (i == 2) bad.film = millimetres(nan);
     if (i == 3) bad.texture = millimetres(nan);
     const SpeedBand band = *aquaplaning_onset(bad);
     CHECK(band.low > kilometres_per_hour(0.0));
