@@ -33,9 +33,9 @@ struct MeasuredOnsets {
 
 MeasuredOnsets measured_onsets();
 
-// Further tests and stops, to which nothing here was fitted: what the estimate is held against.
-// Where a source does not state its water, the depths are those that such tests use, and where not
-// its tread, the one that its words mean; the remark says so.
+// Further tests, and stops, between which the rise in thin water was shaped: what the estimate is
+// held against. Where a source does not state its water, the depths are those that such tests use,
+// and where not its tread, the one that its words mean; the remark says so.
 //   onset       floated, straight and rolling: the speed to hold to is no higher
 //   afloat      said to float or threaten to, with its wheel locked, or in a bend: likewise
 //   not_afloat  stopped on its tyres, or stood in touch with the road: the central value is no

@@ -268,6 +268,8 @@ const Source* find_source(std::string_view id) {
                           &air::tube_loss_source()};
   for (const Source* source : more)
     if (source->id == id) return source;
+  for (const auto& row : water::further_onsets())
+    if (row.source.id == id) return &row.source;
   return nullptr;
 }
 

@@ -9,6 +9,7 @@
 
 #include "core/grip/limits.hpp"
 #include "core/patch/measured.hpp"
+#include "core/quantity/text.hpp"
 #include "core/quantity/write.hpp"
 #include "core/water/estimate.hpp"
 #include "core/water/measured.hpp"
@@ -92,6 +93,40 @@ inline std::string onset_residuals() {
     for (const std::size_t i : shown)
       text += joined({" ", row.models[i] ? against(*row.models[i]) : "out of range", " |"});
     text += "\n";
+  }
+  return text;
+}
+
+// Further tests, and stops.
+inline std::string further_residuals() {
+  using enum water::OnsetEvidence::Says;
+  std::string text =
+      "| row | what it says | tread | water | speed | hold to | low | central | high | known |\n"
+      "|---|---|---|---|---|---|---|---|---|---|\n";
+  const auto kmh = [](Speed v) { return fixed(in_kilometres_per_hour(v), 0); };
+  const auto end = [&](Speed v) { return water::told(v) ? kmh(v) : std::string("none"); };
+  for (const auto& row : water::further_onsets()) {
+    const Length middle = (row.film + row.film_to) / 2.0;
+    const water::Water depths = row.film == row.film_to
+                                    ? water::Water(row.film)
+                                    : water::Water::between(row.film, middle, row.film_to);
+    const auto band = *water::aquaplaning_onset(
+        {row.pressure.value_or(usual_pressure), row.tread, 1.0,
+         row.section_width.value_or(millimetres(205.0)), depths, usual_texture});
+    const auto held = water::held(band);
+    text += cells(
+        {row.id,
+         joined({row.says == onset    ? "floats"
+                 : row.says == afloat ? "floats, or is said to"
+                                      : "not afloat",
+                 ": ", row.remark, row.contradicts ? "; **above our central value**" : ""}),
+         write_depth(row.tread, UnitSystem::metric),
+         row.film == row.film_to ? write_water(row.film, UnitSystem::metric)
+                                 : joined({fixed(in_millimetres(row.film), 1), " to ",
+                                           fixed(in_millimetres(row.film_to), 1), " mm"}),
+         row.low == row.high ? kmh(row.low) : joined({kmh(row.low), " to ", kmh(row.high)}),
+         held ? kmh(floor_to_five(*held, UnitSystem::metric)) : std::string("none"), end(band.low),
+         end(band.central), end(band.high), standing_name(row.source.standing).english()});
   }
   return text;
 }
@@ -230,10 +265,16 @@ inline std::string accuracy_text(const std::vector<checks::Room>& rooms) {
        "it has "
        "none. Our band holds every measured row, and the hold-to speed lies below each. The band "
        "is "
-       "wide because the tests differ in what they call the onset and none says its pressure; "
-       "nothing "
-       "was measured below 1.6 mm of tread, under about 3 mm or over 9.5 mm of water, or on a "
-       "slick.\n\n"
+       "wide because the tests differ in what they call the onset and none says its "
+       "pressure.\n\n### Further tests, and stops\n\nThe onsets were not fitted to; the rise in "
+       "thin "
+       "water was shaped between the stops. A tyre that stopped a car was in touch with the road: "
+       "it "
+       "says that the onset lies higher, and no more. Where a depth was not stated the row says "
+       "what "
+       "was taken; a range is asked as a word's is, low at its deep edge.\n\n",
+       further_residuals(),
+       "\n"
        "## Contact patch: 25 prints of one 255/40 R17\n\nOurs is the equations as published, for a "
        "rating of 750 kg; calibrated is the same divided by 1.155, which fits this one size and is "
        "not taken for others.\n\n",
