@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 #include <cstdint>
+#include <iterator>
 
 #include "core/quantity/splitmix.hpp"
 #include "core/standard/instrument.hpp"
@@ -25,7 +26,6 @@ constexpr Source source{"onset-estimate", "Treadwater's own estimate (docs/metho
 
 constexpr double tyre_spread = 0.11;  // measured row H1: 74 to 92 km/h in one test
 constexpr std::uint64_t start_of_stream = 20260101;
-constexpr double none = in_kilometres_per_hour(no_floating);
 
 Length grooves_of(const WetTyre& tyre, Length tread) {
   return held_tread(tread * tyre.groove_credit);
@@ -68,11 +68,13 @@ const std::vector<std::uint32_t>& randoms() {
 // The same, in each case the deepest film first.
 const std::vector<std::uint32_t>& deepest_first() {
   static const std::vector<std::uint32_t> all = [] {
-    std::vector<std::uint32_t> numbers = randoms();
-    for (auto begin = numbers.begin(); begin != numbers.end(); begin += OnsetDraws::draws_of_a_case)
-      std::sort(begin, begin + OnsetDraws::draws_of_a_case, [](std::uint32_t a, std::uint32_t b) {
-        return worst_in_its_film(a) > worst_in_its_film(b);
-      });
+    std::vector<std::uint32_t> numbers;
+    numbers.reserve(OnsetDraws::count);
+    for (auto begin = randoms().begin(); begin != randoms().end();
+         begin += OnsetDraws::draws_of_a_case)
+      for (std::uint32_t film = steps; film-- > 0;)
+        std::copy_if(begin, begin + OnsetDraws::draws_of_a_case, std::back_inserter(numbers),
+                     [&](std::uint32_t number) { return (number >> 8 & 0xFF) == film; });
     return numbers;
   }();
   return all;
@@ -243,8 +245,8 @@ class Cases {
     const auto film = static_cast<std::uint8_t>(random >> 8);
     const auto tread = static_cast<std::uint8_t>(random >> 16);
     const auto spread = static_cast<std::uint8_t>(random >> 24);
-    const double x = law.by_pressure[pressure] * law.by_film[film] *
-                     worn(loss[tread], water_.flooded[film]) * spread_[spread];
+    const double x = on_grid(law.by_pressure[pressure] * law.by_film[film] *
+                             worn(loss[tread], water_.flooded[film]) * spread_[spread]);
     if constexpr (!rises) return x;
     if constexpr (cautious)
       return risen(x, cautious_rise(cautious_grooves_[tread], water_.cautious[film]),
@@ -275,7 +277,10 @@ std::vector<double> drawn(const WetTyre& tyre, const Water::Depths& depths) {
 }  // namespace
 
 OnsetDraws::OnsetDraws(const WetTyre& tyre)
-    : sorted_kmh_(Dealt(drawn(tyre, tyre.film.all())).sorted()) {}
+    : sorted_kmh_(Dealt(drawn(tyre, tyre.film.all())).sorted()) {
+  const auto no_number = std::lower_bound(sorted_kmh_.begin(), sorted_kmh_.end(), none);
+  std::fill(no_number, sorted_kmh_.end(), in_kilometres_per_hour(no_floating));
+}
 
 Speed OnsetDraws::at_share(double share) const {
   return kilometres_per_hour(sorted_kmh_[rank_of(std::clamp(share, 0.0, 1.0))]);
@@ -295,9 +300,8 @@ std::optional<SpeedBand> aquaplaning_onset(const WetTyre& tyre) {
     const std::vector<double> shallow = drawn(tyre, water.at_high_end());
     high = Dealt(shallow).at_ranks(rank_of(low_share), rank_of(high_share))[1];
   }
-  return SpeedBand{kilometres_per_hour(low),
-                   onset_map(tyre, {tyre.tread}, {water.middle()}).front(),
-                   kilometres_per_hour(high)};
+  return SpeedBand{onset_of(low), onset_map(tyre, {tyre.tread}, {water.middle()}).front(),
+                   onset_of(high)};
 }
 
 SpeedBand onset_in_puddles(WetTyre tyre) {
@@ -336,7 +340,7 @@ OnsetsInWater::~OnsetsInWater() = default;
 OnsetsInWater::Onset OnsetsInWater::of(WetTyre tyre) const {
   tyre.texture = texture_;
   parts_->cases.set(tyre);
-  return {kilometres_per_hour(parts_->cases.low_draw()),
+  return {onset_of(parts_->cases.low_draw()),
           onset_map(tyre, {tyre.tread}, {water_.middle()}).front()};
 }
 
@@ -364,9 +368,11 @@ std::vector<Speed> onset_map(const WetTyre& tyre, const std::vector<Length>& tre
     const Length grooves = grooves_of(tyre, rounded(tread));
     const double loss = 1.0 - clearing(grooves, bare_by_line);
     const double hold = grooves_hold(grooves);
-    for (const FilmPart& column : columns)
-      *next++ = kilometres_per_hour(
-          risen(column.new_tyre * worn(loss, column.flooded), column.shallow * hold, highest));
+    for (const FilmPart& column : columns) {
+      const double x = on_grid(column.new_tyre * worn(loss, column.flooded));
+      *next++ =
+          column.shallow > 0.0 ? onset_of(risen(x, column.shallow * hold, highest)) : onset_of(x);
+    }
   }
   return map;
 }

@@ -101,10 +101,22 @@ inline double worn(double loss, double flooded) { return 1.0 - loss * flooded; }
 inline constexpr double highest_cautious = 144.5;  // km/h
 inline constexpr double highest = 180.0;           // km/h
 
-// So written it never falls by a last digit as x or y rises, and never lies below x.
+// To the next 2^-40 km/h, which is the last digit of a sum with 6144. Then V is x to the last bit
+// where y is 0, and never lies below it.
+[[gnu::always_inline]] inline double on_grid(double kmh) { return (kmh + 6144.0) - 6144.0; }
+
+// What a draw has in place of a number where nothing floats. Whatever lies so high counts as none:
+// it is beyond all that is told.
+inline constexpr double none = 200.0;  // km/h
+inline Speed onset_of(double kmh) { return kmh < none ? kilometres_per_hour(kmh) : no_floating; }
+
+// So written it never falls by a last digit as x or y rises. It reaches Vn where y reaches 1, and
+// is none from there on: a sum of two products, since a choice costs WebAssembly a branch that is
+// foreseen badly. x is on the grid.
 [[gnu::always_inline]] inline double risen(double x, double y, double top) {
-  const double from_grooves = y < 1.0 ? 0.0 : in_kilometres_per_hour(no_floating);
-  return std::max(std::max(x, from_grooves), top - std::max(0.0, top - x) * (1.0 - y));
+  const double v = top - (top - x) * (1.0 - y);
+  const auto floats = static_cast<double>(v < top);
+  return v * floats + none * (1.0 - floats);
 }
 
 // y of the film and the pressure law, ((3 - h) / (3 - h0))^2, as a part of the water and one of the
@@ -119,7 +131,7 @@ inline double grooves_hold(Length grooves) {
   return 1.0 / (left * left);
 }
 
-// y of the cautious law, u^1.5 with u = 1 - (h - h0) / 1.65 within 0 and 1, h0 = 0.18 (tread - 1.6)
+// y of the cautious law, u^1.5 with u = 1 - (h - h0) / 1.65, not below 0, h0 = 0.18 (tread - 1.6)
 // and none at the wear bars. All ours: the shape that no tenth of a millimetre of water moves by 10
 // km/h. h0 is held where nothing of the rise is left at 3 mm.
 inline constexpr double cautious_reach = 1.65;  // mm
@@ -129,8 +141,9 @@ inline double cautious_grooves(Length grooves) {
 }
 inline double cautious_water(Length film) { return in_millimetres(film) / cautious_reach; }
 [[gnu::always_inline]] inline double cautious_rise(double grooves, double water) {
-  const double u = std::min(1.0, std::max(0.0, grooves - water));
-  return u * std::sqrt(u);
+  const double u = grooves - water;
+  const double positive = 0.5 * (u + std::fabs(u));
+  return positive * std::sqrt(positive);
 }
 
 }  // namespace treadwater::water::law

@@ -79,8 +79,7 @@ function central(p, tread, credit, width, wd, t) {
   const x = steady(p, tread, credit, width, water, t);
   if (water.gte('0.003')) return x;
   const y = D(3).minus(mm(water)).div(D(3).minus(min('1.8', mm(tread).times(credit).times('0.145')))).pow(2);
-  if (y.gte(1)) return none;
-  return x.gte(180) ? x : D(180).minus(D(180).minus(x).times(D(1).minus(y)));
+  return y.gte(1) || x.gte(180) ? none : D(180).minus(D(180).minus(x).times(D(1).minus(y)));
 }
 // The core rounds readings to 2^-30 m and 2^-10 kPa, about a nanometre and a pascal: here they are whole ones.
 const whole = (v) => (v === NONE ? v : Math.round(v * 2 ** 30) / 2 ** 30);
@@ -119,7 +118,7 @@ function drawn(p, tread, credit, width, wd, t, error = Math.min(1, 500 * wd), co
     const y = water >= 3 ? 0
       : kind === 2 ? Math.min(1, Math.max(0, 1 - (water - Math.min(1.35, Math.max(0, 0.18 * (grooves - 1.6)))) / 1.65)) ** 1.5
       : ((3 - water) / (3 - Math.min(1.8, 0.145 * grooves))) ** 2;
-    all.push(y >= 1 ? none : x >= top ? x : top - (top - x) * (1 - y));
+    all.push(water >= 3 ? x : y >= 1 || x >= top ? none : top - (top - x) * (1 - y));
   }
   const sorted = Float64Array.from(all).sort();
   return [0.05, 0.95].map((share) => sorted[Math.floor(count * share)]).map((kmh) => (kmh === none ? none : D(kmh)));

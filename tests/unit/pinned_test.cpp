@@ -1,8 +1,6 @@
 // Every table of the core and a sweep of every formula, over its range and past its ends, held in
 // one line each. tests/register and the other tests here say what is right; these say that nothing
 // moved.
-#include "core/words/measure.hpp"
-#include "core/words/say.hpp"
 #include "tests/support/pinned.hpp"
 #include "core/air/gas_law.hpp"
 #include "core/air/get_home.hpp"
@@ -42,6 +40,7 @@
 #include "core/standard/speed_load.hpp"
 #include "core/standard/tread_law.hpp"
 #include "core/water/crossing.hpp"
+#include "core/water/estimate.hpp"
 #include "core/water/film.hpp"
 #include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
@@ -353,6 +352,34 @@ TEST_CASE("pinned: films of rain, and water in ruts") {
       row.add(path.length, path.slope, water::rut_water(millimetres(x), metres(0.6), crossfall));
     }
   CHECK(row.text() == "23409 figures, b5e0a850d42a066a");
+}
+
+TEST_CASE("pinned: our onset by ruler and by word, the words, and the further rows") {
+  Row row;
+  for (const auto& word : standard::wetness_words)
+    row.add(word.id, word.shallow, word.deep, word.film);
+  for (const auto& one : water::further_onsets())
+    row.add(one.id, static_cast<int>(one.says), one.tread, one.film, one.film_to, one.low, one.high,
+            one.pressure, one.section_width, one.contradicts, one.remark);
+  std::vector<water::Water> waters;
+  for (const auto& word : standard::wetness_words)
+    waters.push_back(water::Water::by_word(word.wetness));
+  for (const double mm : {0.1, 0.6, 1.0, 1.7, 2.5, 3.2, 6.0, 12.0, 80.0})
+    waters.push_back(millimetres(mm));
+  for (const water::Water& depths : waters)
+    for (const double kpa : {0.0, 150.0, 220.0, 290.0})
+      for (const double tread : {0.0, 1.0, 1.6, 3.0, 8.0, 13.0})
+        for (const double width : {0.0, 120.0, 205.0, 315.0}) {
+          const auto band = water::aquaplaning_onset(
+              {kilopascals(kpa), millimetres(tread), 1.0,
+               width > 0.0 ? std::optional(millimetres(width)) : std::nullopt, depths,
+               millimetres(0.9)});
+          row.add(band.has_value());
+          if (band)
+            row.add(water::told(band->low), water::told(band->central), water::told(band->high),
+                    water::held(*band));
+        }
+  CHECK(row.text() == "11584 figures, 05b16978e56f983f");
 }
 
 TEST_CASE("pinned: onset speeds, measured and by each model, and crossings") {
