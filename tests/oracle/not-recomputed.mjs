@@ -24,7 +24,7 @@ const reasons = {
   ],
   'a part of the onset, which is recomputed as a whole': [
     'rounded', 'held_tread', 'held_film', 'held_width', 'held_pressure', 'root', 'not_shallow', 'flooding', 'width_factor',
-    'pressure_factor', 'new_tyre_film_law', 'deep_cautious', 'risen', 'shallowness', 'grooves_hold', 'cautious_grooves',
+    'pressure_factor', 'new_tyre_film_law', 'deep_cautious', 'on_grid', 'onset_of', 'risen', 'shallowness', 'grooves_hold', 'cautious_grooves',
     'cautious_water', 'cautious_rise', 'at_ranks', 'sorted',
   ],
   'what water is given as, what is told of a band, and which of two is asked: tests/unit/onset_law_test.cpp': [
