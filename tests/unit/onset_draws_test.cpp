@@ -56,12 +56,10 @@ TEST_CASE("many tyres in one water: the low and the central speed bit for bit as
         for (const double tread : {0.0, 0.1, 0.9, 1.6, 2.3, 3.0, 5.5, 8.0, 11.0})
           for (const double credit : {1.0, 0.5, 0.0})
             for (const double width : {0.0, 125.0, 205.0, 305.0}) {
-              const WetTyre tyre{kilopascals(kpa),
-                                 millimetres(tread),
-                                 credit,
-                                 width > 0.0 ? std::optional(millimetres(width)) : std::nullopt,
-                                 depths,
-                                 millimetres(texture)};
+              const WetTyre tyre{
+                  kilopascals(kpa), millimetres(tread),
+                  credit,           width > 0.0 ? std::optional(millimetres(width)) : std::nullopt,
+                  depths,           millimetres(texture)};
               const SpeedBand band = *aquaplaning_onset(tyre);
               const OnsetsInWater::Onset onset = water.of(tyre);
               REQUIRE(onset.low.stored() == band.low.stored());
