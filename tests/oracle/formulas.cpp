@@ -548,6 +548,7 @@ constexpr Formula formulas[] = {
     SAME(patch, deflection),
     SAME(patch, static_loaded_radius),
     SAME(patch, contact_length),
+    SAME(patch, contact_area),
     SAME(patch, contact_width),
     SAME(patch, contact_patch),
     SAME(patch, fitted_area_255_40_17),
