@@ -1,6 +1,7 @@
 #include "core/grip/friction.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/grip/skid.hpp"
 #include "core/standard/road_surface.hpp"
@@ -12,14 +13,19 @@ namespace {
 using standard::FrictionRow;
 using standard::Ground;
 
-constexpr double dry_low = 0.6;
-constexpr double dry_high = 1.2;
+constexpr double old_dry_low = 0.6;
+constexpr double old_dry_high = 1.2;
 constexpr double handbook_share = 0.9;
 constexpr double wet_from_mm = 0.2;
 constexpr double flooded_mm = 2.0;
 constexpr double studded_ice_high = 0.3;  // memory
 constexpr double gravel_tyre_high = 0.8;  // memory
 constexpr Length new_tread = millimetres(8.0);
+constexpr Length usual_texture = millimetres(0.7);
+constexpr double fastest_kmh = 400.0;
+// To this depth, and from this tread up, test cars stopped from above the onset's low end.
+constexpr Length seen_to_stop_in = millimetres(2.0);
+constexpr Length seen_to_stop_on = millimetres(1.0);
 
 constexpr TyreGrip tyres[] = {
     {"road", "synthetic", 1.0, 1.0, 0.7},    {"winter", "synthetic", 0.85, 1.0, 1.0},
@@ -41,6 +47,18 @@ void widen(ShareRange& range, const FrictionRow& row) {
 }
 
 constexpr ShareRange nothing{1e9, 0.0};
+
+FrictionBand each_less(const FrictionBand& a, const FrictionBand& b) {
+  return {std::min(a.low, b.low), std::min(a.central, b.central), std::min(a.high, b.high)};
+}
+
+Length texture_of(const GripCase& paved) {
+  return standard::find_road_surface(paved.surface->road_surface)->texture;
+}
+
+bool is_a_band(const std::optional<SpeedBand>& band) {
+  return !band || (band->low >= Speed() && band->central >= Speed() && band->high >= Speed());
+}
 
 // What counts for and against: no rubber is credited in the low figure, none blamed in the high
 // one.
@@ -77,8 +95,29 @@ Grip::Grip(const GripCase& given) : case_(given), tread_(given.tread * groove_cr
   wet_rubber_.low = std::min(wet_rubber_.low, dry_rubber_.low);
   if (outside) dry_rubber_.high = wet_rubber_.high = 1.0;
 
-  if (case_.surface->ground == Ground::paved) {
-    texture_ = standard::find_road_surface(case_.surface->road_surface)->texture;
+  known_ = case_.film >= Length() && case_.tread >= Length() && is_a_band(case_.onset);
+  if (paved()) {
+    texture_ = texture_of(case_);
+    if (!known_) return;
+    const FrictionBand dry = dry_grip(case_.road);
+    const FrictionBand wet = wet_grip_at_rest(case_.road);
+    const SpeedBand gone = grip_gone_at(tread_, case_.film, case_.onset);
+    const double wetness = wetness_of(case_.film);
+    const auto law = [&](Side side, Speed vg, double share, double in_dry, double in_wet) {
+      const double most = dry.*side * in_dry;
+      // Rubber that is at its best in the wet still grips no better there than in the dry.
+      const double soaked = std::min(most, wet.*side * wet_tread_share(tread_) * in_wet);
+      const double kmh = in_kilometres_per_hour(vg);
+      gone_kmh_.*side = kmh;
+      dry_part_.*side = case_.surface->share * share * most * (1.0 - wetness);
+      at_rest_.*side = case_.surface->share * share * blend(most, soaked, wetness);
+      loss_.*side = case_.surface->share * share * soaked * wetness / (kmh * kmh);
+    };
+    const double bare_road = case_.tyre->paved;
+    law(&FrictionBand::low, gone.low, bare_road, dry_rubber_.low, wet_rubber_.low);
+    law(&FrictionBand::central, gone.central, half_way(bare_road, 1.0),
+        half_way(dry_rubber_.low, dry_rubber_.high), half_way(wet_rubber_.low, wet_rubber_.high));
+    law(&FrictionBand::high, gone.high, 1.0, dry_rubber_.high, wet_rubber_.high);
     return;
   }
   // Dry ground is no worse than wet: a figure printed for the wet raises the dry one's high end,
@@ -93,27 +132,63 @@ Grip::Grip(const GripCase& given) : case_(given), tread_(given.tread * groove_cr
   wet_ = {all.low, in_wet.high > 0.0 ? in_wet.high : all.high};
 }
 
+TextureShare Grip::texture_at(Speed speed) const {
+  const double wet = wetness_of(case_.film);
+  if (!(wet > 0.0)) return {1.0, 1.0};
+  const TextureShare share = texture_share(texture_, speed);
+  return {blend(1.0, share.low, wet), blend(1.0, share.high, wet)};
+}
+
+std::optional<SquareLaw> Grip::square_law(Side side) const {
+  const bool smooth = texture_ < usual_texture && case_.film > Length();
+  if (!paved() || case_.old_or_hard || smooth) return std::nullopt;
+  return SquareLaw{at_rest_.*side, loss_.*side};
+}
+
+Speed Grip::told_to(Side side, double grade) const {
+  if (!paved()) return kilometres_per_hour(fastest_kmh);
+  // Downhill what is left at Vg and below may not hold the car.
+  const double held = at_rest_.*side + std::min(0.0, grade);
+  const double loss = loss_.*side;
+  const double gone = loss > 0.0 ? std::sqrt(std::max(0.0, held) / loss) : 2.0 * fastest_kmh;
+  Speed most = kilometres_per_hour(
+      std::min(fastest_kmh, told_share_of_gone * std::min(gone, gone_kmh_.*side)));
+  if (!case_.onset || !(case_.film > Length())) return most;
+  const bool seen_to_stop = case_.film <= seen_to_stop_in && tread_ >= seen_to_stop_on;
+  const Speed floats_from = side == &FrictionBand::high                   ? case_.onset->high
+                            : side == &FrictionBand::low && !seen_to_stop ? case_.onset->low
+                                                                          : case_.onset->central;
+  return std::min(most, kilometres_per_hour(std::nextafter(
+                            std::max(0.0, in_kilometres_per_hour(floats_from)), 0.0)));
+}
+
 FrictionBand Grip::on_pavement(Speed speed) const {
+  const double kmh = std::min(in_kilometres_per_hour(speed), fastest_kmh);
+  const auto left = [&](Side side) {
+    return std::max(dry_part_.*side, at_rest_.*side - loss_.*side * (kmh * kmh));
+  };
+  const TextureShare texture = texture_at(speed);
+  const FrictionBand modern{left(&FrictionBand::low) * texture.low,
+                            left(&FrictionBand::central) * half_way(texture.high, 1.0),
+                            left(&FrictionBand::high)};
+  return case_.old_or_hard ? each_less(modern, of_old_tyre(speed)) : modern;
+}
+
+FrictionBand Grip::of_old_tyre(Speed speed) const {
   const double share = case_.surface->share;
   const FrictionBand kept = share_kept(speed, tread_, case_.film);
   const double wet = wetness_of(case_.film);
   const double at_speed = handbook_friction(speed, new_tread, Length());
 
-  double low = dry_low * at_speed / handbook_friction(Speed(), new_tread, Length());
-  double low_texture = 1.0, high_texture = 1.0;
-  if (wet > 0.0) {
-    low = std::min(low, handbook_share * at_speed * kept.low);
-    const TextureShare texture = texture_share(texture_, speed);
-    low_texture = blend(1.0, texture.low, wet);
-    high_texture = blend(1.0, texture.high, wet);
-  }
+  double low = old_dry_low * at_speed / handbook_friction(Speed(), new_tread, Length());
+  if (wet > 0.0) low = std::min(low, handbook_share * at_speed * kept.low);
   low *= share * case_.tyre->paved * blend(dry_rubber_.low, wet_rubber_.low, wet);
 
-  // Rubber that is at its best in the wet still grips no better there than in the dry.
   const double high =
-      dry_high * share *
+      old_dry_high * share *
       std::min(dry_rubber_.high, kept.high * blend(dry_rubber_.high, wet_rubber_.high, wet));
-  return {low * low_texture, half_way(low * high_texture, high), high};
+  const TextureShare texture = texture_at(speed);
+  return {low * texture.low, half_way(low * texture.high, high), high};
 }
 
 FrictionBand Grip::off_pavement() const {
@@ -135,8 +210,8 @@ FrictionBand Grip::off_pavement() const {
 }
 
 FrictionBand Grip::at(Speed speed) const {
-  if (!(speed >= Speed()) || !(case_.film >= Length()) || !(case_.tread >= Length())) return {};
-  return case_.surface->ground == Ground::paved ? on_pavement(speed) : off_pavement();
+  if (!(speed >= Speed()) || !known_) return {};
+  return paved() ? on_pavement(speed) : off_pavement();
 }
 
 Friction friction(const GripCase& given, Speed speed) {
@@ -154,12 +229,16 @@ Friction friction(const GripCase& given, Speed speed) {
         std::find(answer.sources.begin(), answer.sources.end(), row.source) == answer.sources.end())
       cite(*row.source);
   if (paved) {
-    cite(handbook_source);
+    cite(dry_grip_source);
+    if (given.old_or_hard) cite(handbook_source);
     if (wet) {
-      cite(film_share_source);
+      cite(stop_law_source);
       cite(braking_test_source);
-      cite(skid_source);
-      cite(friction_index_source);
+      if (given.old_or_hard) cite(film_share_source);
+      if (texture_of(given) < usual_texture) {
+        cite(skid_source);
+        cite(friction_index_source);
+      }
     }
     cite(rubber_order_source);
     cite(rubber_range_source);
@@ -167,11 +246,14 @@ Friction friction(const GripCase& given, Speed speed) {
     unknown(Phrase(
         "How worn or dirty this stretch of road is: fuel, leaves, mud, or the first rain after a "
         "dry spell can take away far more grip."));
-    if (wet)
+    if (wet && given.road == RoadGrip::not_told)
       unknown(Phrase(
-          "Whether the tyre floats: above its onset of aquaplaning it has next to no grip. Tests "
-          "of "
-          "new and worn tyres disagree on what the first millimetre of water costs."));
+          "What road this is: when wet the grippiest of the tested ones holds nearly twice as much "
+          "as the slickest."));
+    if (wet)
+      unknown(
+          Phrase("Whether the tyre floats: above its onset of aquaplaning it has next to no "
+                 "grip."));
     unknown(heat_caution(rubber, heat_of(rubber, given.tread_heat)));
   } else {
     unknown(Phrase(

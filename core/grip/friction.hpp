@@ -1,7 +1,9 @@
 // The room `grip`: friction, stopping and cornering.
 //
+//   stop_law.hpp   how a modern tyre's grip falls with speed on a wet paved road
+//   measured.hpp   the stops that were measured
 //   skid.hpp       published laws of wet friction against speed and texture
-//   film.hpp       what water takes away, by depth, tread and speed
+//   film.hpp       what water takes from old or hard tyres, by depth, tread and speed
 //   rubber.hpp     rubber and its warmth
 //   friction.hpp   (this file) the friction of one case, with its sources and what is not known
 //   stopping.hpp   stopping at a given friction; the rules that drivers are taught
@@ -9,14 +11,15 @@
 //   limits.hpp     distances and speeds for one case, as a band
 //
 // The band of a case:
-//   paved ground  low: 0.6 in the dry (the lower end of a published range for clean pavement), less
-//                 with speed as the handbook's dry figure; in the wet also at most 0.9 of the
-//                 handbook's wet one (so that printed figures for an unstated tyre lie above it);
-//                 less for smooth texture by the published laws of skid.hpp
-//                 high: 1.2 for ordinary rubber, less in water as the best of the braking tests
+//   paved ground  the law of stop_law.hpp, times the surface's share; from dry to wet in a straight
+//                 line over the first 0.2 mm. Less on smooth texture by the published laws of
+//                 skid.hpp. Above Vg there is none
+//   old or hard   no better than that, and: low 0.6 in the dry (the lower end of a published range
+//     tyres       for clean pavement), less with speed as the handbook's dry figure; in the wet at
+//                 most 0.9 of the handbook's wet one (so that printed figures for an unstated tyre
+//                 lie above it); high 1.2, less in water as film.hpp; central half-way in ratio
 //   other ground  the least and the most that any table prints for it. No law of speed or tread is
 //                 known there. Under standing water the low end falls to half (our choice)
-//   central       half-way in ratio
 // More water never raises any of the three; more tread, less speed never lower them.
 //
 // Tyre kinds: their shares of these figures are ours, from published words (studs and winter rubber
@@ -30,6 +33,8 @@
 
 #include "core/grip/film.hpp"
 #include "core/grip/rubber.hpp"
+#include "core/grip/skid.hpp"
+#include "core/grip/stop_law.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/standard/friction.hpp"
 #include "core/standard/source.hpp"
@@ -61,22 +66,46 @@ struct GripCase {
   Length film;                            // water above the tops of the texture; 0 a dry road
   const Rubber* rubber = nullptr;         // where not given, the usual one of the tyre
   std::optional<Temperature> tread_heat;  // temperature of the tread, where known
+  RoadGrip road = RoadGrip::not_told;     // not asked of a surface whose own name says it (smooth)
+  bool old_or_hard = false;               // tyres for which the handbook's figures still hold
+  // Of aquaplaning for this tyre in this film, on paved ground: see grip_gone_at. A side that does
+  // not float is endless. To be given wherever there is a film.
+  std::optional<SpeedBand> onset;
 };
 
 // The friction of one case at any speed. A case with a number that is none, or a negative one, has
 // no friction at all.
 class Grip {
  public:
+  using Side = double FrictionBand::*;
+
   explicit Grip(const GripCase& grip_case);
   FrictionBand at(Speed speed) const;
 
+  // Where all of it is a square law of speed: paved, of usual texture or dry, no old tyre.
+  std::optional<SquareLaw> square_law(Side side) const;
+
+  // The greatest speed from which a stop is told on this side: on paved ground a share of Vg, or of
+  // where a downhill grade takes all that is left, and below the onset of floating. The longest is
+  // told above its own onset (to the central one) only where test cars were seen to stop: in up to
+  // 2 mm of water on 1 mm of tread and more.
+  Speed told_to(Side side, double grade) const;
+
  private:
   FrictionBand on_pavement(Speed speed) const;
+  FrictionBand of_old_tyre(Speed speed) const;
   FrictionBand off_pavement() const;
+  TextureShare texture_at(Speed speed) const;
+  bool paved() const { return case_.surface->ground == standard::Ground::paved; }
 
   GripCase case_;
-  Length tread_;    // credited
-  Length texture_;  // paved
+  Length tread_;           // credited
+  Length texture_;         // paved
+  bool known_;             // no number is none, or negative
+  FrictionBand at_rest_;   // paved
+  FrictionBand dry_part_;  // of it, what is not yet wet
+  FrictionBand loss_;      // per (km/h)^2
+  FrictionBand gone_kmh_{};
   ShareRange dry_rubber_{};
   ShareRange wet_rubber_{};
   ShareRange dry_{};  // unpaved: the ends of what is printed

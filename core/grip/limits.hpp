@@ -2,14 +2,15 @@
 // the case is followed down through every speed of the stop, since wet friction rises as a car
 // slows.
 //
-// In steps of 1 km/h, each with the friction of its top. Range: as friction.hpp; speeds up to
+// On paved, straight road in closed form (stop_law.hpp); in a bend, on smooth texture and on old
+// tyres in steps of 1 km/h, each with the friction of its top. Range: as friction.hpp; speeds up to
 // 400 km/h. Distances: `shortest` belongs to the high friction and `longest` to the low one; an
-// empty one means "will not stop" (or, in a bend, "will not hold the road"), which is an answer.
+// empty one means "will not stop" (or, in a bend, "will not hold the road"), which is an answer. On
+// a wet paved road a stop from near where the grip is gone or from the onset of floating is empty
+// too: where the longest is empty the car may not stop, and no distance is to be told as a value.
 // Numbers that are none, or negative, give empty distances and zero speeds.
 //
-// Checked against published wet braking tests (tests/register/grip.json): every stop
-// lies inside its band. The central one is 30 to 45 % longer than the tests' from 80 km/h: those
-// were good tyres, fresh brakes and known roads.
+// Checked against 47 published wet stops (measured.hpp, tests/unit/stop_law_test.cpp).
 #pragma once
 
 #include <optional>
@@ -30,12 +31,6 @@ struct DistanceBand {
   std::optional<Length> shortest;
   std::optional<Length> central;
   std::optional<Length> longest;
-};
-
-struct SpeedBand {
-  Speed low;
-  Speed central;
-  Speed high;
 };
 
 // From one speed down to another (zero: to a standstill).
@@ -60,9 +55,9 @@ SpeedBand speed_left_band(const GripCase& grip_case, Speed speed, Length room, c
 SpeedBand corner_speed_band(const GripCase& grip_case, Length radius, double bank);
 
 // How many times longer a stop is on this tread than on a new one of 8 mm, straight and level. The
-// band runs from the ratio of the high frictions to that of the low ones, widened upwards by 1.2:
-// at 120 km/h on 1 mm of water a test of modern tyres found more (2.62 at 1.6 mm) than the
-// handbook's own ratio. Empty where one of the two stops is none.
+// band runs from the least of the three ratios to the greatest, widened upwards by 1.2: reports
+// that do not state their water found more. Empty where one of the two stops is none, and in more
+// than 2 mm of water, where a new tyre floats at another speed, which is not given.
 struct Ratio {
   double low;
   double central;
@@ -72,7 +67,7 @@ std::optional<Ratio> worn_stop_ratio(const GripCase& grip_case, Speed speed);
 
 inline constexpr Source limits_source{
     "grip-limits", "Treadwater's own stops, with friction followed down through the speeds",
-    "docs/method.md; inside its band lie the published wet braking tests", "2026",
+    "docs/method.md; inside its band lie 40 of 44 published wet stops", "2026",
     Standing::common_practice};
 
 }  // namespace treadwater::grip

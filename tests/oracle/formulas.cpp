@@ -180,6 +180,23 @@ grip::GripCase take(Words& w, As<grip::GripCase>) {
   c.film = take<Length>(w);
   return c;
 }
+grip::SpeedBand take(Words& w, As<grip::SpeedBand>) {
+  return made_of<grip::SpeedBand, Speed, Speed, Speed>(w);
+}
+grip::SquareLaw take(Words& w, As<grip::SquareLaw>) {
+  return made_of<grip::SquareLaw, double, double>(w);
+}
+// A case with all that may be told of it.
+struct ToldCase {
+  grip::GripCase all;
+};
+ToldCase take(Words& w, As<ToldCase>) {
+  ToldCase told{take<grip::GripCase>(w)};
+  told.all.road = take<grip::RoadGrip>(w);
+  told.all.old_or_hard = take<bool>(w);
+  told.all.onset = take<std::optional<grip::SpeedBand>>(w);
+  return told;
+}
 air::Conditions take(Words& w, As<air::Conditions>) {
   return made_of<air::Conditions, Temperature, AbsolutePressure>(w);
 }
@@ -354,7 +371,7 @@ struct Formula {
 // Reads "VALUE UNIT" as a person writes it.
 std::string read_text(Words& w) {
   const auto dimension = take<Dimension>(w);
-  const QuantityRequest request{"Field", dimension, "", -1e300, 1e300, "", "", ""};
+  const QuantityRequest request{dimension, "", -1e300, 1e300, "", "", ""};
   std::string text = w.next();
   while (w.any()) text += " " + w.next();
   const auto read = read_stored(text, request);
@@ -390,6 +407,10 @@ double onset_model_count() {
 }
 
 grip::FrictionBand friction_at(const grip::GripCase& c, Speed v) { return grip::Grip(c).at(v); }
+grip::FrictionBand friction_told(const ToldCase& c, Speed v) { return friction_at(c.all, v); }
+grip::DistanceBand braking_told(const ToldCase& c, Speed from, Speed to, double grade) {
+  return grip::braking_band(c.all, from, to, {grade, std::nullopt, 0.0});
+}
 
 stage::Judgement judged(int choices, int states, int choice, double level,
                         const std::vector<double>& numbers) {
@@ -634,6 +655,13 @@ constexpr Formula formulas[] = {
     SAME(grip, handbook_friction),
     SAME(grip, share_kept),
     {"friction_at", ask<friction_at>},
+    {"friction_told", ask<friction_told>},
+    {"braking_told", ask<braking_told>},
+    SAME(grip, wet_grip_at_rest),
+    SAME(grip, dry_grip),
+    SAME(grip, wet_tread_share),
+    SAME(grip, grip_gone_at),
+    SAME(grip, braked_by),
     SAME(grip, braking_band),
     SAME(grip, stopping_band),
     SAME(grip, seen_distance_speed),

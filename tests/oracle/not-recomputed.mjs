@@ -15,7 +15,7 @@ const reasons = {
     'friction_surfaces', 'friction_rows', 'towing_rear_tyre', 'car_tyre_on_trailer', 'commercial_tyre_on_trailer', 'single_axle',
     'twin_axle', 'motorcycle_measuring_pressure', 'rain_words', 'find_rain_word', 'rain_word', 'road_surfaces', 'find_road_surface',
     'speed_row', 'find_speed_symbol', 'tread_laws', 'find_tread_law', 'least_pressure', 'measured_footprints', 'measured_stiffnesses',
-    'measured_onsets', 'thinnest_film', 'rubbers', 'find_rubber', 'find_warning_rule', 'find_tyre_kind',
+    'measured_onsets', 'measured_stops', 'thinnest_film', 'rubbers', 'find_rubber', 'find_warning_rule', 'find_tyre_kind',
   ],
   'what a sidewall says, read into a size or a law: tests/unit/sidewall_*.cpp, pressure_demand_test.cpp': ['nominal_size', 'laws_of', 'greatest_load', 'speed_symbol', 'vehicle_of', 'least_pressure_of'],
   'a rule of comparisons without arithmetic: tests/unit/car_test.cpp, fitment_test.cpp, air_test.cpp, grip_test.cpp, standard_test.cpp, tyre_check_test.cpp': [

@@ -10,6 +10,7 @@
 #include "core/car/rules.hpp"
 #include "core/car/wheel.hpp"
 #include "core/sheets/sources.hpp"
+#include "core/grip/friction.hpp"
 #include "core/patch/beaded_edge.hpp"
 #include "core/patch/load_capacity.hpp"
 #include "core/patch/measured.hpp"
@@ -262,6 +263,10 @@ const Source* find_source(std::string_view id) {
                           &patch::beaded_edge_motorcycle_source(),
                           &patch::fitted_area_source(),
                           &patch::patch_band_source(),
+                          &grip::handbook_source,
+                          &grip::film_share_source,
+                          &grip::stop_law_source,
+                          &grip::dry_grip_source,
                           &car::speed_tolerance_source(),
                           &stage::regret_source(),
                           &stage::tail_source(),
@@ -274,7 +279,7 @@ const Source* find_source(std::string_view id) {
 std::optional<Standing> find_standing(std::string_view name) {
   for (const Standing s :
        {Standing::published, Standing::secondary, Standing::memory, Standing::common_practice})
-    if (standing_name(s) == name) return s;
+    if (standing_name(s).english() == name) return s;
   return std::nullopt;
 }
 
@@ -556,7 +561,7 @@ std::string judged_json(std::string_view file) {
                    {"inputs", row.inputs},
                    {"check", row.check},
                    {"source", row.source.title},
-                   {"standing", standing_name(row.source.standing)},
+                   {"standing", standing_name(row.source.standing).english()},
                    {"worked_out", row.worked_out},
                    {"printed", row.printed},
                    {"unit", row.unit},

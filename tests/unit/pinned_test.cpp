@@ -15,6 +15,7 @@
 #include "core/car/wheel.hpp"
 #include "core/grip/cornering.hpp"
 #include "core/grip/limits.hpp"
+#include "core/grip/measured.hpp"
 #include "core/grip/rubber.hpp"
 #include "core/grip/skid.hpp"
 #include "core/grip/stopping.hpp"
@@ -448,7 +449,44 @@ TEST_CASE("pinned: rubber, and the friction of every surface under every tyre") 
                 grip::handbook_friction(kilometres_per_hour(kmh), millimetres(tread),
                                         millimetres(film)));
       }
-  CHECK(row.text() == "61159 figures, fde9e67216f3e920");
+  CHECK(row.text() == "61159 figures, c82a1b0b89dc77d8");
+}
+
+TEST_CASE("pinned: the law of wet stops, and the stops that were measured") {
+  Row row;
+  for (const auto& stop : grip::measured_stops())
+    row.add(stop.id, stop.tread, stop.film, stop.from, stop.stop, stop.source->id, stop.worked_out);
+  const grip::SpeedBand floats{kilometres_per_hour(55), kilometres_per_hour(80),
+                               kilometres_per_hour(105)};
+  for (int told = 0; told <= static_cast<int>(grip::RoadGrip::polished); ++told) {
+    const auto road = static_cast<grip::RoadGrip>(told);
+    for (const auto& rest : {grip::wet_grip_at_rest(road), grip::dry_grip(road)})
+      row.add(rest.low, rest.central, rest.high);
+    for (const double tread : {0.0, 0.7, 1.6, 2.4, 4.0, 8.0, 12.0}) {
+      row.add(grip::wet_tread_share(millimetres(tread)));
+      for (const double film : {0.0, 0.05, 0.2, 0.7, 1.0, 1.5, 2.0, 2.6, 3.0, 20.0}) {
+        grip::GripCase grip_case;
+        grip_case.tread = millimetres(tread);
+        grip_case.film = millimetres(film);
+        grip_case.road = road;
+        for (const bool old : {false, true})
+          for (const bool onset : {false, true}) {
+            grip_case.old_or_hard = old;
+            grip_case.onset.reset();
+            if (onset) grip_case.onset = floats;
+            const auto gone = grip::grip_gone_at(grip_case.tread, grip_case.film, grip_case.onset);
+            if (film > 0.0) row.add(gone.low, gone.central, gone.high);
+            for (const double kmh : {30.0, 70.0, 110.0}) {
+              const auto at = grip::Grip(grip_case).at(kilometres_per_hour(kmh));
+              const auto band = grip::braking_band(grip_case, kilometres_per_hour(kmh), Speed(),
+                                                   {-0.02, {}, 0.0});
+              row.add(at.low, at.central, at.high, band.shortest, band.central, band.longest);
+            }
+          }
+      }
+    }
+  }
+  CHECK(row.text() == "32092 figures, 2c5023f52ab23522");
 }
 
 TEST_CASE("pinned: stops and bends") {
@@ -521,7 +559,7 @@ TEST_CASE("pinned: stops and bends") {
   using grip::Wetness;
   for (const auto wet : {Wetness::dry, Wetness::damp, Wetness::wet, Wetness::standing})
     row.add(grip::film_of(wet));
-  CHECK(row.text() == "12305 figures, c1374457a66d90fb");
+  CHECK(row.text() == "12349 figures, 0d46cbbc40eccbd2");
 }
 
 // ---- air ----
