@@ -196,6 +196,30 @@ TEST_CASE("no stop is told near or above where the grip is gone, nor at the onse
   CHECK_FALSE(from(c, 51.0).longest);
 }
 
+TEST_CASE("downhill a stop is told from less: to where the grade takes what grip is left") {
+  const GripCase c = wet(1.6, 1.0);
+  const auto down = [&](double v) {
+    return braking_band(c, kmh(v), Speed(), {-0.1, std::nullopt, 0.0}).central;
+  };
+  // mu0 a 0.646: 0.95 x 128.0 km/h on the level, x sqrt(0.546/0.646) downhill.
+  CHECK(from(c, 121.0).central);
+  CHECK_FALSE(down(121.0));
+  CHECK(down(111.0));
+  CHECK_FALSE(down(112.5));
+}
+
+TEST_CASE("a winter tyre's lower share of the dry is half-way in its central figure") {
+  for (const double film : {0.0, 1.0}) {
+    GripCase c = wet(8.0, film);
+    const FrictionBand summer = Grip(c).at(kmh(50.0));
+    c.tyre = find_tyre_grip("winter");
+    const FrictionBand winter = Grip(c).at(kmh(50.0));
+    CHECK_THAT(winter.low / summer.low, WithinAbs(0.85, 1e-12));
+    CHECK_THAT(winter.central / summer.central, WithinAbs(std::sqrt(0.85), 1e-12));
+    CHECK(winter.high == summer.high);
+  }
+}
+
 TEST_CASE("what can be seen, in water: no speed from which no stop is told") {
   GripCase c = wet(8.0, 3.0);
   c.onset = onset(69.0, 88.0, 101.0);
