@@ -6,11 +6,11 @@
 //   mu0  friction at rest of a new tyre, by road      a  the share that a worn tread keeps of it
 //   Vg   where the grip would be gone: 1/Vg^2 = k s f, k by tread, f by film, s by side
 //
-// mu0  What spreads is the road, not the tyre. Not told 0.55 / 0.76 / 1.04: central near the median
-// that
-//      28 published stops on new tyres need, the ends ours, to hold 40 of 44 stops. Told: grippy
-//      0.90, ordinary 0.76, polished or concrete 0.65 (ours, out of the same stops), each 15 %
-//      either way, so that each road's band lies inside the one of a road that was not told.
+// mu0  What spreads is the road, not the tyre. Not told 0.55 / 0.76 / 1.04: central about the
+//      median that 28 published stops on new tyres need, the ends ours, to hold 40 of 44 stops.
+//      Told: grippy 0.90, ordinary 0.76, polished or concrete 0.65 (ours, out of the same stops),
+//      each 15 % either way, so that each road's band lies inside the one of a road that was not
+//      told.
 // k, a  fitted (least squares, one mu0 a test) to 24 stops of six tests in 1 mm of water or a
 //      wetted track, 0 to 120 km/h, tread 1.0 to 8 mm; straight lines between, held above 8 mm;
 //      bare tread extrapolated.
