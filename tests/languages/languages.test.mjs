@@ -130,7 +130,9 @@ for (const language of progress.keys()) {
     const wrong = [];
     for (const { sheet, input } of asked) {
       const english = JSON.parse(module.answer(sheet, JSON.stringify(input)));
-      const said = JSON.parse(module.answer(sheet, JSON.stringify({ ...input, language })));
+      const text = module.answer(sheet, JSON.stringify({ ...input, language }));
+      const said = JSON.parse(text);
+      if (text.includes('\uFFFD') && !JSON.stringify(input).includes('\uFFFD')) wrong.push(`a letter cut in two: ${text}`);
       const where = `${sheet} ${JSON.stringify(input)}`;
       assert.deepEqual(bones(said), bones(english), where);
       const from = [...texts(english)];
@@ -159,6 +161,29 @@ test('what somebody typed stands between the quotes of the language, as it was t
   const said = (language) => JSON.parse(module.answer('tyre-check', JSON.stringify({ water: 'yes', language }))).problems.find(({ field }) => field === 'water').text;
   for (const [language, quoted] of Object.entries({ en: '“yes”', fr: '«\u00A0yes\u00A0»', de: '„yes“', fi: '”yes”' })) assert.ok(said(language).includes(quoted), said(language));
 });
+
+// Names that are also sentences of ours, and letters of more than one byte.
+const NAMES = ['Spare', 'Load', 'Wet', 'Front left', 'Road tyre', 'Ärmel’s «é»'];
+
+for (const language of ['en', ...progress.keys()]) {
+  test(`${language}: a name that somebody typed is not translated and not cut`, () => {
+    const example = (id) => ({ ...description.sheets.find((sheet) => sheet.id === id).example.input, today: '2026-11-25', language });
+    const list = example('field-list');
+    const event = example('stage-tyres');
+    for (const name of NAMES) {
+      const rows = [{ ...list.rows[1], name }, { ...list.rows[0], name: '7' }];
+      const said = module.answer('field-list', JSON.stringify({ ...list, rows }));
+      const { blocks, limits } = JSON.parse(said);
+      assert.deepEqual(blocks.filter(({ kind }) => kind === 'table').map(({ rows: [[first]] }) => first), [name, name]);
+      assert.ok(limits[0].label.startsWith(name), `${name}: ${limits[0].label}`);
+      const stages = event.stages.map((stage) => ({ ...stage, name }));
+      const planned = module.answer('stage-tyres', JSON.stringify({ ...event, stages }));
+      assert.deepEqual(JSON.parse(planned).problems, []);
+      assert.ok(planned.includes(JSON.stringify(name).slice(1, -1)), `${name}: ${planned}`);
+      assert.ok(!(said + planned).includes('\uFFFD'), name);
+    }
+  });
+}
 
 test('a language is spoken for one answer, and an unknown one is English', () => {
   const ask = (language) => module.answer('tyre-check', JSON.stringify({ size: '205/55 R16 91V', load: '430 kg', pressure: '2,3 bar', tread: '3,5 mm', today: '2026-11-25', ...language }));
