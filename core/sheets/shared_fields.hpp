@@ -33,6 +33,31 @@ std::vector<Choice> place_choices();
 inline constexpr ChoiceField<const standard::TreadLaw*> place{
     "place", Phrase("Whose tread law"), Phrase(), place_choices, standard::find_tread_law};
 
+// One tyre's figures: what differs by sheet is the hint, and whether a sheet can do without.
+constexpr QuantityField<Mass> wheel_load(Phrase hint, Need needed) {
+  return {"load",  Phrase("Load on this wheel"), hint,     needed,
+          "20 kg", "8000 kg (17 600 lb)",        "430 kg", in_mass};
+}
+constexpr QuantityField<GaugePressure> tyre_pressure(Phrase hint) {
+  return {"pressure", Phrase("Tyre pressure"),      hint,      required,
+          "0 kPa",    "1000 kPa (10 bar, 145 psi)", "2.2 bar", in_pressure};
+}
+constexpr QuantityField<Length> tread_depth(Phrase hint, Need needed) {
+  return {"tread", Phrase("Tread depth"), hint,   needed,
+          "0 mm",  "25 mm (31/32 in)",    "3 mm", in_depth};
+}
+inline constexpr QuantityField<Speed> intended_speed{"speed",
+                                                     Phrase("Speed you intend"),
+                                                     Phrase("If you want it judged."),
+                                                     optional,
+                                                     "1 km/h",
+                                                     "500 km/h (310 mph)",
+                                                     "90 km/h",
+                                                     in_speed};
+inline constexpr TextField date_code{"date_code", Phrase("Date code"),
+                                     Phrase("The last four digits of the DOT line."), optional,
+                                     "2322"};
+
 // When pressures were measured: hot?
 constexpr bool is_hot(std::string_view state) { return state == "hot"; }
 inline std::vector<Choice> pressure_states() {

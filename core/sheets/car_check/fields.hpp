@@ -11,9 +11,7 @@ inline constexpr ListField corners{"corners", Phrase("Corner"),
                                    Phrase("Front and rear, and the spare if you carry one."), 5};
 inline constexpr SidewallField size{"size", Phrase("Sidewall text"), Phrase(), required,
                                     "205/55 R16 91V"};
-inline constexpr QuantityField<GaugePressure> pressure{
-    "pressure", Phrase("Tyre pressure"),      Phrase(),  required,
-    "0 kPa",    "1000 kPa (10 bar, 145 psi)", "2.2 bar", in_pressure};
+inline constexpr auto pressure = fields::tyre_pressure(Phrase());
 inline constexpr ChoiceField<bool> pressure_state{
     "pressure_state", Phrase("When it was measured"), Phrase(),
     [] {
@@ -32,9 +30,7 @@ inline constexpr auto tread_inner = a_tread("tread_inner", Phrase("Tread at the 
                                             Phrase("If you measure across the tread."), "4 mm");
 inline constexpr auto tread_outer =
     a_tread("tread_outer", Phrase("Tread at the outer side"), Phrase(), "5 mm");
-inline constexpr TextField date_code{"date_code", Phrase("Date code"),
-                                     Phrase("The last four digits of the DOT line."), optional,
-                                     "2322"};
+inline constexpr auto date_code = fields::date_code;
 
 constexpr QuantityField<Mass> a_mass(std::string_view id, Phrase label, Phrase hint, Bound least,
                                      std::string_view example) {
@@ -43,9 +39,7 @@ constexpr QuantityField<Mass> a_mass(std::string_view id, Phrase label, Phrase h
 inline constexpr auto load = a_mass("load", Phrase("Load on this wheel"),
                                     Phrase("If you have wheel scales."), "20 kg", "430 kg");
 // The bounds for a wheel's load, however it was found.
-inline constexpr QuantityField<Mass> judged_load{
-    "load",  Phrase("Load on this wheel"), Phrase(), optional,
-    "20 kg", "8000 kg (17 600 lb)",        "430 kg", in_mass};
+inline constexpr auto judged_load = fields::wheel_load(Phrase(), optional);
 
 // ---- the car ----
 

@@ -9,16 +9,10 @@ inline constexpr SidewallField size{
     "size", Phrase("Sidewall text"),
     Phrase("Copy the size line from the tyre, with the number and letter after it."), required,
     "205/55 R16 91V"};
-inline constexpr QuantityField<Mass> load{
-    "load",
-    Phrase("Load on this wheel"),
+inline constexpr auto load = fields::wheel_load(
     Phrase("From a weighbridge or wheel scale. If all you have is the loaded car's mass: a quarter "
            "of it, and a fifth more for the heavier end."),
-    required,
-    "20 kg",
-    "8000 kg (17 600 lb)",
-    "430 kg",
-    in_mass};
+    required);
 inline constexpr QuantityField<Speed> speed{"speed",
                                             Phrase("Fastest you will go"),
                                             Phrase("Up to 160 km/h it makes no difference."),

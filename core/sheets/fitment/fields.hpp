@@ -35,14 +35,7 @@ inline constexpr QuantityField<GaugePressure> pressure{
     "1000 kPa (10 bar, 145 psi)",
     "2.3 bar",
     in_pressure};
-inline constexpr QuantityField<Mass> load{"load",
-                                          Phrase("Load on this wheel"),
-                                          Phrase("For the contact patch."),
-                                          optional,
-                                          "20 kg",
-                                          "8000 kg (17 600 lb)",
-                                          "430 kg",
-                                          in_mass};
+inline constexpr auto load = fields::wheel_load(Phrase("For the contact patch."), optional);
 
 inline constexpr Units in_rim_inches{{"in", "mm"}, {"in", "in", "in"}};
 constexpr QuantityField<Length> rim_width(std::string_view id, Phrase label,

@@ -77,9 +77,7 @@ inline constexpr YesNoField damage{"damage", Phrase("Cord in sight, a bulge or c
 inline constexpr YesNoField sealant{"sealant", Phrase("Sealant put in?"), Phrase(), "no"};
 inline constexpr NumberField repairs{
     "repairs", Phrase("Repairs before"), Phrase(), optional, "0", "20", "0"};
-inline constexpr TextField date_code{"date_code", Phrase("Date code"),
-                                     Phrase("The last four digits of the DOT line."), optional,
-                                     "2322"};
+inline constexpr auto date_code = fields::date_code;
 
 inline judge::Help help_of(std::string_view id) {
   if (id == "self_supporting") return judge::Help::self_supporting;
@@ -100,14 +98,7 @@ inline constexpr ChoiceField<judge::Help> help{
                                  {"sealant_kit", Phrase("A sealant kit")}};
     },
     help_of};
-inline constexpr QuantityField<Mass> load{"load",
-                                          Phrase("Load on this wheel"),
-                                          Phrase("For a run-flat tyre."),
-                                          optional,
-                                          "20 kg",
-                                          "8000 kg (17 600 lb)",
-                                          "430 kg",
-                                          in_mass};
+inline constexpr auto load = fields::wheel_load(Phrase("For a run-flat tyre."), optional);
 inline constexpr QuantityField<Length> way{"way",
                                            Phrase("Way to go"),
                                            Phrase("To help, home or the next service."),

@@ -55,14 +55,7 @@ inline constexpr ChoiceField<water::VehicleKind> vehicle{
 inline constexpr ListField tyres{
     "tyres", Phrase("Tyre"),
     Phrase("Each kind that will come through. With none, a worn road tyre is taken."), 20};
-inline constexpr QuantityField<Length> tread{"tread",
-                                             Phrase("Tread depth"),
-                                             Phrase("Leave empty for 1.6 mm."),
-                                             optional,
-                                             "0 mm",
-                                             "25 mm (31/32 in)",
-                                             "3 mm",
-                                             in_depth};
+inline constexpr auto tread = fields::tread_depth(Phrase("Leave empty for 1.6 mm."), optional);
 inline constexpr QuantityField<GaugePressure> pressure{"pressure",
                                                        Phrase("Tyre pressure"),
                                                        Phrase("Cold. Leave empty for 200 kPa."),

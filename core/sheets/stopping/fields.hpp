@@ -42,14 +42,7 @@ inline constexpr QuantityField<Length> depth{
     "1000 mm (39 in)",
     "1 mm",
     in_water};
-inline constexpr QuantityField<Length> tread{"tread",
-                                             Phrase("Tread depth"),
-                                             Phrase("Empty: 3 mm."),
-                                             optional,
-                                             "0 mm",
-                                             "25 mm (31/32 in)",
-                                             "3 mm",
-                                             in_depth};
+inline constexpr auto tread = fields::tread_depth(Phrase("Empty: 3 mm."), optional);
 
 inline std::vector<Choice> rubber_choices() {
   std::vector<Choice> choices{{"usual", Phrase("The usual one for that tyre")}};
