@@ -10,7 +10,9 @@ set -eu
 root=$(cd "$(dirname "$0")/../.." && pwd)
 . "$root/web/setup.sh"
 
-mirror=${MIRROR:-http://deb.debian.org/debian}
+# The mirror that this machine takes its own packages from; a folder of security fixes has no releases.
+mirror=${MIRROR:-$(apt-get indextargets --format '$(REPO_URI)' 'Created-By: Packages' |
+  sed '/security/d' | head -n 1)}
 port=${PORT:-4871}
 certificates=/etc/ssl/certs/ca-certificates.crt
 
@@ -37,9 +39,9 @@ inside() { # FOLDER SCRIPT
     mount -t tmpfs tmpfs "$1/dev/shm"
     exec chroot "$1" env -i HOME=/root PATH=/usr/local/sbin:/usr/local/bin:/usr/sbin:/usr/bin:/sbin:/bin \
       LANG=C.UTF-8 CI=true NODE_EXTRA_CA_CERTS=/etc/lent-certificates.crt \
-      npm_config_registry="$2" PORT="$3" bash -c "cd /treadwater
+      ${2:+"npm_config_registry=$2"} PORT="$3" bash -c "cd /treadwater
 $4"
-  ' sh "$1" "$(npm config get registry 2>/dev/null || echo https://registry.npmjs.org/)" "$port" "$2" </dev/null
+  ' sh "$1" "$(npm config get registry 2>/dev/null)" "$port" "$2" </dev/null
 }
 
 # Waits for the one line with the address, then asks that address for the page.
@@ -90,6 +92,7 @@ prove() { # RELEASE
 }
 
 [ "$(id -u)" -eq 0 ] || die "needs root, to make and enter a bare Debian."
+[ -n "$mirror" ] || die "no Debian mirror in this machine's package sources; name one with MIRROR=."
 need_packages debootstrap git
 # The six X are for mktemp to fill.
 work=$(mktemp -d "${TMPDIR:-/tmp}/treadwater-fresh.XXXXXX")
