@@ -40,12 +40,14 @@ char plain(std::uint32_t code) {
   if (code == '\t' || code == '\n' || code == '\r' || code == '\v' || code == '\f') return ' ';
   if (code == '"' || code == '\'') return ' ';  // inch marks
   if (code == '*') return 'X';
-  if (code < 0x20U || code == 0x7FU) return foreign;
+  if (code < 0x20U || code == 0x7FU) return ' ';  // cannot be seen
   if (code < 0x80U) return static_cast<char>(code);
   if (code >= 0xFF01U && code <= 0xFF5EU) return plain(code - 0xFF01U + 0x21U);  // full width
   if (code >= 0x2000U && code <= 0x200AU) return ' ';
   if (code >= 0x2010U && code <= 0x2015U) return '-';
   if (code >= 0x200BU && code <= 0x200FU) return nothing;
+  if (code >= 0x202AU && code <= 0x202EU) return nothing;  // directions of writing
+  if (code >= 0x2060U && code <= 0x2069U) return nothing;
   if (code >= 0x2018U && code <= 0x201FU) return ' ';  // curly quotes, typed as inch marks
   switch (code) {
     case 0x00A0U:
@@ -77,7 +79,6 @@ char plain(std::uint32_t code) {
     case 0x00BEU:
       return three_quarters;
     case 0x00ADU:
-    case 0x2060U:
     case 0xFEFFU:
     case 0xFE0EU:
     case 0xFE0FU:
