@@ -1,5 +1,6 @@
-// Loss of grip to water on a paved road, by depth, tread and speed: thin-film (viscous) loss first,
-// long before a tyre aquaplanes, then more and more as water builds up under the tread.
+// Loss of grip to water on a paved road for old or hard tyres, by depth, tread and speed: thin-film
+// (viscous) loss first, long before a tyre aquaplanes, then more and more as water builds up under
+// the tread. Modern tyres follow stop_law.hpp.
 //
 // A handbook prints static friction on good concrete or tarmac for a new tyre and one worn to 1.6
 // mm, at 50, 90 and 130 km/h, dry and in 0.2, 1 and 2 mm of water. It describes older tyres. Modern

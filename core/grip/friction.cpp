@@ -1,6 +1,7 @@
 #include "core/grip/friction.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/grip/skid.hpp"
 #include "core/standard/road_surface.hpp"
@@ -12,14 +13,14 @@ namespace {
 using standard::FrictionRow;
 using standard::Ground;
 
-constexpr double dry_low = 0.6;
-constexpr double dry_high = 1.2;
+constexpr double old_dry_low = 0.6;
+constexpr double old_dry_high = 1.2;
 constexpr double handbook_share = 0.9;
-constexpr double wet_from_mm = 0.2;
 constexpr double flooded_mm = 2.0;
 constexpr double studded_ice_high = 0.3;  // memory
 constexpr double gravel_tyre_high = 0.8;  // memory
 constexpr Length new_tread = millimetres(8.0);
+constexpr double fastest_kmh = in_kilometres_per_hour(fastest_of_paved_law);
 
 constexpr TyreGrip tyres[] = {
     {"road", "synthetic", 1.0, 1.0, 0.7},    {"winter", "synthetic", 0.85, 1.0, 1.0},
@@ -28,12 +29,6 @@ constexpr TyreGrip tyres[] = {
     {"slick", "soft-race", 1.0, 0.5, 0.5},
 };
 
-constexpr double blend(double dry, double wet, double wetness) {
-  return dry + (wet - dry) * wetness;
-}
-
-double wetness_of(Length film) { return std::min(1.0, in_millimetres(film) / wet_from_mm); }
-
 bool is(const TyreGrip& tyre, std::string_view id) { return tyre.id == id; }
 
 void widen(ShareRange& range, const FrictionRow& row) {
@@ -41,6 +36,18 @@ void widen(ShareRange& range, const FrictionRow& row) {
 }
 
 constexpr ShareRange nothing{1e9, 0.0};
+
+FrictionBand each_less(const FrictionBand& a, const FrictionBand& b) {
+  return {std::min(a.low, b.low), std::min(a.central, b.central), std::min(a.high, b.high)};
+}
+
+Length texture_of(const GripCase& paved) {
+  return standard::find_road_surface(paved.surface->road_surface)->texture;
+}
+
+bool is_a_band(const std::optional<SpeedBand>& band) {
+  return !band || (band->low >= Speed() && band->central >= Speed() && band->high >= Speed());
+}
 
 // No rubber is credited in the low figure, none penalised in the high one.
 ShareRange cautious(ShareRange rubber, bool warm) {
@@ -60,11 +67,6 @@ double groove_credit(const TyreGrip& tyre) {
   return standard::find_tyre_kind(tyre.id)->groove_credit;
 }
 
-Length film_of(Wetness wetness) {
-  constexpr double mm[] = {0.0, 0.1, 0.5, 2.5};
-  return millimetres(mm[static_cast<int>(wetness)]);
-}
-
 Grip::Grip(const GripCase& given) : case_(given), tread_(given.tread * groove_credit(*given.tyre)) {
   if (case_.rubber == nullptr) case_.rubber = find_rubber(case_.tyre->rubber);
   const Rubber& rubber = *case_.rubber;
@@ -76,8 +78,22 @@ Grip::Grip(const GripCase& given) : case_(given), tread_(given.tread * groove_cr
   wet_rubber_.low = std::min(wet_rubber_.low, dry_rubber_.low);
   if (outside) dry_rubber_.high = wet_rubber_.high = 1.0;
 
-  if (case_.surface->ground == Ground::paved) {
-    texture_ = standard::find_road_surface(case_.surface->road_surface)->texture;
+  known_ = case_.film >= Length() && case_.tread >= Length() && is_a_band(case_.onset);
+  if (paved()) {
+    texture_ = texture_of(case_);
+    if (!known_) return;
+    const auto law = [&](Side side, double share, double in_dry, double in_wet) {
+      const PavedSide one =
+          paved_side(side, paved_case(), case_.surface->share * share, in_dry, in_wet);
+      at_rest_.*side = one.law.at_rest;
+      loss_.*side = one.law.loss;
+      dry_part_.*side = one.dry_part;
+    };
+    const double bare_road = case_.tyre->paved;
+    law(&FrictionBand::low, bare_road, dry_rubber_.low, wet_rubber_.low);
+    law(&FrictionBand::central, half_way(bare_road, 1.0),
+        half_way(dry_rubber_.low, dry_rubber_.high), half_way(wet_rubber_.low, wet_rubber_.high));
+    law(&FrictionBand::high, 1.0, dry_rubber_.high, wet_rubber_.high);
     return;
   }
   // Dry ground is no worse than wet: a figure printed for the wet raises the dry one's high end,
@@ -92,27 +108,53 @@ Grip::Grip(const GripCase& given) : case_(given), tread_(given.tread * groove_cr
   wet_ = {all.low, in_wet.high > 0.0 ? in_wet.high : all.high};
 }
 
+TextureShare Grip::texture_at(Speed speed) const {
+  const double wet = wetness_of(case_.film);
+  if (!(wet > 0.0)) return {1.0, 1.0};
+  const TextureShare share = texture_share(texture_, speed);
+  return {blend(1.0, share.low, wet), blend(1.0, share.high, wet)};
+}
+
+std::optional<SquareLaw> Grip::square_law(Side side) const {
+  const bool smooth = texture_ < usual_texture && case_.film > Length();
+  if (!paved() || case_.old_or_hard || smooth) return std::nullopt;
+  return SquareLaw{at_rest_.*side, loss_.*side};
+}
+
+Speed Grip::told_to(Side side, double grade) const {
+  if (!paved()) return kilometres_per_hour(fastest_kmh);
+  if (!known_) return Speed();
+  return grip::told_to(side, paved_case(), {at_rest_.*side, loss_.*side}, grade);
+}
+
 FrictionBand Grip::on_pavement(Speed speed) const {
+  const double kmh = std::min(in_kilometres_per_hour(speed), fastest_kmh);
+  const auto left = [&](Side side) {
+    return std::max(dry_part_.*side, at_rest_.*side - loss_.*side * (kmh * kmh));
+  };
+  const TextureShare texture = texture_at(speed);
+  const FrictionBand modern{left(&FrictionBand::low) * texture.low,
+                            left(&FrictionBand::central) * half_way(texture.high, 1.0),
+                            left(&FrictionBand::high)};
+  return case_.old_or_hard ? each_less(modern, of_old_tyre(speed)) : modern;
+}
+
+FrictionBand Grip::of_old_tyre(Speed speed) const {
   const double share = case_.surface->share;
   const FrictionBand kept = share_kept(speed, tread_, case_.film);
   const double wet = wetness_of(case_.film);
   const double at_speed = handbook_friction(speed, new_tread, Length());
 
-  double low = dry_low * at_speed / handbook_friction(Speed(), new_tread, Length());
-  double low_texture = 1.0, high_texture = 1.0;
-  if (wet > 0.0) {
-    low = std::min(low, handbook_share * at_speed * kept.low);
-    const TextureShare texture = texture_share(texture_, speed);
-    low_texture = blend(1.0, texture.low, wet);
-    high_texture = blend(1.0, texture.high, wet);
-  }
+  double low = old_dry_low * at_speed / handbook_friction(Speed(), new_tread, Length());
+  if (wet > 0.0) low = std::min(low, handbook_share * at_speed * kept.low);
   low *= share * case_.tyre->paved * blend(dry_rubber_.low, wet_rubber_.low, wet);
 
   // Even rubber at its best in the wet grips no better there than in the dry.
   const double high =
-      dry_high * share *
+      old_dry_high * share *
       std::min(dry_rubber_.high, kept.high * blend(dry_rubber_.high, wet_rubber_.high, wet));
-  return {low * low_texture, half_way(low * high_texture, high), high};
+  const TextureShare texture = texture_at(speed);
+  return {low * texture.low, half_way(low * texture.high, high), high};
 }
 
 FrictionBand Grip::off_pavement() const {
@@ -134,8 +176,8 @@ FrictionBand Grip::off_pavement() const {
 }
 
 FrictionBand Grip::at(Speed speed) const {
-  if (!(speed >= Speed()) || !(case_.film >= Length()) || !(case_.tread >= Length())) return {};
-  return case_.surface->ground == Ground::paved ? on_pavement(speed) : off_pavement();
+  if (!(speed >= Speed()) || !known_) return {};
+  return paved() ? on_pavement(speed) : off_pavement();
 }
 
 Friction friction(const GripCase& given, Speed speed) {
@@ -153,12 +195,16 @@ Friction friction(const GripCase& given, Speed speed) {
         std::find(answer.sources.begin(), answer.sources.end(), row.source) == answer.sources.end())
       cite(*row.source);
   if (paved) {
-    cite(handbook_source);
+    cite(dry_grip_source);
+    if (given.old_or_hard) cite(handbook_source);
     if (wet) {
-      cite(film_share_source);
+      cite(stop_law_source);
       cite(braking_test_source);
-      cite(skid_source);
-      cite(friction_index_source);
+      if (given.old_or_hard) cite(film_share_source);
+      if (texture_of(given) < usual_texture) {
+        cite(skid_source);
+        cite(friction_index_source);
+      }
     }
     cite(rubber_order_source);
     cite(rubber_range_source);
@@ -166,11 +212,10 @@ Friction friction(const GripCase& given, Speed speed) {
     unknown(Phrase(
         "How worn or dirty this stretch of road is: fuel, leaves, mud, or the first rain after a "
         "dry spell can take away far more grip."));
-    if (wet)
+    if (wet && given.road == RoadGrip::not_told)
       unknown(Phrase(
-          "Whether the tyre floats: above its onset of aquaplaning it has next to no grip. Tests "
-          "of "
-          "new and worn tyres disagree on what the first millimetre of water costs."));
+          "What road this is: when wet the grippiest of the tested ones holds nearly twice as much "
+          "as the slickest."));
     unknown(heat_caution(rubber, heat_of(rubber, given.tread_heat)));
   } else {
     unknown(Phrase(

@@ -1,7 +1,9 @@
 // The room `grip`: friction, stopping and cornering.
 //
+//   stop_law.hpp   how a modern tyre's grip falls with speed on a wet paved road
+//   measured.hpp   the stops that were measured
 //   skid.hpp       published laws of wet friction against speed and texture
-//   film.hpp       what water takes away, by depth, tread and speed
+//   film.hpp       what water takes from old or hard tyres, by depth, tread and speed
 //   rubber.hpp     rubber and its warmth
 //   friction.hpp   (this file) the friction of one case, with its sources and gaps
 //   stopping.hpp   stopping at a given friction; the rules that drivers are taught
@@ -9,14 +11,15 @@
 //   limits.hpp     distances and speeds for one case, as a band
 //
 // The band of a case:
-//   paved ground  low: 0.6 in the dry (the lower end of a published range for clean pavement), less
-//                 with speed as the handbook's dry figure; in the wet also at most 0.9 of the
-//                 handbook's wet one (so that printed figures for an unstated tyre lie above it);
-//                 less for smooth texture by the published laws of skid.hpp
-//                 high: 1.2 for ordinary rubber, less in water as the best of the braking tests
+//   paved ground  the law of stop_law.hpp, times the surface's share; from dry to wet in a straight
+//                 line over the first 0.2 mm. Less on smooth texture by the published laws of
+//                 skid.hpp. Above Vg there is none
+//   old or hard   no better than that, and: low 0.6 in the dry (the lower end of a published range
+//     tyres       for clean pavement), less with speed as the handbook's dry figure; in the wet at
+//                 most 0.9 of the handbook's wet one (so that printed figures for an unstated tyre
+//                 lie above it); high 1.2, less in water as film.hpp; central half-way in ratio
 //   other ground  the least and the most that any table prints for it. No law of speed or tread is
 //                 known there. Under standing water the low end falls to half (our choice)
-//   central       half-way in ratio
 // More water never raises any of the three; more tread or less speed never lowers them.
 //
 // Tyre kinds: their shares of these figures are ours, from published words (studs and winter rubber
@@ -30,6 +33,8 @@
 
 #include "core/grip/film.hpp"
 #include "core/grip/rubber.hpp"
+#include "core/grip/skid.hpp"
+#include "core/grip/stop_law.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/standard/friction.hpp"
 #include "core/standard/source.hpp"
@@ -48,12 +53,6 @@ struct TyreGrip {
 double groove_credit(const TyreGrip& tyre);
 const TyreGrip* find_tyre_grip(std::string_view id);  // null where there is none
 
-enum class Wetness { dry, damp, wet, standing };
-
-// The film that a word stands for: 0, 0.1, 0.5 and 2.5 mm. Our choice: 0.4 mm counts as wet in one
-// text, road tests use 0.5 mm, and 2.5 mm is where printed advice on aquaplaning begins.
-Length film_of(Wetness wetness);
-
 struct GripCase {
   const standard::FrictionSurface* surface = standard::friction_surfaces().begin();
   const TyreGrip* tyre = find_tyre_grip("road");
@@ -61,6 +60,13 @@ struct GripCase {
   Length film;                            // water above the tops of the texture; 0 a dry road
   const Rubber* rubber = nullptr;         // if not given, the tyre's usual one
   std::optional<Temperature> tread_heat;  // temperature of the tread, where known
+  RoadGrip road = RoadGrip::not_told;     // not asked of a surface whose own name says it (smooth)
+  bool old_or_hard = false;               // tyres for which the handbook's figures still hold
+  // Of aquaplaning for this tyre in this film, and for the same tyre with its tread new, on paved
+  // ground: see grip_gone_at. A side that does not aquaplane is infinite. To be given with any
+  // film.
+  std::optional<SpeedBand> onset;
+  std::optional<SpeedBand> onset_when_new;
 };
 
 // The friction of one case at any speed. A case with a negative number or NaN has no friction at
@@ -70,13 +76,27 @@ class Grip {
   explicit Grip(const GripCase& grip_case);
   FrictionBand at(Speed speed) const;
 
+  // Where all of it is a square law of speed: paved, of usual texture or dry, no old tyre.
+  std::optional<SquareLaw> square_law(Side side) const;
+
+  // The highest speed from which a stop is given on this side; 400 km/h off the pavement.
+  Speed told_to(Side side, double grade) const;
+
  private:
   FrictionBand on_pavement(Speed speed) const;
+  FrictionBand of_old_tyre(Speed speed) const;
   FrictionBand off_pavement() const;
+  TextureShare texture_at(Speed speed) const;
+  PavedCase paved_case() const { return {tread_, case_.film, case_.onset, case_.road}; }
+  bool paved() const { return case_.surface->ground == standard::Ground::paved; }
 
   GripCase case_;
-  Length tread_;    // credited
-  Length texture_;  // paved
+  Length tread_;           // credited
+  Length texture_;         // paved
+  bool known_;             // no number is none, or negative
+  FrictionBand at_rest_;   // paved
+  FrictionBand dry_part_;  // of it, what is not yet wet
+  FrictionBand loss_;      // per (km/h)^2
   ShareRange dry_rubber_{};
   ShareRange wet_rubber_{};
   ShareRange dry_{};  // unpaved: the ends of what is printed

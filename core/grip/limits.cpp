@@ -8,19 +8,30 @@
 namespace treadwater::grip {
 namespace {
 
-using Side = double FrictionBand::*;
-
 constexpr int fastest = static_cast<int>(in_kilometres_per_hour(end_of_model));
 constexpr double ratio_widening = 1.2;
 
 constexpr double to_ms(double kmh) { return kmh / 3.6; }
 
-// The deceleration on one side of the band, by steps of 1 km/h; zero or less if the car does not
-// slow, or does not hold the bend.
+// One side of the band on this road.
 class Slowing {
  public:
-  Slowing(const Grip& grip, Side side, const Road& road) : grip_(grip), side_(side), road_(road) {}
+  Slowing(const Grip& grip, Side side, const Road& road)
+      : grip_(grip),
+        side_(side),
+        road_(road),
+        told_to_(grip.told_to(side, road.grade)),
+        law_(road.radius ? std::nullopt : grip.square_law(side)) {}
 
+  Speed told_to() const { return told_to_; }
+  bool in_closed_form() const { return law_.has_value(); }
+  // Closed form.
+  std::optional<Length> braked(Speed from, Speed to) const {
+    return braked_by(*law_, from, to, road_.grade);
+  }
+
+  // The deceleration by steps of 1 km/h; zero or less where the car does not slow, or does not hold
+  // the bend.
   double in_step(int kmh) const {
     const Speed top = kilometres_per_hour(kmh + 1.0);
     double friction = grip_.at(top).*side_;
@@ -36,12 +47,28 @@ class Slowing {
   const Grip& grip_;
   Side side_;
   const Road& road_;
+  Speed told_to_;
+  std::optional<SquareLaw> law_;
 };
 
 bool sensible(Speed speed) { return speed >= Speed() && speed <= kilometres_per_hour(fastest); }
 
+// The greatest speed of a range that still does, where a greater one never does what a lesser one
+// does not. The least of the range is taken to do.
+template <class Does>
+Speed greatest(Speed least, Speed most, const Does& does) {
+  if (does(most)) return most;
+  double low = in_kilometres_per_hour(least), high = in_kilometres_per_hour(most);
+  for (int halving = 0; halving < 60; ++halving) {
+    const double middle = (low + high) / 2.0;
+    (does(kilometres_per_hour(middle)) ? low : high) = middle;
+  }
+  return kilometres_per_hour(low);
+}
+
 std::optional<Length> braking(const Slowing& slowing, Speed from, Speed to) {
-  if (!sensible(from) || !sensible(to)) return std::nullopt;
+  if (!sensible(from) || !sensible(to) || from > slowing.told_to()) return std::nullopt;
+  if (slowing.in_closed_form()) return slowing.braked(from, to);
   const double top = in_kilometres_per_hour(from);
   const double bottom = in_kilometres_per_hour(to);
   double distance = 0.0;
@@ -55,10 +82,9 @@ std::optional<Length> braking(const Slowing& slowing, Speed from, Speed to) {
   return metres(distance);
 }
 
-Speed seen_speed(const Slowing& slowing, Length seen, Duration reaction) {
+Speed seen_speed_by_steps(const Slowing& slowing, Length seen, Duration reaction) {
   const double t = in_seconds(reaction);
   double room = in_metres(seen);
-  if (!(room > 0.0) || !(t >= 0.0)) return Speed();
   // `room` is what is left of the seen distance after braking from `step`; reaction comes on top.
   for (int step = 0; step < fastest; ++step) {
     const double a = slowing.in_step(step);
@@ -75,8 +101,26 @@ Speed seen_speed(const Slowing& slowing, Length seen, Duration reaction) {
   return kilometres_per_hour(fastest);
 }
 
+Speed seen_speed(const Slowing& slowing, Length seen, Duration reaction) {
+  if (!(seen > Length()) || !(reaction >= Duration())) return Speed();
+  const Speed most = std::min(slowing.told_to(), kilometres_per_hour(fastest));
+  if (!slowing.in_closed_form())
+    return std::min(most, seen_speed_by_steps(slowing, seen, reaction));
+  return greatest(Speed(), most, [&](Speed speed) {
+    const auto braked = slowing.braked(speed, Speed());
+    return braked && *braked + travelled(speed, reaction) <= seen;
+  });
+}
+
 Speed left_over(const Slowing& slowing, Speed speed, Length given) {
   if (!sensible(speed) || !(given >= Length())) return speed;
+  if (slowing.in_closed_form() && speed <= slowing.told_to()) {
+    const auto whole = slowing.braked(speed, Speed());
+    if (whole)
+      return *whole <= given ? Speed() : greatest(Speed(), speed, [&](Speed left) {
+        return *slowing.braked(speed, left) >= given;
+      });
+  }
   double room = in_metres(given);
   double top = in_kilometres_per_hour(speed);
   while (top > 0.0) {
@@ -169,6 +213,7 @@ bool wear_matters(const GripCase& given) {
 
 GripCase when_new(GripCase grip_case) {
   grip_case.tread = new_tread;
+  grip_case.onset = grip_case.onset_when_new;
   return grip_case;
 }
 

@@ -2,14 +2,16 @@
 // the case is followed down through every speed of the stop, since wet friction rises as a car
 // slows.
 //
-// In steps of 1 km/h, each with the friction of its top. Range: as friction.hpp; speeds up to
-// 400 km/h. Distances: `shortest` is for the high friction, `longest` for the low one; empty means
-// "will not stop" (or, in a bend, "will not hold the road"), which is an answer. NaN and negative
-// numbers give empty distances and zero speeds.
+// On a paved, straight road in closed form (stop_law.hpp); in a bend, on wet smooth texture
+// (concrete too), on old tyres and off the pavement in steps of 1 km/h, each with the friction of
+// its top. Range: as friction.hpp; speeds up to 400 km/h. Distances: `shortest` is for the high
+// friction, `longest` for the low one; empty means "will not stop" (or, in a bend, "will not hold
+// the road"), which is an answer. On a wet paved road a stop from near the speed at which the grip
+// is gone, or from the onset of aquaplaning, is empty too: if the longest is empty the car may not
+// stop, and no distance is given as a value. NaN and negative numbers give empty distances and zero
+// speeds.
 //
-// Checked against published wet braking tests (tests/register/grip.json): every stop is inside its
-// band. The central one is 30 to 45 % longer than the tests' from 80 km/h: those were good tyres,
-// fresh brakes and known roads.
+// Checked against 47 published wet stops (measured.hpp, tests/unit/stop_law_test.cpp).
 #pragma once
 
 #include <optional>
@@ -34,12 +36,6 @@ struct DistanceBand {
   std::optional<Length> shortest;
   std::optional<Length> central;
   std::optional<Length> longest;
-};
-
-struct SpeedBand {
-  Speed low;
-  Speed central;
-  Speed high;
 };
 
 // From one speed down to another (zero: to a standstill).
@@ -94,9 +90,8 @@ std::optional<SpeedBand> speed_where_new_stops(const GripCase& grip_case, Speed 
 GapRoad gap_road(const GripCase& grip_case);
 
 // How many times longer a stop is on this tread than on a new one of 8 mm, straight and level. The
-// band runs from the ratio of the high frictions to that of the low ones, widened upwards by 1.2:
-// at 120 km/h on 1 mm of water a test of modern tyres found more (2.62 at 1.6 mm) than the
-// handbook's own ratio. Empty if one of the two does not stop.
+// band runs from the least of the three ratios to the greatest, widened upwards by 1.2: reports
+// that do not state their water found more. Empty if one of the two may not stop.
 struct Ratio {
   double low;
   double central;
@@ -106,7 +101,7 @@ std::optional<Ratio> worn_stop_ratio(const GripCase& grip_case, Speed speed);
 
 inline constexpr Source limits_source{
     "grip-limits", "Treadwater's own stops, with friction followed down through the speeds",
-    "docs/method.md; inside its band lie the published wet braking tests", "2026",
+    "docs/method.md; inside its band lie 40 of 44 published wet stops", "2026",
     Standing::common_practice};
 
 }  // namespace treadwater::grip

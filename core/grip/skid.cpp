@@ -8,7 +8,6 @@
 namespace treadwater::grip {
 namespace {
 
-constexpr Length usual_texture = millimetres(0.7);
 constexpr Length least_texture = millimetres(0.1);
 constexpr double slip_under_anti_lock = 0.2;
 

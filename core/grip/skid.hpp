@@ -42,6 +42,7 @@ inline constexpr Source friction_index_source{
 // The share that a road with less texture keeps of the wet friction on one of 0.7 mm, at most 1.
 // The two formulas differ: low is the smaller of their answers, high the larger. The index is taken
 // at a slip speed of a fifth of the speed. No road is credited with more than 1.
+inline constexpr Length usual_texture = millimetres(0.7);
 struct TextureShare {
   double low;
   double high;

@@ -49,6 +49,16 @@ Json hold_to_json(const a::HoldTo& hold) {
   return json;
 }
 
+Json no_limit_json(const a::NoLimit& none) {
+  Json json;
+  put_text(json, "text", none.text);
+  if (none.own) {
+    put_number(json, "own_kmh", in_kilometres_per_hour(*none.own));
+    put_text(json, "own_text", none.own_text);
+  }
+  return json;
+}
+
 Json limit_json(const a::Limit& limit, bool governs) {
   Json json;
   put_text(json, "id", limit.id);
@@ -228,8 +238,9 @@ Json answer_json(const a::Answer& answer) {
   put_json(json, "problems", list_of(answer.problems, problem_json));
   if (answer.verdict) put_json(json, "verdict", verdict_json(*answer.verdict));
   if (answer.hold_to) put_json(json, "hold_to", hold_to_json(*answer.hold_to));
+  if (answer.no_limit) put_json(json, "no_limit", no_limit_json(*answer.no_limit));
   put_json(json, "limits", list_of(answer.limits, [&](const a::Limit& limit) {
-             return limit_json(limit, &limit == &answer.limits.front());
+             return limit_json(limit, answer.hold_to && &limit == &answer.limits.front());
            }));
   put_json(json, "figures", list_of(answer.figures, figure_json));
   put_json(json, "cautions", list_of(answer.cautions, caution_json));

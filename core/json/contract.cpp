@@ -66,6 +66,7 @@ a::Answer answer_of(a::Sheets sheets, const a::Sheet* sheet, std::string_view sh
   if (!reader.refused.empty()) {
     answer.verdict.reset();
     answer.hold_to.reset();
+    answer.no_limit.reset();
     answer.spoken.clear();
   }
   return answer;

@@ -57,11 +57,22 @@ bool has_danger(const Corner& corner, Finding what) {
                      [&](const Found& found) { return same_danger(found.what, what); });
 }
 
-// A finding on this wheel, as given for the car.
+// How likely aquaplaning is; the same for all findings of another kind.
+double likelihood(const Found& found) {
+  const bool floats =
+      found.what == finding::floats_sometimes || found.what == finding::floats_too_often;
+  return floats ? found.values.back().stored() : 0.0;
+}
+
+// A finding on this wheel, as given for the car: of aquaplaning that of the likeliest wheel.
 Found told_of_the_car(const Car& car, std::size_t first, Found found) {
   Wheels wheels;
-  for (std::size_t wheel = first; wheel < all_wheels; ++wheel)
-    if (has_danger(car.corners[wheel], found.what)) wheels.add(wheel);
+  for (std::size_t wheel = first; wheel < all_wheels; ++wheel) {
+    if (!has_danger(car.corners[wheel], found.what)) continue;
+    wheels.add(wheel);
+    for (const Found& one : car.corners[wheel].judged->findings.found)
+      if (one.what == found.what && likelihood(one) > likelihood(found)) found.values = one.values;
+  }
   // What applies to all of them needs no names.
   if (wheels.count() < wheels_on_the_road) found.of = wheels.whose();
   // The car is not on its spare: a fault of the spare alone does not stop it.
@@ -277,13 +288,13 @@ void judge_together(const Car& car, Findings& findings) {
   judge_beaded_edges(car, findings);
 }
 
-std::optional<HoldTo> hold_car_to(const Car& car, UnitSystem units, Findings& findings) {
+void conclude(const Car& car, Findings& findings) {
   const bool known_of_all =
       std::all_of(car.corners.begin(), car.corners.begin() + wheels_on_the_road,
-                  [](const Corner& c) { return c.judged && c.judged->hold; });
-  if (stop_where_no_speed_helps(findings) || known_of_all) return hold_to(findings, units);
+                  [](const Corner& c) { return c.judged && c.judged->speed_known(); });
+  if (stop_where_no_speed_helps(findings) || known_of_all) return;
+  findings.no_speed = true;
   findings.add(finding::no_speed_told);
-  return std::nullopt;
 }
 
 std::optional<patch::PressureBand> beaded_edge_band(const Corner& corner) {

@@ -55,8 +55,8 @@ void judge_wear(const Car& car, Findings& findings);
 void judge_corners(Car& car, UnitSystem units, Findings& findings);
 // All of them together.
 void judge_together(const Car& car, Findings& findings);
-// The maximum speed: none for a car if one of its tyres has none.
-std::optional<HoldTo> hold_car_to(const Car& car, UnitSystem units, Findings& findings);
+// No speed is known of a car if none is known of one of its tyres.
+void conclude(const Car& car, Findings& findings);
 
 // For a beaded edge, held on its rim by pressure alone, the pressures in the schedules, by the
 // section and twice the wheel's load.

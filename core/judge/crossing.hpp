@@ -5,24 +5,25 @@
 #include <optional>
 #include <vector>
 
-#include "core/judge/finding.hpp"
-#include "core/quantity/write.hpp"
+#include "core/judge/water.hpp"
 #include "core/standard/rain_words.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/standard/tyre_kind.hpp"
 #include "core/water/crossing.hpp"
-#include "core/water/estimate.hpp"
 #include "core/water/from_rain.hpp"
 
 namespace treadwater::judge {
 
 struct WaterAcross {
-  Length depth{};              // above the tops of the texture
-  bool may_be_deeper = false;  // not measured, and beyond the formulas' range
-  bool one_sided = false;      // under the wheels of one side only
+  RoadWater given{};
+  bool one_sided = false;  // under the wheels of one side only
   water::Flow flow{};
   water::VehicleKind vehicle = water::VehicleKind::small_car;
   const standard::RoadSurface* surface = nullptr;
+
+  // The deepest, above the tops of the texture; 0 if no water stands there.
+  Length depth() const;
+  bool stands() const { return depth() > Length(); }
 };
 
 // One kind of tyre that must go through.
@@ -31,11 +32,13 @@ struct TyreThrough {
   Length tread{};
   GaugePressure pressure{};
   std::optional<Length> width{};
-  water::SpeedBand onset{};  // once judged
+  std::optional<Onset> onset{};  // once judged, and if water stands there
 
   bool is_slick() const { return kind->groove_credit == 0.0; }
-  water::WetTyre in(const WaterAcross& water) const;
-  Speed hold_to(UnitSystem units) const;
+  bool is_bare() const { return onset && onset->is_bare(); }
+  water::WetTyre on(const standard::RoadSurface& surface) const;
+  // Nothing if water sets no limit below the road's own.
+  std::optional<Speed> hold_to(UnitSystem units) const;
 };
 
 // Assumed for every tyre that was not described.
@@ -43,11 +46,11 @@ TyreThrough worn_road_tyre();
 
 struct CrossingJudged {
   bool may_be_entered = false;
-  // Worst first, with their onsets. None if it may not be entered, or if there is no water.
+  // Worst first, with their onsets. None if it may not be entered, or if the road is dry.
   std::vector<TyreThrough> field{};
   std::optional<double> chance{};  // of aquaplaning at the intended speed: the highest in the field
 
-  bool has_slick() const;
+  bool has_bare() const;  // is one of them as good as a slick in this water?
 };
 
 void judge_rain_word(const standard::RainWord& word, Findings& findings);

@@ -45,6 +45,8 @@ void add_once(Sources& sources, const Sources& more) {
   for (const Source* source : more) add_once(sources, *source);
 }
 
+[[gnu::noinline]] Value::Value(As as, double number, int decimals)
+    : as_(as), decimals_(static_cast<std::int8_t>(decimals)), number_(number) {}
 [[gnu::noinline]] Value::Value(const Value&) = default;
 [[gnu::noinline]] Value::Value(Value&&) noexcept = default;
 [[gnu::noinline]] Value& Value::operator=(const Value&) = default;
@@ -111,8 +113,19 @@ void Findings::add(Finding what, SomeValues values, SomeSources sources) {
 
 void Findings::add(Limit limit) {
   limits.push_back(std::move(limit));
-  for (std::size_t i = limits.size(); --i > 0 && limits[i].kept() < limits[i - 1].kept();)
+  const auto before = [](const Limit& one, const Limit& other) {
+    return one.beside == other.beside ? one.kept() < other.kept() : other.beside;
+  };
+  for (std::size_t i = limits.size(); --i > 0 && before(limits[i], limits[i - 1]);)
     std::swap(limits[i - 1], limits[i]);
+}
+
+const Limit* Findings::beside() const {
+  return limits.empty() || !limits.back().beside ? nullptr : &limits.back();
+}
+
+const Limit* Findings::lowest() const {
+  return limits.empty() || limits.front().beside ? nullptr : &limits.front();
 }
 
 bool Findings::has(Finding what) const {
@@ -123,7 +136,8 @@ bool Findings::has(Finding what) const {
 bool stop_where_no_speed_helps(Findings& findings) {
   const auto driven_with = [](Cure cure) { return cure == Cure::slower || cure == Cure::pump; };
   const auto stopped = [&] {
-    return !findings.limits.empty() && !(findings.limits.front().low > Speed());
+    const Limit* lowest = findings.lowest();
+    return lowest != nullptr && !(lowest->low > Speed());
   };
   for (const Found& one : findings.found)
     if (!stopped() && one.level() == Level::unfit && !driven_with(cure_of(one.what))) {

@@ -117,6 +117,7 @@ class Value {
     rim,
     distance,
     estimated_distance,
+    longest_distance,
     rain,
     duration,
     seconds,  // a number of them, as given
@@ -130,20 +131,21 @@ class Value {
     seconds_lost,
     kelvins,
     chance,
-    hold_to,  // a speed, and walking pace for 0
-    number,   // with `decimals`
-    text,     // a name, as it stands
-    kind,     // our own name, with a capital at the start of a sentence
-    quoted,   // what somebody typed
+    speed_rounded_down,  // to a multiple of five, as a maximum speed is
+    hold_to,             // a speed, and walking pace for 0
+    number,              // with `decimals`
+    text,                // a name, as it stands
+    kind,                // our own name, with a capital at the start of a sentence
+    quoted,              // what somebody typed
   };
 
-  Value(Speed v) : as_(As::speed), number_(v.stored()) {}
-  Value(Mass m) : as_(As::mass), number_(m.stored()) {}
-  Value(GaugePressure p) : as_(As::pressure), number_(p.stored()) {}
-  Value(Temperature t) : as_(As::temperature), number_(t.stored()) {}
-  Value(Duration d) : as_(As::duration), number_(d.stored()) {}
-  Value(TemperatureDifference d) : as_(As::kelvins), number_(d.stored()) {}
-  Value(RainIntensity r) : as_(As::rain), number_(r.stored()) {}
+  Value(Speed v) : Value(As::speed, v.stored()) {}
+  Value(Mass m) : Value(As::mass, m.stored()) {}
+  Value(GaugePressure p) : Value(As::pressure, p.stored()) {}
+  Value(Temperature t) : Value(As::temperature, t.stored()) {}
+  Value(Duration d) : Value(As::duration, d.stored()) {}
+  Value(TemperatureDifference d) : Value(As::kelvins, d.stored()) {}
+  Value(RainIntensity r) : Value(As::rain, r.stored()) {}
   // These are not inlined: they are called from hundreds of places.
   Value(const Value&);
   Value(Value&&) noexcept;
@@ -172,10 +174,12 @@ class Value {
   static Value size(Length l, int decimals = 0) { return {As::size, l.stored(), decimals}; }
   static Value rim(Length width) { return {As::rim, width.stored()}; }
   static Value distance(Length l) { return {As::distance, l.stored()}; }
+  static Value longest_distance(Length l) { return {As::longest_distance, l.stored()}; }
   static Value estimated_distance(Length l) { return {As::estimated_distance, l.stored()}; }
   static Value seconds(Duration t) { return {As::seconds, t.stored()}; }
   static Value seconds_lost(Duration d) { return {As::seconds_lost, d.stored()}; }
   static Value chance(double share) { return {As::chance, share}; }
+  static Value rounded_down(Speed v) { return {As::speed_rounded_down, v.stored()}; }
   static Value hold_to(Speed v) { return {As::hold_to, v.stored()}; }
   static Value number(double n, int decimals = 0) { return {As::number, n, decimals}; }
   static Value kind(const Text& name);
@@ -189,8 +193,7 @@ class Value {
   bool operator==(const Value&) const = default;
 
  private:
-  Value(As as, double number, int decimals = 0)
-      : as_(as), decimals_(static_cast<std::int8_t>(decimals)), number_(number) {}
+  Value(As as, double number, int decimals = 0);
 
   As as_;
   std::int8_t decimals_ = 0;
@@ -243,8 +246,8 @@ enum class LimitName : std::uint8_t {
 std::string_view id_of(LimitName name);
 
 struct Limit {
-  // How the speeds are given: one speed, a band, an estimated band, or none.
-  enum class Shown : std::uint8_t { exact, band, estimate, do_not_enter, beyond };
+  // How the speeds are given: one speed, a band, the estimated band of an onset, or none.
+  enum class Shown : std::uint8_t { exact, band, onset, beyond };
 
   Limit();
   Limit(const Limit&);
@@ -259,8 +262,9 @@ struct Limit {
   Speed high;
   double share_kept = 1.0;  // of the low value, for the maximum speed
   Shown shown = Shown::exact;
-  Values label;  // the gaps of its label
-  Values why;    // the gaps of its reason
+  bool beside = false;  // told beside the maximum speed, which it does not set
+  Values label;         // the gaps of its label
+  Values why;           // the gaps of its reason
   Sources sources;
   // What stops it, if the words are a finding's: LimitName::unfit, soft_tyre.
   std::optional<Found> found{};
@@ -278,15 +282,20 @@ bool alike(const Limit& one, const Limit& other);
 
 // ---- all that was found ----
 
-// Findings are most serious first, limits lowest first; equals stay in the order they were added.
+// Findings are most serious first, limits lowest first and those told beside the maximum speed
+// last; equals stay in the order they were added.
 struct Findings {
   std::vector<Found> found;
   std::vector<Limit> limits;
+  // Is something not known that every speed rests on, such as the load this tyre may carry?
+  bool no_speed = false;
 
   void add(Finding what, SomeValues values = {}, SomeSources sources = {});
   void add(Found one);
   void add(Limit limit);
   bool has(Finding what) const;
+  const Limit* lowest() const;  // that sets the maximum speed; null if none does
+  const Limit* beside() const;  // told beside it; null if there is none
 };
 
 // What makes it unfit at any speed becomes a limit, unless one of the limits already says so. True

@@ -1,5 +1,8 @@
 // The maximum speed: the lowest of all limits after its margin, rounded down to a multiple of five
 // in the user's unit.
+//
+// There is none if something that every speed rests on is not known, or if no limit is below the
+// highest of the roads we write for: a limit that does not apply is not a speed to give.
 #pragma once
 
 #include <optional>
@@ -17,10 +20,16 @@ struct HoldTo {
   bool in_water() const;  // is it set by water?
 };
 
-// Nothing if there is no limit.
 std::optional<HoldTo> hold_to(const Findings& findings, UnitSystem units);
 
+// Nothing limits it below the road's own limit, as far as is known. Its own limit is the lowest of
+// those above, if there is one.
+struct NoLimit {
+  std::optional<HoldTo> own{};
+};
+std::optional<NoLimit> no_limit(const Findings& findings, UnitSystem units);
+
 // Is the intended speed above the maximum, or above the limit that sets it?
-void judge_intended_speed(Findings& findings, Speed intended, const HoldTo& hold);
+void judge_intended_speed(Findings& findings, Speed intended, UnitSystem units);
 
 }  // namespace treadwater::judge

@@ -98,6 +98,14 @@ void refuse_overload(Mass load, Mass greatest, Findings& findings) {
   findings.add(std::move(found));
 }
 
+// A car's beaded edge has no rating, but least pressures by the load, as far as the schedules go.
+bool goes_by_schedule(const TyreCase& tyre) {
+  const sidewall::Reading& size = *tyre.size;
+  return size.family == sidewall::Family::beaded_edge && !size.motorcycle && size.section_width &&
+         tyre.load &&
+         patch::beaded_edge_pressure(*size.section_width, *tyre.load * 2.0, patch::Wheels::single);
+}
+
 // If no formula applies, no load is carried below the minimum pressure of its kind.
 void refuse_soft(const TyreCase& tyre, Findings& findings) {
   const patch::LeastPressure least = patch::least_pressure_of(*tyre.size, tyre.load);
@@ -169,7 +177,10 @@ Carrying judge_load(const TyreCase& tyre, Findings& findings) {
       judged = cold.has_value();
     }
   }
-  if (!judged) refuse_soft(tyre, findings);
+  if (!judged) {
+    findings.no_speed = !(cold && goes_by_schedule(tyre));
+    refuse_soft(tyre, findings);
+  }
   judge_narrow_beaded_edge(*tyre.size, findings);
   return carrying;
 }

@@ -281,13 +281,16 @@ std::optional<Floating> floating(const StagesCase& stages, std::size_t stage, st
   const standard::RoadSurface* road = road_of(stages.event.stages[stage]);
   if (road == nullptr || !stages.has_water(stage)) return std::nullopt;
   const stage::SetKind& kind = stages.kind(set);
-  const auto onset = water::aquaplaning_onset(
-      {car.pressure.value_or(soft_stage_pressure),
-       stage::tread_left(kind, stages.plan.at(stage, set).most_worn), groove_credit(kind),
-       car.width, *stages.water[stage], road->texture});
-  if (!onset) return std::nullopt;
-  return Floating{stage, set, onset->low, floor_to_five(onset->low * water::hold_to_share, units),
-                  kind.slick()};
+  const water::WetTyre tyre{car.pressure.value_or(soft_stage_pressure),
+                            stage::tread_left(kind, stages.plan.at(stage, set).most_worn),
+                            groove_credit(kind),
+                            car.width,
+                            *stages.water[stage],
+                            road->texture};
+  const auto onset = water::aquaplaning_onset(tyre);
+  if (!onset || !water::held(*onset)) return std::nullopt;
+  return Floating{stage, set, onset->low, floor_to_five(*water::held(*onset), units),
+                  water::counts_as_slick(tyre)};
 }
 
 CarOnStages first_afloat(const std::vector<CarOnStages>& cars) {

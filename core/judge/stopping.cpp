@@ -4,21 +4,14 @@
 
 #include "core/grip/cornering.hpp"
 #include "core/judge/advice.hpp"
-#include "core/judge/water.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/standard/tread_law.hpp"
-#include "core/water/crossing.hpp"
-#include "core/water/measured.hpp"
-#include "core/water/onset.hpp"
 
 namespace treadwater::judge {
 namespace {
 
-constexpr Speed end_of_tables = kilometres_per_hour(130.0);  // core/grip/film.hpp
-constexpr Length longest_stop = metres(1000.0);              // our choice of what still is one
-// In a film of this depth the braking tests stopped from 80 and 120 km/h on treads down to 1.6 mm
-// (core/grip/film.hpp).
-constexpr Length braked_in = millimetres(1.0);
+constexpr Speed end_of_law = kilometres_per_hour(150.0);  // core/grip/stop_law.hpp
+constexpr Length longest_stop = metres(1000.0);           // our choice of what still is one
 
 bool is_paved(const StopCase& stop) { return stop.grip.surface->ground == standard::Ground::paved; }
 
@@ -36,9 +29,6 @@ void judge_tread(const StopCase& stop, Findings& findings) {
 void judge_given(const StopCase& stop, Findings& findings) {
   if (!stop.tread_given) findings.add(finding::tread_assumed, {Value::depth(usual_tread)});
   judge_tread(stop, findings);
-  if (stop.by_ruler && *stop.by_ruler < stop.grip.film)
-    findings.add(finding::wetter_than_measured,
-                 {Value::water(stop.grip.film), Value::water(*stop.by_ruler)});
   const BendGiven& bend = stop.bend;
   if (!bend.radius_found() && (bend.chord || bend.sagitta || bend.bank))
     findings.add(finding::bend_not_judged);
@@ -47,60 +37,49 @@ void judge_given(const StopCase& stop, Findings& findings) {
         finding::reaction_quick,
         {Value::seconds(stop.reaction()), Value::number(in_seconds(grip::median_reaction), 1)},
         {&grip::reaction_source});
-  if (stop.speed > end_of_tables)
-    findings.add(finding::beyond_tables, {end_of_tables}, {&grip::handbook_source});
+  if (stop.speed > end_of_law)
+    findings.add(finding::beyond_tables, {end_of_law},
+                 {stop.grip.old_or_hard ? &grip::handbook_source : &grip::stop_law_source});
 }
 
-// ---- water: above the onset of aquaplaning no friction can be trusted ----
-
-void judge_deep_water(Findings& findings) {
-  const Values deepest{Value::water(water::deepest_to_enter)};
-  const Sources sources{&advice::deep_water};
-  Limit limit = fixed_limit(LimitName::deep_water, Speed(), {}, deepest, sources);
-  limit.shown = Limit::Shown::do_not_enter;
-  findings.add(std::move(limit));
-  findings.add(finding::deep_water, deepest, sources);
-}
+// ---- water ----
 
 const standard::RoadSurface& road_of(const StopCase& stop) {
   return *standard::find_road_surface(is_paved(stop) ? stop.grip.surface->road_surface : "loose");
 }
 
-void limit_by_water(const StopCase& stop, const water::SpeedBand& onset, UnitSystem units,
-                    Findings& findings) {
-  Limit limit;
-  limit.what = LimitName::aquaplaning_as_taken;
-  limit.central = onset.central;
-  limit.low = onset.low;
-  limit.high = onset.high;
-  limit.share_kept = water::hold_to_share;
-  limit.shown = Limit::Shown::estimate;
-  limit.why = {Value::water(stop.grip.film), onset.low};
-  limit.sources = {&water::estimate_source(), &water::film_source(), &water::pressure_only_source(),
-                   &water::clearing_source(), &road_of(stop).source};
-  add_once(limit.sources, onset_sources());
-  if (stop.speed > floor_to_five(limit.kept(), units))
-    findings.add(stop.speed > onset.central ? finding::floats : finding::may_float,
-                 {stop.speed, Value::water(stop.grip.film)}, limit.sources);
-  findings.add(std::move(limit));
+water::WetTyre tyre_of(const StopCase& stop, Length tread) {
+  return {stop.pressure.value_or(soft_pressure),
+          tread,
+          stop.kind->groove_credit,
+          stop.width,
+          {},
+          road_of(stop).texture};
 }
 
-void judge_film(const StopCase& stop, UnitSystem units, StopJudged& judged) {
-  // Any film by a ruler is judged, and the same film by a word too. A damp road has none.
-  const grip::GripCase& grip = stop.grip;
-  if (!(grip.film > grip::film_of(grip::Wetness::damp)) && !(stop.by_ruler > Length())) return;
-  const double credit = grip::groove_credit(*grip.tyre);
-  judged.onset = water::aquaplaning_onset({stop.pressure.value_or(soft_pressure), grip.tread,
-                                           credit, std::nullopt, grip.film, road_of(stop).texture});
-  if (!judged.onset) return;
-  limit_by_water(stop, *judged.onset, units, judged.findings);
-  judged.may_float = stop.speed > judged.onset->low;
-  // In a film in which such treads were seen to brake, only if it is likely.
-  const bool seen_to_brake = grip.film <= braked_in && !(grip.tread * credit < worn_tread);
-  judged.floats = judged.may_float && !(seen_to_brake && stop.speed <= judged.onset->central);
-  if (!stop.by_ruler) judged.findings.add(finding::water_assumed, {Value::water(grip.film)});
+// The film it stops in, and from where grip is gone because it aquaplanes.
+void complete(StopCase& stop, std::optional<Onset>& onset) {
+  stop.grip.film = stop.water.film();
+  onset = onset_on(stop.water, tyre_of(stop, stop.grip.tread));
+  if (!onset || !is_paved(stop)) return;
+  stop.grip.onset = for_grip(onset->band);
+  if (grip::wear_matters(stop.grip))
+    stop.grip.onset_when_new = for_grip(onset_on(stop.water, tyre_of(stop, grip::new_tread))->band);
+}
+
+void judge_water(const StopCase& stop, UnitSystem units, StopJudged& judged) {
+  WetCase wet;
+  wet.water = stop.water;
+  wet.surface = &road_of(stop);
+  wet.tyre = tyre_of(stop, stop.grip.tread);
+  wet.onset = judged.onset;
+  wet.slick = stop.kind->groove_credit == 0.0;
+  wet.bare = wet.onset && wet.onset->is_bare();
+  wet.intended = stop.speed;
+  judge_wet_road(wet, judged.findings);
+  if (!judged.onset || stop.water.is_too_deep()) return;
+  judge_speed_in_water(*judged.onset, stop.speed, units, judged.findings);
   if (!stop.pressure) judged.findings.add(finding::pressure_assumed, {soft_pressure});
-  if (!is_paved(stop)) judged.findings.add(finding::unpaved_water);
 }
 
 // ---- the stop itself ----
@@ -119,11 +98,20 @@ void judge_friction(const StopCase& stop, StopJudged& judged) {
   judged.findings.add(finding::not_known, {unknown});
 }
 
-void judge_no_stop(const StopCase& stop, bool never, Findings& findings) {
+void judge_no_stop(const StopCase& stop, const StopJudged& judged, Findings& findings) {
   const Sources sources{&grip::limits_source, &grip::stopping_source};
+  const bool never = !judged.braking.shortest;
   const bool steep = grip::deceleration(grip::Grip(stop.grip).at(Speed()).low, stop.grade) <= 0.0;
   if (!steep) {
-    findings.add(never ? finding::will_not_stop : finding::may_not_stop, {}, sources);
+    Found found(never ? finding::will_not_stop : finding::may_not_stop, {}, sources);
+    // Where only aquaplaning may keep it from stopping, how likely that is decides, as in every
+    // other sheet.
+    grip::GripCase on_its_tyres = stop.grip;
+    on_its_tyres.onset.reset();
+    if (!never && judged.onset &&
+        grip::braking_band(on_its_tyres, stop.speed, Speed(), stop.straight()).longest)
+      found.lowered = Level::care;
+    findings.add(std::move(found));
     return;
   }
   findings.add(fixed_limit(LimitName::grade, Speed(), {}, {}, sources));
@@ -134,14 +122,22 @@ void judge_no_stop(const StopCase& stop, bool never, Findings& findings) {
 void judge_braking(const StopCase& stop, StopJudged& judged) {
   judged.braking = grip::braking_band(stop.grip, stop.speed, Speed(), stop.straight());
   judged.stopping = grip::stopping_band(stop.grip, stop.speed, stop.reaction(), stop.straight());
-  if (!judged.braking.longest)
-    return judge_no_stop(stop, !judged.braking.shortest, judged.findings);
+  // Off the pavement the laws of grip know nothing of aquaplaning.
+  if (!is_paved(stop) && judged.onset && !(stop.speed < judged.onset->band.low))
+    judged.braking.longest = judged.stopping.longest = std::nullopt;
+  if (!judged.braking.longest) return judge_no_stop(stop, judged, judged.findings);
   const Length taught = grip::highway_code(stop.speed).braking;
-  if (!stop.seen && *judged.braking.central > taught)
-    judged.findings.add(
-        finding::longer_than_taught,
-        {Value::estimated_distance(*judged.braking.central), Value::distance(taught)},
-        {&grip::limits_source, &grip::highway_code_source});
+  if (stop.seen || !(*judged.braking.central > taught)) return;
+  Found longer(finding::longer_than_taught,
+               {Value::estimated_distance(*judged.braking.central), Value::distance(taught)},
+               {&grip::limits_source, &grip::highway_code_source});
+  // Longer in the wet is expected; a stop that would be longer in the dry too is not.
+  grip::GripCase dry = stop.grip;
+  dry.film = Length();
+  const auto when_dry = grip::braking_band(dry, stop.speed, Speed(), stop.straight()).central;
+  if (is_paved(stop) && stop.is_wet() && when_dry && !(*when_dry > taught))
+    longer.lowered = Level::note;
+  judged.findings.add(std::move(longer));
 }
 
 // ---- what there must be room for ----
@@ -224,11 +220,11 @@ void judge_bend(const StopCase& stop, UnitSystem units, Findings& findings) {
 
 // The maximum speed is one from which the car stops. A sight distance or an obstacle ensures that.
 void judge_stop_at_all(const StopCase& stop, StopJudged& judged) {
-  std::vector<Limit>& limits = judged.findings.limits;
-  if (stop.seen || stop.obstacle || (limits.empty() && judged.braking.longest)) return;
+  const Limit* lowest = judged.findings.lowest();
+  if (stop.seen || stop.obstacle || (lowest == nullptr && judged.braking.longest)) return;
   const auto band =
       grip::seen_distance_speed(stop.grip, longest_stop, stop.reaction(), stop.straight());
-  if (!limits.empty() && limits.front().kept() <= band.low) return;
+  if (lowest != nullptr && lowest->kept() <= band.low) return;
   judged.findings.add(band_limit(LimitName::stop_at_all, band, {Value::distance(longest_stop)},
                                  {&grip::limits_source, &grip::stopping_source}));
 }
@@ -236,12 +232,11 @@ void judge_stop_at_all(const StopCase& stop, StopJudged& judged) {
 void conclude(const StopCase& stop, UnitSystem units, StopJudged& judged) {
   Findings& findings = judged.findings;
   stop_where_no_speed_helps(findings);
-  if (findings.limits.empty())
-    findings.add(finding::nothing_limits);
-  else if (findings.limits.front().kept() > end_of_tables)
-    findings.add(
-        fixed_limit(LimitName::end_of_tables, end_of_tables, {}, {}, {&grip::handbook_source}));
   judged.hold = hold_to(findings, units);
+  if (findings.lowest() == nullptr)
+    findings.add(finding::nothing_limits);
+  else if (no_limit(findings, units))
+    judged.no_limit = NoLimit{};  // what was asked has no limit of its own
   if (stop.is_wet()) findings.add(finding::wet_road, {}, {&advice::wet_braking});
 }
 
@@ -255,15 +250,16 @@ Length StopCase::room_before_obstacle() const {
   return std::max(Length(), *obstacle - travelled(speed, reaction()));
 }
 
-bool StopCase::is_too_deep() const { return grip.film >= water::deepest_to_enter; }
+grip::SpeedBand for_grip(const water::SpeedBand& onset) {
+  return {onset.low, onset.central, onset.high};
+}
 
-StopJudged judge_stop(const StopCase& stop, UnitSystem units) {
+StopJudged judge_stop(StopCase stop, UnitSystem units) {
   StopJudged judged;
+  complete(stop, judged.onset);
   judge_given(stop, judged.findings);
-  if (stop.is_too_deep()) {
-    judge_deep_water(judged.findings);
-  } else {
-    judge_film(stop, units, judged);
+  judge_water(stop, units, judged);
+  if (!stop.water.is_too_deep()) {
     judge_friction(stop, judged);
     judge_braking(stop, judged);
     judge_sight(stop, units, judged.findings);
@@ -272,6 +268,7 @@ StopJudged judge_stop(const StopCase& stop, UnitSystem units) {
     judge_stop_at_all(stop, judged);
   }
   conclude(stop, units, judged);
+  judged.stop = std::move(stop);
   return judged;
 }
 

@@ -5,10 +5,9 @@
 #include <optional>
 
 #include "core/grip/limits.hpp"
-#include "core/judge/finding.hpp"
 #include "core/judge/hold_to.hpp"
-#include "core/quantity/write.hpp"
-#include "core/water/estimate.hpp"
+#include "core/judge/water.hpp"
+#include "core/standard/tyre_kind.hpp"
 
 namespace treadwater::judge {
 
@@ -28,11 +27,12 @@ struct BendGiven {
 
 struct StopCase {
   Speed speed{};
-  // Its film is the wetter of a word and a ruler.
-  grip::GripCase grip{};
+  grip::GripCase grip{};  // its film and onsets are filled in by judge_stop()
+  const standard::TyreKind* kind = nullptr;
   bool tread_given = false;
-  std::optional<Length> by_ruler{};  // depth of water
+  RoadWater water{};
   std::optional<GaugePressure> pressure{};
+  std::optional<Length> width{};  // of the tyre's section
   std::optional<Duration> reaction_given{};
   double grade = 0.0;  // a ratio, uphill positive
   BendGiven bend{};
@@ -43,16 +43,15 @@ struct StopCase {
   grip::Road straight() const { return {grade, {}, 0.0}; }
   grip::Road road() const { return {grade, bend.radius_found(), bend.bank.value_or(0.0)}; }
   Length room_before_obstacle() const;  // to brake in; if there is one
-  bool is_wet() const { return grip.film > Length(); }
-  bool is_too_deep() const;  // to be driven into
+  bool is_wet() const { return water.is_wet(); }
 };
 
 struct StopJudged {
   Findings findings{};
   std::optional<HoldTo> hold{};
-  std::optional<water::SpeedBand> onset{};  // of aquaplaning
-  bool may_float = false;                   // at this speed
-  bool floats = false;                      // so likely that no stopping distance is given
+  std::optional<NoLimit> no_limit{};
+  StopCase stop{};               // with its film and onsets
+  std::optional<Onset> onset{};  // of aquaplaning
 
   // None of this if the water is too deep.
   grip::Friction friction{};
@@ -61,6 +60,9 @@ struct StopJudged {
   std::optional<grip::SpeedBand> left_at_obstacle{};  // of the speed
 };
 
-StopJudged judge_stop(const StopCase& stop, UnitSystem units);
+StopJudged judge_stop(StopCase stop, UnitSystem units);
+
+// The ends of an onset as the laws of grip take them.
+grip::SpeedBand for_grip(const water::SpeedBand& onset);
 
 }  // namespace treadwater::judge

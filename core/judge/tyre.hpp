@@ -6,13 +6,13 @@
 
 #include "core/judge/hold_to.hpp"
 #include "core/judge/pressure.hpp"
+#include "core/judge/water.hpp"
 #include "core/sidewall/sidewall.hpp"
 #include "core/standard/date.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/standard/tread_law.hpp"
 #include "core/standard/tyre_age.hpp"
 #include "core/standard/tyre_kind.hpp"
-#include "core/water/estimate.hpp"
 
 namespace treadwater::judge {
 
@@ -23,27 +23,38 @@ struct TyreCase {
   std::optional<GaugePressure> gauge{};  // as read
   std::optional<bool> hot = false;       // when it was read; nothing if not known
   std::optional<Length> tread{};
-  std::optional<Length> water{};
-  bool water_asked = true;  // a depth could have been given, and was not
+  std::optional<RoadWater> water{};  // if it is to be judged in water
   std::optional<Speed> intended{};
   const standard::TyreKind* kind = nullptr;
   const standard::RoadSurface* surface = nullptr;
   const standard::TreadLaw* law = nullptr;
   std::optional<standard::TyreAge> age{};
   standard::Date today{};
-  // For one of many tyres in the same water: its low and central onsets, with less work. The high
-  // ends are then the central ones.
-  const water::OnsetsInWater* in_water = nullptr;
+  const OnsetsOnRoad* onsets = nullptr;  // if it is one of many
 
   // What the pressure may be when cold.
   std::optional<GaugePressure> cold() const;
+  // For water, if enough is known.
+  std::optional<water::WetTyre> in_water() const;
+  bool is_slick() const { return kind != nullptr && kind->groove_credit == 0.0; }
 };
 
 struct TyreJudged {
   Findings findings;
   Carrying carrying;
-  std::optional<water::SpeedBand> onset;  // of aquaplaning
-  std::optional<HoldTo> hold;             // after conclude()
+  std::optional<Onset> onset{};  // of aquaplaning
+  // After conclude().
+  std::optional<HoldTo> hold{};
+  std::optional<NoLimit> no_limit{};
+
+  // The longest stop on a wet road, reaction included, from a speed that may be driven.
+  struct Stop {
+    Speed from;
+    Length longest;
+  };
+  std::optional<Stop> wet_stop{};
+
+  bool speed_known() const { return hold || no_limit; }
 };
 
 TyreJudged judge_tyre(const TyreCase& tyre);

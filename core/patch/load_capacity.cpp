@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/quantity/power.hpp"
+
 namespace treadwater::patch {
 namespace {
 
@@ -48,11 +50,11 @@ const Source& least_pressure_source() { return floor_source; }
 
 Mass load_capacity(const LoadLaw& law, Mass greatest, GaugePressure pressure) {
   if (!(pressure >= least_pressure())) return kilograms(0.0);
-  return greatest * std::pow(std::min(pressure / law.reference, 1.0), law.exponent);
+  return greatest * power(std::min(pressure / law.reference, 1.0), law.exponent);
 }
 
 GaugePressure pressure_needed(const LoadLaw& law, Mass greatest, Mass load) {
-  return std::max(law.reference * std::pow(load / greatest, 1.0 / law.exponent), least_pressure());
+  return std::max(law.reference * power(load / greatest, 1.0 / law.exponent), least_pressure());
 }
 
 Mass p_metric_capacity(Length section_width, double aspect_percent, Length rim_diameter,
@@ -60,7 +62,7 @@ Mass p_metric_capacity(Length section_width, double aspect_percent, Length rim_d
   constexpr double k = 6.67e-5;
   const double sd = (0.34848 + 0.6497 * aspect_percent / 100.0) * in_millimetres(section_width);
   const double dr = std::round(in_millimetres(rim_diameter));
-  return kilograms(k * std::sqrt(in_kilopascals(pressure)) * std::pow(sd, 1.39) * (dr + sd));
+  return kilograms(k * std::sqrt(in_kilopascals(pressure)) * power(sd, 1.39) * (dr + sd));
 }
 
 const Source& p_metric_capacity_source() { return dimensions; }

@@ -11,7 +11,7 @@ constexpr Source fitted{"patch-area-fit", "Contact pressure fitted to 50 footpri
                         "our fit; 255/40R17 alone, 165 to 250 kPa, 2.2 to 6.2 kN", "",
                         Standing::common_practice};
 constexpr Source band{"patch-band", "Our patch against the footprints of two 255/40R17 tyres",
-                      "1 to 1.31 times the measured, 1.155 taken; other sizes not measured", "",
+                      "length and area within 15 % of 25 prints; other sizes not measured", "",
                       Standing::common_practice};
 
 constexpr Area square_inches(double v) { return rectangle(inches(1.0), inches(1.0)) * v; }
@@ -54,8 +54,7 @@ constexpr MeasuredStiffness rates[] = {
     rate(36, 0, 292.7), rate(36, 2, 276.5), rate(36, 4, 272.7),
 };
 
-constexpr double excess = 1.155;
-constexpr double greatest_excess = 1.31;
+constexpr double either_way = 0.15;
 
 }  // namespace
 
@@ -70,11 +69,11 @@ std::optional<Area> fitted_area_255_40_17(Force load, GaugePressure pressure) {
 }
 
 LengthBand contact_length_band(const ContactPatch& patch) {
-  return {patch.length / greatest_excess, patch.length / excess, patch.length};
+  return {patch.length * (1.0 - either_way), patch.length, patch.length * (1.0 + either_way)};
 }
 
 AreaBand contact_area_band(const ContactPatch& patch) {
-  return {patch.area / greatest_excess, patch.area / excess, patch.area};
+  return {patch.area * (1.0 - either_way), patch.area, patch.area * (1.0 + either_way)};
 }
 
 const Source& measured_patch_source() { return measured; }

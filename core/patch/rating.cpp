@@ -12,17 +12,21 @@ using sidewall::Family;
 namespace {
 
 constexpr Source index_source{"load-index-by-size",
-                              "Load indices of 80 common sizes against the "
+                              "Load indices of 140 common sizes against the "
                               "P-metric equation",
                               "our own list, from what tyres are sold as", "2026",
                               Standing::common_practice};
 constexpr double extra_load_from = 1.09;
 constexpr double no_tyre_from = 1.35;
+// Below series 50, which the equation is not meant for, the shares of our list fall evenly.
+constexpr double least_series_of_equation = 50.0;
+constexpr double least_series_of_list = 30.0;
+constexpr double fall_a_series = 0.0065;
 
-// The equation's own load, if it is meant for the size.
-std::optional<Mass> load_by_size(const sidewall::Reading& tyre) {
+// The equation's load, down to a series.
+std::optional<Mass> load_by_size(const sidewall::Reading& tyre, double least_series) {
   const bool in_range = tyre.section_width && tyre.rim_diameter && tyre.aspect_percent &&
-                        *tyre.aspect_percent >= 50.0 && *tyre.aspect_percent <= 80.0;
+                        *tyre.aspect_percent >= least_series && *tyre.aspect_percent <= 80.0;
   if (!in_range) return std::nullopt;
   return p_metric_capacity(*tyre.section_width, *tyre.aspect_percent, *tyre.rim_diameter,
                            p_metric_standard_load().reference);
@@ -47,9 +51,10 @@ std::optional<IndexFits> index_fits(const sidewall::Reading& tyre) {
   const bool of_a_car = tyre.family == Family::metric_car || tyre.family == Family::p_metric;
   const auto rated = tyre.service && of_a_car ? standard::load_of_index(tyre.service->load_index)
                                               : std::optional<Mass>();
-  const auto usual = rated ? load_by_size(tyre) : std::nullopt;
+  const auto usual = rated ? load_by_size(tyre, least_series_of_list) : std::nullopt;
   if (!usual) return std::nullopt;
-  const double share = *rated / *usual;
+  const double share = *rated / *usual + fall_a_series * std::max(0.0, least_series_of_equation -
+                                                                           *tyre.aspect_percent);
   return share > no_tyre_from      ? IndexFits::no_tyre
          : share > extra_load_from ? IndexFits::extra_load
                                    : IndexFits::standard;
@@ -97,7 +102,7 @@ std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre) {
     }
     return found;
   }
-  const auto usual = load_by_size(tyre);
+  const auto usual = load_by_size(tyre, least_series_of_equation);
   if (tyre.family != Family::p_metric || tyre.extra_load || !usual) return std::nullopt;
   const int index = standard::nearest_load_index(*usual);
   return GreatestLoad{*standard::load_of_index(index), index, true};

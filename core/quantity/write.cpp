@@ -1,6 +1,7 @@
 #include "core/quantity/write.hpp"
 
 #include <cmath>
+#include <cstdlib>
 
 #include "core/quantity/text.hpp"
 
@@ -19,10 +20,17 @@ std::string to_two_digits(double value, double (*rounded)(double)) {
 double nearest(double value) { return std::round(value); }
 double upwards(double value) { return std::ceil(value); }
 
+// As exact as a number can be from 10^-22 to 10^22; the C library's pow has large tables.
+double power_of_ten(int n) {
+  double power = 1.0;
+  for (int i = 0; i < std::abs(n); ++i) power *= 10.0;
+  return n < 0 ? 1.0 / power : power;
+}
+
 // The value of its last digit; nothing for zero and non-finite numbers.
 double last_digit(double value, int digits) {
   if (value == 0.0 || !std::isfinite(value)) return 0.0;
-  return std::pow(10.0, std::floor(std::log10(std::fabs(value))) - digits + 1);
+  return power_of_ten(static_cast<int>(std::floor(std::log10(std::fabs(value)))) - digits + 1);
 }
 
 }  // namespace
@@ -69,7 +77,7 @@ std::string significant(double value, int digits) {
   const int magnitude = static_cast<int>(std::floor(std::log10(std::fabs(value))));
   const int decimals = digits - 1 - magnitude;
   if (decimals >= 0) return fixed(value, decimals);
-  const double step = std::pow(10.0, -decimals);
+  const double step = power_of_ten(-decimals);
   return fixed(std::round(value / step) * step, 0);
 }
 

@@ -42,6 +42,13 @@ struct HoldTo {
   Text why;
 };
 
+// Instead of a maximum speed: nothing limits it below the road's own limit.
+struct NoLimit {
+  Text text;
+  std::optional<Speed> own;  // its own limit, above that
+  Text own_text;
+};
+
 struct Figure {
   std::string id;
   Text label;
@@ -186,6 +193,7 @@ struct Answer {
   std::vector<Problem> problems;
   std::optional<Verdict> verdict;
   std::optional<HoldTo> hold_to;
+  std::optional<NoLimit> no_limit;
   std::vector<Limit> limits;  // ranked: the governing one first
   std::vector<Figure> figures;
   std::vector<Caution> cautions;  // most serious first

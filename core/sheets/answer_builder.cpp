@@ -28,6 +28,12 @@ void AnswerBuilder::tell(const judge::Findings& findings) {
 
 void AnswerBuilder::tell(const judge::HoldTo& hold) { answer_.hold_to = in_words(hold, units_); }
 
+void AnswerBuilder::tell(const std::optional<judge::HoldTo>& hold,
+                         const std::optional<judge::NoLimit>& none) {
+  if (hold) tell(*hold);
+  if (none) answer_.no_limit = in_words(*none, units_);
+}
+
 void AnswerBuilder::conclude(const judge::Verdict& verdict, const VerdictWords& words) {
   Verdict told{verdict.level, words.fit};
   if (verdict.level != Level::note) {
@@ -39,6 +45,8 @@ void AnswerBuilder::conclude(const judge::Verdict& verdict, const VerdictWords& 
          say(verdict.level == Level::care ? words.care : words.unfit, gaps.data(), gaps.size()),
          words.after});
   }
+  // What is not fit has no leave to be driven without a limit.
+  if (verdict.level == Level::unfit) answer_.no_limit.reset();
   answer_.verdict = std::move(told);
 }
 

@@ -46,6 +46,7 @@ class AnswerBuilder {
   void take_problems(FormReader& form);
   void tell(const judge::Findings& findings);  // cautions and limits
   void tell(const judge::HoldTo& hold);
+  void tell(const std::optional<judge::HoldTo>& hold, const std::optional<judge::NoLimit>& none);
   void conclude(const judge::Verdict& verdict, const VerdictWords& words);
 
  private:

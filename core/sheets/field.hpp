@@ -104,6 +104,7 @@ inline constexpr Units in_mass{{"kg", "lb"}, {"kg", "kg", "lb"}};
 inline constexpr Units in_pressure{{"kPa", "bar", "psi"}, {"bar", "psi", "psi"}};
 inline constexpr Units in_depth{{"mm", "in", "/32 in"}, {"mm", "mm", "/32 in"}};
 inline constexpr Units in_water{{"mm", "in"}, {"mm", "mm", "in"}};
+inline constexpr Units in_section{{"mm", "in"}, {"mm", "mm", "mm"}};  // of a tyre
 inline constexpr Units in_speed{{"km/h", "mph"}, {"km/h", "mph", "mph"}};
 inline constexpr Units in_temperature{{"°C", "°F"}, {"°C", "°C", "°F"}};
 inline constexpr Units in_metres_of_road{{"m", "ft"}, {"m", "m", "ft"}};

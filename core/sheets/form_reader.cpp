@@ -189,6 +189,16 @@ std::optional<standard::TyreAge> FormReader::tyre_age_at(
   return oldest;
 }
 
+std::optional<judge::RoadWater> FormReader::road_water(const QuantityField<Length>& ruler) {
+  const auto word = read(fields::wetness);
+  const auto depth = read(ruler);
+  if (!word || (given(ruler) && !depth)) return std::nullopt;
+  judge::RoadWater water;
+  if (*word != nullptr) water.word = (*word)->wetness;
+  if (depth) water.depth = water::Water::by_ruler(*depth);
+  return water;
+}
+
 void FormReader::read_units_and_day() {
   const std::size_t before = problems_.size();
   if (const auto system = read(fields::units)) units_ = *system;

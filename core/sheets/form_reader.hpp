@@ -8,6 +8,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/judge/water.hpp"
 #include "core/quantity/write.hpp"
 #include "core/sheets/answer.hpp"
 #include "core/sheets/field.hpp"
@@ -80,6 +81,9 @@ class FormReader {
                                             const std::optional<sidewall::Reading>& tyre) {
     return tyre_age_at({}, field, tyre);
   }
+
+  // How wet the road is, by a word and by a ruler; nothing if one of them cannot be read.
+  std::optional<judge::RoadWater> road_water(const QuantityField<Length>& ruler);
 
   void problem(const AnyField& field, std::string_view code, Text text) {
     problem_at(field.id, code, std::move(text));

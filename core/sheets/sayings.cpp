@@ -94,6 +94,8 @@ std::string write(const judge::Value& value, UnitSystem units) {
       return write_distance(Length::stored(stored), units);
     case As::estimated_distance:
       return write_estimated_distance(Length::stored(stored), units);
+    case As::longest_distance:
+      return write_longest_distance(Length::stored(stored), units);
     case As::rain:
       return write_rain(RainIntensity::stored(stored));
     case As::duration:
@@ -120,6 +122,8 @@ std::string write(const judge::Value& value, UnitSystem units) {
       return write_kelvins(stored, units);
     case As::chance:
       return say_chance(stored);
+    case As::speed_rounded_down:
+      return write(floor_to_five(Speed::stored(stored), units), units);
     case As::hold_to:
       return say_hold_to(Speed::stored(stored), units);
     case As::number:
@@ -156,21 +160,36 @@ std::string label(const judge::Limit& limit, UnitSystem units) {
   return limit.of.empty() ? own : say("#: #", {limit.of, own});
 }
 
+std::string say_water(const judge::RoadWater& water, UnitSystem units) {
+  if (!water.is_known()) return {};
+  const standard::WetnessWord* word = water.word ? &standard::wetness_word(*water.word) : nullptr;
+  if (water.depth && !(water.depth->deep() < (word ? word->deep : Length())) &&
+      !water.depth->none())
+    return say("water #", {write_water(water.depth->deep(), units)});
+  return say(word != nullptr && word->wetness != standard::Wetness::dry
+                 ? word->name
+                 : standard::wetness_word(water.is_wet() ? standard::Wetness::damp
+                                                         : standard::Wetness::dry)
+                       .name);
+}
+
+std::string say_onset(const water::SpeedBand& onset, UnitSystem units) {
+  if (!water::told(onset.low)) return say("not below #", {write(water::fastest_on_roads, units)});
+  if (!water::told(onset.central))
+    return say("from #, in most cases not below #",
+               {write(onset.low, units), write(water::fastest_on_roads, units)});
+  if (!water::told(onset.high))
+    return say("about # (# or more)", {write(onset.central, units), write(onset.low, units)});
+  return say("about #", {say_band(onset.central, onset.low, onset.high, units)});
+}
+
 std::string speeds(const judge::Limit& limit, UnitSystem units) {
-  const std::string band = say_band(limit.central, limit.low, limit.high, units);
-  switch (limit.shown) {
-    case judge::Limit::Shown::do_not_enter:
-      return say("do not enter");
-    case judge::Limit::Shown::estimate:
-      return say("about #", {band});
-    case judge::Limit::Shown::beyond:
-      return say("over #", {write(limit.central, units)});
-    case judge::Limit::Shown::band:
-    case judge::Limit::Shown::exact:
-      break;
-  }
+  using Shown = judge::Limit::Shown;
+  if (limit.shown == Shown::onset) return say_onset({limit.low, limit.central, limit.high}, units);
+  if (limit.shown == Shown::beyond) return say("over #", {write(limit.central, units)});
   if (!(limit.high > Speed())) return say("not at any speed");
-  return limit.shown == judge::Limit::Shown::band ? band : write(limit.central, units);
+  return limit.shown == Shown::band ? say_band(limit.central, limit.low, limit.high, units)
+                                    : write(limit.central, units);
 }
 
 std::string why(const judge::Limit& limit, UnitSystem units) {
@@ -186,11 +205,14 @@ Caution in_words(const judge::Found& found, UnitSystem units) {
 }
 
 Limit in_words(const judge::Limit& limit, UnitSystem units) {
+  const auto number = [&](Speed speed) {
+    return limit.shown == judge::Limit::Shown::onset ? drawn(speed) : speed;
+  };
   return {std::string(judge::id_of(limit)),
           label(limit, units),
-          limit.central,
-          limit.low,
-          limit.high,
+          number(limit.central),
+          number(limit.low),
+          number(limit.high),
           limit.share_kept,
           speeds(limit, units),
           why(limit, units),
@@ -206,6 +228,17 @@ HoldTo in_words(const judge::HoldTo& hold, UnitSystem units) {
     told.why = sentences(
         {told.why, say("Nothing else that was judged bites first; the road's own limit comes "
                        "before it.")});
+  return told;
+}
+
+NoLimit in_words(const judge::NoLimit& none, UnitSystem units) {
+  NoLimit told{Phrase("Nothing here limits it below the road's own limit."), {}, {}};
+  if (none.own) {
+    told.own = none.own->speed;
+    told.own_text =
+        say("Its own limit is # (#).",
+            {write(none.own->speed, units), within_sentence(label(none.own->governing, units))});
+  }
   return told;
 }
 

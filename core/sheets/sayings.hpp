@@ -2,9 +2,11 @@
 // judge/findings.inc and judge/limits.inc.
 #pragma once
 
+#include <algorithm>
+
 #include "core/judge/finding.hpp"
 #include "core/judge/hold_to.hpp"
-#include "core/quantity/write.hpp"
+#include "core/judge/water.hpp"
 #include "core/sheets/answer.hpp"
 
 namespace treadwater::sheets {
@@ -22,9 +24,16 @@ std::string label(const judge::Limit& limit, UnitSystem units);
 // Its speeds: "74 km/h (59 to 85 km/h)".
 std::string speeds(const judge::Limit& limit, UnitSystem units);
 std::string why(const judge::Limit& limit, UnitSystem units);
+// Of an onset of aquaplaning, whose ends may be none: "about 74 km/h (59 to 85 km/h)".
+std::string say_onset(const water::SpeedBand& onset, UnitSystem units);
+// "wet road", "water 5 mm": whichever of word and depth is the wetter. Empty if neither was given.
+std::string say_water(const judge::RoadWater& water, UnitSystem units);
+// One of its ends as a number: no more than what is told.
+constexpr Speed drawn(Speed onset) { return std::min(onset, water::highest_onset_told); }
 
 Caution in_words(const judge::Found& found, UnitSystem units);
 Limit in_words(const judge::Limit& limit, UnitSystem units);
 HoldTo in_words(const judge::HoldTo& hold, UnitSystem units);
+NoLimit in_words(const judge::NoLimit& none, UnitSystem units);
 
 }  // namespace treadwater::sheets

@@ -14,6 +14,12 @@ std::vector<Choice> tyre_kind_choices() {
   return choices;
 }
 
+std::vector<Choice> wetness_choices() {
+  std::vector<Choice> choices{{"unsaid", Phrase("Not said")}};
+  for (const auto& word : standard::wetness_words) choices.push_back({word.id, word.label});
+  return choices;
+}
+
 std::vector<Choice> place_choices() {
   std::vector<Choice> choices;
   for (const auto& row : standard::tread_laws()) choices.push_back({row.id, row.place});

@@ -6,6 +6,7 @@
 #include "core/standard/road_surface.hpp"
 #include "core/standard/tread_law.hpp"
 #include "core/standard/tyre_kind.hpp"
+#include "core/standard/wetness.hpp"
 
 namespace treadwater::sheets {
 
@@ -57,6 +58,18 @@ inline constexpr QuantityField<Speed> intended_speed{"speed",
 inline constexpr TextField date_code{"date_code", Phrase("Date code"),
                                      Phrase("The last four digits of the DOT line."), optional,
                                      "2322"};
+
+// How wet the road is, in a word; null if it was not said.
+std::vector<Choice> wetness_choices();
+inline constexpr ChoiceField<const standard::WetnessWord*> wetness{
+    "wetness", Phrase("How wet the road is"),
+    Phrase("By sight. Of this and a ruler the wetter counts."), wetness_choices,
+    standard::find_wetness};
+constexpr QuantityField<Length> water_depth(std::string_view id, Phrase hint,
+                                            std::string_view example) {
+  return {id,     Phrase("Depth of water"), hint,    optional,
+          "0 mm", "1000 mm (39 in)",        example, in_water};
+}
 
 // When pressures were measured: hot?
 constexpr bool is_hot(std::string_view state) { return state == "hot"; }

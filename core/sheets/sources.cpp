@@ -37,6 +37,7 @@
 #include "core/standard/tread_law.hpp"
 #include "core/standard/tyre_age.hpp"
 #include "core/standard/tyre_kind.hpp"
+#include "core/standard/wetness.hpp"
 #include "core/water/crossing.hpp"
 #include "core/water/film.hpp"
 #include "core/water/onset.hpp"
@@ -57,6 +58,7 @@ Sources of_standards() {
               &standard::age_advice_source()};
   for (const auto& surface : standard::road_surfaces()) judge::add_once(all, surface.source);
   for (const auto& word : standard::rain_words()) judge::add_once(all, word.source);
+  for (const auto& word : standard::wetness_words) judge::add_once(all, word.source);
   for (const auto& law : standard::tread_laws()) {
     judge::add_once(all, law.source);
     if (law.winter_source) judge::add_once(all, *law.winter_source);
@@ -122,7 +124,10 @@ Sources of_grip() {
         one.tyre = grip::find_tyre_grip(kind.id);
         one.tread = millimetres(3.0);
         one.film = millimetres(film);
-        judge::add_once(all, grip::friction(one, kilometres_per_hour(80.0)).sources);
+        for (const bool old : {false, true}) {
+          one.old_or_hard = old;
+          judge::add_once(all, grip::friction(one, kilometres_per_hour(80.0)).sources);
+        }
       }
   return all;
 }

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <iterator>
 
+#include "core/quantity/power.hpp"
 #include "core/standard/speed_load.hpp"
 
 namespace treadwater::standard {
@@ -99,7 +100,7 @@ std::optional<double> camber_load_factor(double degrees, Speed car_top_speed) {
 
 std::optional<double> camber_pressure_factor(double degrees, Speed car_top_speed) {
   const auto f = camber_load_factor(degrees, car_top_speed);
-  return f ? std::optional<double>(std::pow(*f, -1.25)) : std::nullopt;
+  return f ? std::optional<double>(power(*f, -1.25)) : std::nullopt;
 }
 
 Allowance towing_rear_tyre() {

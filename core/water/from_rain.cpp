@@ -32,6 +32,14 @@ RainIntensity rain_to_reckon_with(const standard::RainWord& word) {
   return word.high ? *word.high : word.low * 2.0;
 }
 
+Water DepthFromRain::water() const {
+  const auto with_rut = [&](Length above) {
+    return std::max(Length(), above) + in_rut.value_or(Length());
+  };
+  if (!film) return Water::by_ruler(depth);
+  return Water::between(with_rut(film->low), with_rut(film->central), depth);
+}
+
 DepthFromRain depth_from_rain(const RoadInRain& road) {
   DepthFromRain found;
   if (road.rain && *road.rain > RainIntensity()) add_film(road, found);

@@ -20,6 +20,7 @@
 #include "core/standard/rain_words.hpp"
 #include "core/standard/road_surface.hpp"
 #include "core/water/film.hpp"
+#include "core/water/water.hpp"
 
 namespace treadwater::water {
 
@@ -51,6 +52,8 @@ struct DepthFromRain {
   std::optional<RainFilm> film{};
   std::optional<Length> in_rut{};
 
+  // What the formulas span; what a rut holds comes on top.
+  Water water() const;
   bool may_be_deeper() const {
     return reach == FilmReach::beyond || reach == FilmReach::off_pavement;
   }

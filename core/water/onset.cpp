@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/water/power.hpp"
+#include "core/quantity/power.hpp"
 
 namespace treadwater::water {
 namespace {

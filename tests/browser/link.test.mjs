@@ -94,6 +94,7 @@ test('Copy link puts the whole form on the clipboard', async () => {
   const { context, page } = await visit(browser, site.url, { permissions: ['clipboard-read', 'clipboard-write'] });
   await own(page).click();
   await fillIn(page, KERB);
+  await answered(page);
   await page.getByRole('button', { name: 'Copy link' }).click();
   await page.getByText('Copied.').waitFor();
   const link = await page.evaluate(() => navigator.clipboard.readText());

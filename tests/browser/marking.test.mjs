@@ -230,7 +230,7 @@ test('marks of every script, and somebody else’s markup, are only text', async
 
 test('choosing a part moves nothing', async () => {
   const { context, page } = await sidewall(TRUCK);
-  const below = () => page.locator('.spoken').evaluate((element) => element.getBoundingClientRect().top + scrollY);
+  const below = () => page.getByRole('button', { name: 'Copy link' }).evaluate((element) => element.getBoundingClientRect().top + scrollY);
   const before = await below();
   for (let i = 0; i < await parts(page).count(); i++) {
     await parts(page).nth(i).focus();

@@ -64,7 +64,7 @@ export async function fillIn(page, values) {
 // Waits until the answer shown is the one to what is in the form now.
 export async function answered(page) {
   await check(page).click();
-  await page.waitForSelector('.hold-speed');
+  await page.waitForSelector('.verdict');
 }
 
 export function focused(page) {

@@ -1,8 +1,8 @@
 // libFuzzer target for answer(): any bytes as a sheet's input, or the example of a sheet with
 // fields changed, left out, added and turned into other JSON. No crash, and these always hold: the
 // answer is JSON; it has problems, or a verdict, never both; with problems it has no verdict, no
-// speed to hold to and nothing to read out; its levels and its sources are known; no number is
-// none.
+// speed to hold to and nothing to read out; a speed to hold to is below 130 km/h, the first limit
+// governs it, and without it none does; its levels and its sources are known; no number is none.
 //
 // Build:  clang++ -std=c++20 -O2 -g1 -fsanitize=fuzzer,address,undefined -DJSON_NOEXCEPTION -I.
 //           -isystem build/native/headers tests/fuzz/answer_fuzz.cpp core/*/*.cpp
@@ -155,8 +155,10 @@ const char* fault(const Json& answer) {
   const bool ok = answer["ok"] == true;
   if (ok != answer["problems"].empty()) return "an answer is ok where it has no problems";
   if (ok != answer.contains("verdict")) return "there is a verdict where there is no problem";
-  if (!ok && answer.contains("hold_to"))
+  const bool held = answer.contains("hold_to");
+  if (!ok && (held || answer.contains("no_limit")))
     return "there is no speed to hold to where there is a problem";
+  if (held && answer.contains("no_limit")) return "there is a speed to hold to, or no limit";
   for (const Json& block : answer["blocks"])
     if (!ok && block["kind"] == "spoken") return "nothing is read out where there is a problem";
   for (const Json& problem : answer["problems"])
@@ -169,13 +171,23 @@ const char* fault(const Json& answer) {
         if (!answer["sources"].contains(source.get<std::string>())) return "a source is known";
   for (const Json& figure : answer["figures"])
     if (!figure["value"].is_number()) return "a figure is a number";
+  bool first = held;
+  for (const Json& limit : answer["limits"]) {
+    if (limit["governs"] != first) return "the first limit governs what is held to, and no other";
+    first = false;
+  }
+  if (answer.contains("no_limit") && answer["no_limit"].contains("own_kmh") &&
+      !(answer["no_limit"]["own_kmh"] >= 125.0))
+    return "no limit is below that of the road";
   for (const Json& limit : answer["limits"])
     if (!(limit["low_kmh"] <= limit["kmh"]) || !(limit["kmh"] <= limit["high_kmh"]))
       return "a limit lies within its band";
-  if (answer.contains("hold_to")) {
-    if (!(answer["hold_to"]["kmh"] >= 0.0)) return "a speed is a number";
+  if (held) {
+    if (!(answer["hold_to"]["kmh"] >= 0.0 && answer["hold_to"]["kmh"] < 130.0))
+      return "a speed is a number, below that of the road's own limit";
     for (const Json& limit : answer["limits"])
-      if (answer["hold_to"]["kmh"].get<double>() > limit["low_kmh"].get<double>() + 1e-9)
+      if (limit["id"] != "puddles" &&
+          answer["hold_to"]["kmh"].get<double>() > limit["low_kmh"].get<double>() + 1e-9)
         return "the speed to hold to is under every limit";
   }
   return nullptr;

@@ -4,7 +4,7 @@ import { chosen } from '../parity/inputs.mjs';
 import { loadModule } from '../support/core.mjs';
 
 // The members of an answer or of a description that a person reads.
-const READ = new Set(['label', 'hint', 'title', 'purpose', 'text', 'why', 'note', 'meaning', 'safety', 'columns', 'rows', 'row_names', 'standing', 'unit']);
+const READ = new Set(['label', 'hint', 'title', 'purpose', 'text', 'own_text', 'why', 'note', 'meaning', 'safety', 'columns', 'rows', 'row_names', 'standing', 'unit']);
 
 export function* read(value, key = '', skip = new Set()) {
   if (typeof value === 'string') {

@@ -115,7 +115,7 @@ function bones(value, key = '') {
   if (value && typeof value === 'object') return Object.fromEntries(Object.entries(value).map(([name, member]) => [name, bones(member, name)]));
   return value;
 }
-const WORDED = new Set(['label', 'hint', 'title', 'purpose', 'text', 'why', 'note', 'meaning', 'safety', 'columns', 'rows', 'row_names', 'standing', 'unit', 'picked_by']);
+const WORDED = new Set(['label', 'hint', 'title', 'purpose', 'text', 'own_text', 'why', 'note', 'meaning', 'safety', 'columns', 'rows', 'row_names', 'standing', 'unit', 'picked_by']);
 
 // Of English: a name of the trade, and the ids that only a program reads.
 const ENGLISH_TOO = /extra load|“[^”]*”|„[^“]*“|”[^”]*”|«[^»]*»|"[^"]*"/gi;

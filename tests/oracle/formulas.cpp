@@ -28,6 +28,7 @@
 #include "core/patch/inclined.hpp"
 #include "core/patch/measured.hpp"
 #include "core/patch/pressure_demand.hpp"
+#include "core/quantity/power.hpp"
 #include "core/quantity/read.hpp"
 #include "core/quantity/write.hpp"
 #include "core/stage/decision.hpp"
@@ -42,7 +43,6 @@
 #include "core/water/film.hpp"
 #include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
-#include "core/water/power.hpp"
 #include "core/wear/rate.hpp"
 
 namespace treadwater::oracle {
@@ -179,6 +179,23 @@ grip::GripCase take(Words& w, As<grip::GripCase>) {
   c.tread = take<Length>(w);
   c.film = take<Length>(w);
   return c;
+}
+grip::SpeedBand take(Words& w, As<grip::SpeedBand>) {
+  return made_of<grip::SpeedBand, Speed, Speed, Speed>(w);
+}
+grip::SquareLaw take(Words& w, As<grip::SquareLaw>) {
+  return made_of<grip::SquareLaw, double, double>(w);
+}
+// A case with all that may be told of it.
+struct ToldCase {
+  grip::GripCase all;
+};
+ToldCase take(Words& w, As<ToldCase>) {
+  ToldCase told{take<grip::GripCase>(w)};
+  told.all.road = take<grip::RoadGrip>(w);
+  told.all.old_or_hard = take<bool>(w);
+  told.all.onset = take<std::optional<grip::SpeedBand>>(w);
+  return told;
 }
 air::Conditions take(Words& w, As<air::Conditions>) {
   return made_of<air::Conditions, Temperature, AbsolutePressure>(w);
@@ -382,6 +399,13 @@ double twice_capacity(const patch::LoadLaw& law, Mass greatest, GaugePressure p)
   return patch::pressure_needed(law, greatest, patch::load_capacity(law, greatest, p)) / p;
 }
 
+std::optional<water::SpeedBand> onset_by_word(GaugePressure pressure, Length tread, double credit,
+                                              std::optional<Length> width,
+                                              standard::Wetness wetness, Length texture) {
+  return water::aquaplaning_onset(
+      {pressure, tread, credit, width, water::Water::by_word(wetness), texture});
+}
+
 std::optional<Speed> onset_model(int which, const water::OnsetConditions& conditions) {
   return water::onset_models().begin()[which].onset(conditions);
 }
@@ -390,6 +414,10 @@ double onset_model_count() {
 }
 
 grip::FrictionBand friction_at(const grip::GripCase& c, Speed v) { return grip::Grip(c).at(v); }
+grip::FrictionBand friction_told(const ToldCase& c, Speed v) { return friction_at(c.all, v); }
+grip::DistanceBand braking_told(const ToldCase& c, Speed from, Speed to, double grade) {
+  return grip::braking_band(c.all, from, to, {grade, std::nullopt, 0.0});
+}
 
 stage::Judgement judged(int choices, int states, int choice, double level,
                         const std::vector<double>& numbers) {
@@ -548,6 +576,7 @@ constexpr Formula formulas[] = {
     SAME(patch, deflection),
     SAME(patch, static_loaded_radius),
     SAME(patch, contact_length),
+    SAME(patch, contact_area),
     SAME(patch, contact_width),
     SAME(patch, contact_patch),
     SAME(patch, fitted_area_255_40_17),
@@ -589,11 +618,13 @@ constexpr Formula formulas[] = {
     {"onset_model_count", ask<onset_model_count>},
     SAME(water, clearing),
     SAME(water, aquaplaning_onset),
+    {"onset_by_word", ask<onset_by_word>},
+    SAME(standard, ruler_error_at),
     SAME(water, crossing_limits),
     SAME(water, judge_crossing),
-    SAME(water, log2_of),
-    SAME(water, exp2_of),
-    SAME(water, power),
+    SAME(treadwater, log2_of),
+    SAME(treadwater, exp2_of),
+    SAME(treadwater, power),
 
     // grip
     SAME(grip, skid_number),
@@ -628,11 +659,17 @@ constexpr Formula formulas[] = {
     SAME(grip, comfortable_corner_speed),
     SAME(grip, side_demand),
     SAME(grip, braking_left),
-    SAME(grip, film_of),
     SAME(grip, half_way),
     SAME(grip, handbook_friction),
     SAME(grip, share_kept),
     {"friction_at", ask<friction_at>},
+    {"friction_told", ask<friction_told>},
+    {"braking_told", ask<braking_told>},
+    SAME(grip, wet_grip_at_rest),
+    SAME(grip, dry_grip),
+    SAME(grip, wet_tread_share),
+    SAME(grip, grip_gone_at),
+    SAME(grip, braked_by),
     SAME(grip, braking_band),
     SAME(grip, stopping_band),
     SAME(grip, seen_distance_speed),

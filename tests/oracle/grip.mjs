@@ -105,18 +105,56 @@ const kinds = {
 const mixed = (from, to, share) => D(from).plus(D(to).minus(D(from)).times(share));
 const threeOf = (low, high, central = sqrt(low.times(high))) => [low, central, high];
 
-function friction(ground, kind, tread, film, v) {
+// 1/Vg^2 of the longest, central and shortest stop; the onset is three speeds, or none.
+const worn = (figures) => (tread) => line(['0', '0.001', '0.0016', '0.003', '0.0047', '0.008'].map((t, i) => [t, figures[i]]), tread);
+const lossOfTread = worn(['10e-5', '7.2e-5', '6.1e-5', '5.9e-5', '1.9e-5', '1.2e-5']);
+const shareOfTread = worn(['0.8', '0.84', '0.85', 1, 1, 1]);
+function lossBySpeed(tread, film, onset) {
+  const h = mm(film);
+  const longest = h.lt(1) ? sqrt(h) : pow(min(h, 2), '0.7');
+  const afloat = max(0, min(1, h.minus(2)));
+  return [longest.times('1.25'), min(1, h), min(1, h).times('0.7')].map((f, i) => {
+    const loss = lossOfTread(tread).times(f);
+    return onset === NONE ? loss : mixed(loss, max(loss, D(1).div(max(1, onset[i]).pow(2))), afloat);
+  });
+}
+const ofRoad = (central) => ['0.85', 1, '1.15'].map((share) => D(central).times(share));
+const wetAtRest = (road) => [['0.55', '0.76', '1.04'].map(D), ofRoad('0.9'), ofRoad('0.76'), ofRoad('0.65')][road];
+const inTheDry = (road) => [max('0.7', wetAtRest(road)[0]), D('0.98'), D('1.2')];
+
+// mu = rest - loss V^2 with its dry part, by side.
+function squareLaws(ground, kind, tread, film, road, onset) {
+  const [groove, paved, , , dryLow, dryHigh, wetLow, wetHigh] = kinds[kind];
+  const [share] = surfaces[ground];
+  const wet = min(1, mm(film).div('0.2'));
+  const credited = D(tread).times(groove);
+  const losses = lossBySpeed(credited, film, onset);
+  const middle = (low, high) => [D(low), sqrt(D(low).times(D(high))), D(high)];
+  const [dryRubber, wetRubber, tyre] = [middle(dryLow, dryHigh), middle(wetLow, wetHigh), middle(paved, 1)];
+  return losses.map((loss, i) => {
+    const most = inTheDry(road)[i].times(dryRubber[i]);
+    const soaked = min(most, wetAtRest(road)[i].times(shareOfTread(credited)).times(wetRubber[i])).times(wet);
+    const dry = most.times(D(1).minus(wet));
+    const by = tyre[i].times(share);
+    return { rest: dry.plus(soaked).times(by), loss: soaked.times(loss).times(by), dry: dry.times(by), gone: loss };
+  });
+}
+function friction(ground, kind, tread, film, v, road = 0, old = 0, onset = NONE) {
   const [groove, paved, loose, frozen, dryLow, dryHigh, wetLow, wetHigh] = kinds[kind];
   const wet = min(1, mm(film).div('0.2'));
   if (surfaces[ground].length === 2) {
     const [share, texture] = surfaces[ground];
-    const [low, , high] = shareKept(v, D(tread).times(groove), film);
     const [textureLow, textureHigh] = textureShare(texture, v).map((kept) => mixed(1, kept, wet));
+    const modern = squareLaws(ground, kind, tread, film, road, onset)
+      .map((law) => max(law.dry, law.rest.minus(law.loss.times(min(v, 400).pow(2)))))
+      .map((mu, i) => mu.times([textureLow, sqrt(textureHigh), 1][i]));
+    if (!old) return modern;
+    const [low, , high] = shareKept(v, D(tread).times(groove), film);
     const atSpeed = inTable(handbook.fresh, v, 0);
     const dry = D('0.6').times(atSpeed).div('0.85');
     const least = (film > 0 ? min(dry, atSpeed.times(low).times('0.9')) : dry).times(share).times(paved).times(mixed(dryLow, wetLow, wet));
     const most = D('1.2').times(share).times(min(dryHigh, high.times(mixed(dryHigh, wetHigh, wet))));
-    return threeOf(least.times(textureLow), most, sqrt(least.times(textureHigh).times(most)));
+    return threeOf(least.times(textureLow), most, sqrt(least.times(textureHigh).times(most))).map((mu, i) => min(mu, modern[i]));
   }
   const ice = ground.startsWith('ice');
   const share = ice || ground === 'snow' ? frozen : loose;
@@ -147,6 +185,40 @@ function stop(friction, from, to, grade, radius, bank) {
   }
   return way;
 }
+// On paved ground, in closed form where all of it is a square law and there is no bend; told to 0.95 of where the grip is
+// gone, or downhill of what is left of it, and below the onset.
+const byLaw = (law, from, to, grade) => {
+  const held = law.rest.plus(grade);
+  if (held.lte(0)) return NONE;
+  const c = law.loss.div(held);
+  const [p, q] = [to, from].map((v) => D(1).minus(c.times(D(v).pow(2))));
+  if (q.lte(0)) return NONE;
+  const squares = c.isZero() ? D(from).pow(2).minus(D(to).pow(2)) : p.div(q).ln().div(c);
+  return squares.div('25.92').div(slowing(law.rest, grade));
+};
+const isPaved = (ground) => surfaces[ground].length === 2;
+const isClosed = (ground, film, radius) => isPaved(ground) && radius === NONE && (film === 0 || D(surfaces[ground][1]).gte('0.0007'));
+function toldTo([ground, kind, tread, film], side, grade, road, onset) {
+  if (!isPaved(ground)) return D(400);
+  const law = squareLaws(ground, kind, tread, film, road, onset)[side];
+  if (law.gone.isZero()) return D(400);
+  const held = max(0, law.rest.plus(min(0, grade)));
+  const most = min(400, min(sqrt(held.div(law.loss)), D(1).div(sqrt(law.gone))).times('0.95'));
+  const seenToStop = film <= 0.002 && tread * kinds[kind][0] >= 0.001;
+  // Below the onset by less than any speed asked.
+  return onset === NONE ? most : min(most, D(onset[side === 0 && seenToStop ? 1 : side]).minus('1e-12'));
+}
+function way(ground, side, mu, from, to, grade, radius, bank) {
+  if (!isClosed(ground[0], ground[3], radius)) return stop(mu, from, to, grade, radius, bank);
+  return byLaw(squareLaws(...ground, 0, NONE)[side], from, to, grade);
+}
+const toldWay = (ground, side, mu, from, ...rest) => (D(from).gt(toldTo(ground, side, rest[1], 0, NONE)) ? NONE : way(ground, side, mu, from, ...rest));
+// Cases with all that may be told: the road, old tyres, the onset.
+const onsets = [NONE, [55, 80, 105], [55.5, 1e9, 1e9], [0, 0.5, 12]];
+const told = grid(['asphalt', 'smooth'], [['road', 0.008], ['winter', 0.003], ['road', 0.0009], ['wet', 0.0047]], [0, 0.00009, 0.0007, 0.0018, 0.0025, 0.004], [0, 1, 3], [0, 1], onsets.slice(0, 3))
+  .filter((_, i) => i % 3 === 0)
+  .map(([ground, [kind, tread], film, road, old, onset]) => [ground, kind, tread, film, road, old, ...[onset].flat()]);
+const toldOf = ([road, old, ...onset]) => [road, old, onset.length === 3 ? onset : NONE];
 const grounds = [['asphalt', 'road', 0.008, 0], ['asphalt', 'road', 0.003, 0.001], ['smooth', 'road', 0.0016, 0.0005], ['asphalt', 'slick', 0, 0.002], ['gravel-loose', 'gravel', 0.006, 0], ['ice', 'winter', 0.005, 0], ['snow', 'studded', 0.005, 0], ['grass', 'road', 0.004, 0.001]];
 // What a stop needs to know of the core first: its friction at every km/h.
 const asksFriction = (ground) => Array.from({ length: 201 }, (_, v) => `friction_at ${ground.join(' ')} ${v}`);
@@ -201,11 +273,34 @@ export const checks = [
   { formula: 'side_demand', over: grid([0, 30, 90, 180], [12, 50, 400], [-0.03, 0, 0.07]), expected: demand, scale: 0.1 },
   { formula: 'side_demand', over: [[90, 0, 0], [90, -50, 0.05], [90, 5, -0.2], [180, 12, -0.05]], expected: () => Infinity },
   { formula: 'braking_left', over: grid([0.3, 0.85, 1.1], [0.25, 0.8], [0, 0.1, 0.2, 0.25, 0.79, 1.5]), expected: (mx, my, d) => (d >= my ? D(0) : D(mx).times(sqrt(D(1).minus(D(d).div(D(my)).pow(2))))) },
-  { formula: 'film_of', over: [[0, '0'], [1, '0.0001'], [2, '0.0005'], [3, '0.0025']], line: ([word]) => `${word}`, expected: (word, film) => D(film) },
   { formula: 'half_way', over: grid([0, 0.3, 0.6], [0.6, 1.2]), expected: (low, high) => sqrt(D(low).times(D(high))) },
   { formula: 'handbook_friction', over: grid([50, 63.3, 90, 117, 130], [0.0016, 0.003, 0.0071, 0.008], [0, 0.0001, 0.0002, 0.00055, 0.001, 0.0013, 0.002]), expected: printed, scale: 0.1 },
 
   { formula: 'friction_at', over: grid(Object.keys(surfaces), Object.keys(kinds), [[0.008, 0], [0.003, 0.00003], [0.0016, 0.0005], [0.004, 0.0015], [0.008, 0.0025], [0.001, 0.00017]], [0, 33.3, 80, 120, 210]).map(([ground, kind, wet, v]) => [ground, kind, ...wet, v]), scale: 0.01, expected: friction },
+  { formula: 'wet_grip_at_rest', over: [[0], [1], [2], [3]], expected: wetAtRest },
+  { formula: 'dry_grip', over: [[0], [1], [2], [3]], expected: inTheDry },
+  { formula: 'wet_tread_share', over: [0, 0.0007, 0.001, 0.0013, 0.0016, 0.0029, 0.003, 0.0047, 0.008, 0.012].map((t) => [t]), expected: shareOfTread },
+  {
+    formula: 'grip_gone_at', relative: '1e-11', over: grid([0, 0.0007, 0.0016, 0.0024, 0.003, 0.004, 0.0081], [0.00003, 0.0002, 0.0007, 0.001, 0.0013, 0.002, 0.0022, 0.0029, 0.003, 0.05], onsets).map(([t, f, onset]) => [t, f, ...[onset].flat()]),
+    expected: (t, f, ...onset) => lossBySpeed(t, f, onset.length === 3 ? onset : NONE).map((loss) => D(1).div(sqrt(loss))),
+  },
+  {
+    formula: 'braked_by', over: grid([0.55, 0.76, 1.04], [0, 1e-9, 1.2e-5, 6.1e-5], [0.5, 30, 80, 119.9], [0, 29.9, 79.999], [-0.1, 0, 0.05]).filter(([, , from, to]) => from > to),
+    expected: (rest, loss, from, to, grade) => byLaw({ rest: D(rest), loss: D(loss) }, from, to, grade),
+  },
+  {
+    formula: 'friction_told', over: grid(told, [0, 33.3, 80, 120, 210]).map(([c, v]) => [...c, v]), scale: 0.01,
+    expected: (...asked) => friction(...asked.slice(0, 4), asked.at(-1), ...toldOf(asked.slice(4, -1))),
+  },
+  {
+    formula: 'braking_told', over: grid(told.filter(([ground, , , , , old]) => ground === 'asphalt' && !old), [[30, 0], [80, 20], [120, 0]], [-0.05, 0, 0.03]).map(([c, speeds, grade]) => [...c, ...speeds, grade]),
+    expected(...asked) {
+      const [from, to, grade] = asked.slice(-3);
+      const [road, , onset] = toldOf(asked.slice(4, -3));
+      const laws = squareLaws(...asked.slice(0, 4), road, onset);
+      return [2, 1, 0].map((side) => (D(from).gt(toldTo(asked.slice(0, 4), side, grade, road, onset)) ? NONE : byLaw(laws[side], from, to, grade)));
+    },
+  },
   {
     // By halving 0 to 400 km/h thirty times.
     formula: 'corner_speed_band', within: () => D('4e-7'),
@@ -230,9 +325,9 @@ export const checks = [
       formula: 'seen_distance_speed', first: asksFriction(ground), over: grid([4, 30, 61.7], [0, 0.9, 2.5], [-0.02, 0, 0.05]).map((c) => [...ground, ...c, NONE, 0]), relative: '1e-11',
       expected: (...asked) => [D(asked[4]), D(asked[4]), D(asked[4])],
       back(...asked) {
-        const [, t, grade, radius, bank, low, central, high] = asked.slice(4);
-        const [most, middle, least] = columns(this.known);
-        return [[low, least], [central, middle], [high, most]].map(([v, mu]) => ms(v).times(D(t)).plus(stop(mu, v, 0, grade, radius, bank)));
+        const [, t, grade, radius, bank, ...speeds] = asked.slice(4);
+        const mu = columns(this.known).reverse();
+        return speeds.map((v, side) => ms(v).times(D(t)).plus(way(ground, side, mu[side], v, 0, grade, radius, bank)));
       },
     },
     {
@@ -242,7 +337,8 @@ export const checks = [
       back(...asked) {
         const [v, room, grade, radius, bank, ...left] = asked.slice(4);
         return columns(this.known).map((mu, i) => {
-          if (left[i] < v) return stop(mu, v, left[i], grade, radius, bank);
+          const side = 2 - i;
+          if (left[i] < v) return D(v).gt(toldTo(ground, side, grade, 0, NONE)) ? stop(mu, v, left[i], grade, radius, bank) : way(ground, side, mu, v, left[i], grade, radius, bank);
           const a = slowing(mu[v], grade); // downhill it may gain
           return a.isZero() && left[i] === v ? D(room) : ms(v).pow(2).minus(ms(left[i]).pow(2)).div(a.times(2));
         });
@@ -253,7 +349,7 @@ export const checks = [
       over: some(14, [10, 50, 80, 130, 200], [0, 5, 30], [-0.06, 0, 0.05, -0.2], [[NONE, 0], [300, 0.03], [90, -0.02], [40, 0.05]]).map(([from, to, grade, bend]) => [...ground, from, to, grade, ...bend]).filter((c) => c[4] > c[5]),
       expected: (...asked) => {
         const [from, to, grade, radius, bank, known] = asked.slice(4);
-        return columns(known).map((mu) => stop(mu, from, to, grade, radius, bank));
+        return columns(known).map((mu, i) => toldWay(ground, 2 - i, mu, from, to, grade, radius, bank));
       },
     },
     {
@@ -261,9 +357,9 @@ export const checks = [
       over: some(8, [10, 50, 80, 130], [0.9, 2.5], [-0.06, 0, 0.05], [[NONE, 0], [300, 0.03]]).map(([v, t, grade, bend]) => [...ground, v, t, grade, ...bend]),
       expected: (...asked) => {
         const [v, t, grade, radius, bank, known] = asked.slice(4);
-        return columns(known).map((mu) => {
-          const way = stop(mu, v, 0, grade, radius, bank);
-          return way === NONE ? NONE : ms(v).times(D(t)).plus(way);
+        return columns(known).map((mu, i) => {
+          const braked = toldWay(ground, 2 - i, mu, v, 0, grade, radius, bank);
+          return braked === NONE ? NONE : ms(v).times(D(t)).plus(braked);
         });
       },
     },

@@ -19,6 +19,7 @@ const worst = {
   'speed_left 1': ['90', '130'], 'speed_left 2': ['90', '130'], // all of it
   'comfortable_side_friction 0': '0.10000000000000001', 'comfortable_corner_speed 0': '0', 'comfortable_corner_speed 1': '0',
   'judge_crossing 1': '4', 'judge_crossing 3': '4', // afloat
+  'friction_told 2': '0 0 0', 'friction_told 3': '0 0 0', 'friction_told 7': '0 0 0',
   'friction_at 2': '0 0 0', 'friction_at 3': '0 0 0', 'friction_at 4': '0 0 0',
   'corner_speed_band 2': noSideGrip, 'corner_speed_band 3': noSideGrip, 'corner_speed_band 4': '0 0 0', 'corner_speed_band 5': '0 0 0',
   'share_kept 0': '0 0 0', 'share_kept 1': '0 0 0', 'share_kept 2': '0 0 0',
@@ -48,6 +49,7 @@ const unused = [
 // By formula, what sees to it that none comes so far, or that it does no harm.
 const elsewhere = {
   aquaplaning_onset: 'counts as the worst reading: "no number: water" in tests/property',
+  ruler_error_at: 'the depth that it is the error of counts as the deepest: "no number: water" in tests/property',
   clearing: 'no grooves: what a bare tyre clears',
   design_onset: 'no texture: the film alone, the lower of the two',
   film_water_factor: 'no texture: the film alone, the lower of the two',
@@ -66,7 +68,8 @@ const elsewhere = {
 
 // Arguments that are types of C++ and not numbers: enumerators, counts, yes and no.
 const types = {
-  floor_to_five: [1], warning_pressure: [0], film_of: [0], symbol_fit: [0, 2], following_time: [0],
+  floor_to_five: [1], warning_pressure: [0], symbol_fit: [0, 2], following_time: [0],
+  onset_by_word: [4], wet_grip_at_rest: [0], dry_grip: [0], friction_told: [4, 5], braking_told: [4, 5],
   load_of_index: [0], load_percent: [0], pressure_for_speed: [0], commercial_percent: [0, 1], motorcycle_percent: [0], percent_at_speed: [0, 1],
   load_capacity: [0], pressure_needed: [0], overall_diameter_band: [3], rolling_circumference: [3], beaded_edge_1921: [2],
   pressure_demand: [1, 2, 3, 4, 9], greatest_load_at: [1, 2, 3, 4, 9], film_depth: [0, 5], rain_film: [4], onset_model: [0, 7], crossing_limits: [0, 1],

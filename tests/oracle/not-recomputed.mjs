@@ -27,7 +27,17 @@ const reasons = {
     'friction_surfaces', 'friction_rows', 'towing_rear_tyre', 'car_tyre_on_trailer', 'commercial_tyre_on_trailer', 'single_axle',
     'twin_axle', 'motorcycle_measuring_pressure', 'rain_words', 'find_rain_word', 'rain_word', 'road_surfaces', 'find_road_surface',
     'speed_row', 'find_speed_symbol', 'tread_laws', 'find_tread_law', 'least_pressure', 'measured_footprints', 'measured_stiffnesses',
-    'measured_onsets', 'thinnest_film', 'rubbers', 'find_rubber', 'find_warning_rule', 'find_tyre_kind', 'find_set_kind',
+    'measured_onsets', 'further_onsets', 'measured_stops', 'wetness_word', 'find_wetness', 'thinnest_film', 'rubbers', 'find_rubber', 'find_warning_rule', 'find_tyre_kind', 'find_set_kind',
+  ],
+  'a part of the stop, which is recomputed as a whole': ['square_law', 'told_to', 'paved_side', 'wetness_of', 'blend'],
+  'a part of the onset, which is recomputed as a whole': [
+    'rounded', 'held_tread', 'held_film', 'held_width', 'held_pressure', 'root', 'not_shallow', 'flooding', 'width_factor',
+    'pressure_factor', 'new_tyre_film_law', 'deep_cautious', 'on_grid', 'onset_of', 'risen', 'shallowness', 'grooves_hold', 'cautious_grooves',
+    'cautious_water', 'cautious_rise', 'at_ranks', 'sorted',
+  ],
+  'what water is given as, what is told of a band, and which of two is asked: tests/unit/onset_law_test.cpp': [
+    'by_ruler', 'between', 'shallow', 'middle', 'deep', 'reading_error', 'at_low_end', 'at_high_end', 'one_depth',
+    'floats_at_road_speed', 'held', 'onset_in_puddles', 'shallower_than_puddles', 'stricter', 'counts_as_slick',
   ],
   'what a sidewall says, read into a size or a law: tests/unit/sidewall_*.cpp, pressure_demand_test.cpp': ['nominal_size', 'laws_of', 'greatest_load', 'speed_symbol', 'vehicle_of', 'least_pressure_of'],
   'a rule of comparisons without arithmetic: tests/unit/car_test.cpp, fitment_test.cpp, air_test.cpp, grip_test.cpp, standard_test.cpp, tyre_check_test.cpp': [

@@ -94,12 +94,14 @@ const contactLength = (f, k, r) => {
   return D(2).times(D(r)).times(D('0.7308').times(x).plus(D('0.6715').times(sqrt(x))));
 };
 const contactWidth = (s, a, share) => treadWidth(s, a).times(pow(min(1, share), '0.14'));
+const contactArea = (f, p, share) => D(f).div(1000).div(D(p).plus(min(1, share).times(25)));
 function contact(s, a, rim, p, load, rated) {
   const f = D(load).times(g);
   const k = stiffness(s, a, rim, p);
-  const length = contactLength(f, k, overall(s, a, rim).div(2));
-  const width = contactWidth(s, a, D(load).div(D(rated)));
-  const area = length.times(width).times('0.88');
+  const share = D(load).div(D(rated));
+  const width = contactWidth(s, a, share);
+  const area = contactArea(f, p, share);
+  const length = max(contactLength(f, k, overall(s, a, rim).div(2)).times('0.87'), area.div(width.times('0.97')));
   return [k, f.div(k), length, width, area, width.div(length), f.div(area).div(1000)];
 }
 const share = (a) => (a >= 65 ? '0.7' : a >= 50 ? '0.75' : a >= 35 ? '0.85' : '0.9');
@@ -187,6 +189,7 @@ export const checks = [
   { formula: 'deflection', over: grid([0, 1, 2500, 4000, 9000], [1e5, 209651.5, 3e5]), expected: (f, k) => D(f).div(D(k)) },
   { formula: 'static_loaded_radius', over: sizes.map((s) => [...s, 4000, 238400]), expected: (s, a, rim, f, k) => overall(s, a, rim).div(2).minus(D(f).div(D(k))) },
   { formula: 'contact_length', over: grid([1, 2000, 4000, 6000], [158500, 209651.5, 311400], [0.28, 0.3135, 0.4]), expected: contactLength },
+  { formula: 'contact_area', over: grid([0, 1, 2500, 4000, 9000], [150, 220, 420], [0, 0.1, 0.83, 1, 1.3]), expected: contactArea },
   { formula: 'contact_width', over: sizes.flatMap((s) => [1e-6, 0.1, 0.5, 0.999, 1, 1.3].map((x) => [...s, x])), expected: (s, a, rim, x) => contactWidth(s, a, x) },
   { formula: 'contact_patch', over: sizes.flatMap((s) => some(12, [150, 190, 220, 250, 310], [100, 250, 430, 615, 800], [615, 750]).map((rest) => [...s, ...rest])), expected: contact },
   {
@@ -199,8 +202,8 @@ export const checks = [
     expected: (degrees) => [['4.06', '4.76', '5.38'], ['8.25', '8.28', '7.84'], ['30.9', '32.2', '29.4']].map(([a, b, c]) => line([[0, 1], [2, D(b).div(a)], [4, D(c).div(a)]], D(degrees).abs())),
   },
   { formula: 'camber_shares', over: [[4.001], [-4.1], [90]], expected: () => NONE },
-  { formula: 'contact_length_band', over: [[0.05], [0.1234], [0.2]], expected: (l) => ['1.31', '1.155', '1'].map((by) => D(l).div(by)) },
-  { formula: 'contact_area_band', over: [[0.01], [0.01834], [0.03]], expected: (a) => ['1.31', '1.155', '1'].map((by) => D(a).div(by)) },
+  { formula: 'contact_length_band', over: [[0.05], [0.1234], [0.2]], expected: (l) => ['0.85', '1', '1.15'].map((by) => D(l).times(by)) },
+  { formula: 'contact_area_band', over: [[0.01], [0.01834], [0.03]], expected: (a) => ['0.85', '1', '1.15'].map((by) => D(a).times(by)) },
   { formula: 'cross_ply_load', over: grid([0.145, 0.165], [0.6, 0.7], [100, 160, 240], [180], [0.001, 0.0145, 0.0165, 0.02, 0.04]), expected: crossPlyLoad },
   { formula: 'cross_ply_deflection', over: grid([0.145, 0.165], [0.6, 0.7], [100, 160, 240], [180], [10, 500, 1655, 2400, 4000]), expected: (w, d, p, r, f) => D(f), back: (w, d, p, r, f, deflection) => crossPlyLoad(w, d, p, r, deflection) },
   { formula: 'cross_ply_length', over: some(8, [0.145, 0.165], [0.62, 0.7], [200], [200], [0.001, 0.015, 0.025, 0.05]), expected: (w, d, p, r, x) => crossPlyLength(d, x) },

@@ -63,30 +63,36 @@ const conditions = some(240, [0, 1, 2, 3, 4, 5, 6], [100, 136, 164, 180, 220, 24
 // ---- our own: the central value ----
 
 const clearing = (grooves, bare) => line([[0, bare], ['0.0016', '0.55'], ['0.003', '0.8'], ['0.008', 1]], grooves);
-function worn(tread, wd, bare, shrink) {
-  const deep = D(tread).gte('0.0016') ? D('0.008') : D('0.008').times(pow(D(tread).div('0.0016'), shrink));
-  const flood = deep.isZero() ? D(1) : min(1, pow(D(wd).div(deep), D(2).div(3)));
-  return D(1).minus(D(1).minus(clearing(tread, bare)).times(flood));
-}
-// The line from 3 to 1.6 mm carried on to no tread, and half way from there to no further fall: 0.264, 0.407.
+// What bare rubber clears: the line from 3 to 1.6 mm carried on, 0.264.
 const bareByLine = D('0.55').minus(D('1.6').times(D('0.25').div('1.4')));
-const bareHalfWay = bareByLine.plus('0.55').div(2);
+const none = Infinity; // no floating
+// From 3 mm of water up.
+function steady(p, tread, credit, width, water, t) {
+  const film = max(water, '0.003');
+  const flooded = min(1, pow(film.div('0.008'), D(2).div(3)));
+  const worn = D(1).minus(D(1).minus(clearing(D(tread).times(credit), bareByLine)).times(flooded));
+  const wide = sqrt(D('0.205').div(width === NONE ? '0.205' : width >= 0.025 ? max(width, '0.155') : 1));
+  return filmOnset(min(p, 280), '0.008', film, t, 10).times(worn).times(wide).times(pow(min(1, D('0.01').div(film)), '0.25'));
+}
 function central(p, tread, credit, width, wd, t) {
-  const water = min(1, max(wd, thin));
-  const grooves = D(tread).times(credit);
-  return filmOnset(p, '0.008', water, t, 10).times(worn(grooves, water, bareHalfWay, 1)).times(sqrt(D('0.205').div(width === NONE ? '0.205' : width >= 0.025 ? D(width) : 1)));
+  const water = min(1, max(wd, 0));
+  const x = steady(p, tread, credit, width, water, t);
+  if (water.gte('0.003')) return x;
+  const y = D(3).minus(mm(water)).div(D(3).minus(min('1.8', mm(tread).times(credit).times('0.145')))).pow(2);
+  return y.gte(1) || x.gte(180) ? none : D(180).minus(D(180).minus(x).times(D(1).minus(y)));
 }
 // The core rounds readings to 2^-30 m and 2^-10 kPa, about a nanometre and a pascal: here they are whole ones.
 const whole = (v) => (v === NONE ? v : Math.round(v * 2 ** 30) / 2 ** 30);
-const tyres = some(120, [120, 165.5, 220, 250.001, 310], [0, 0.0005, 0.0016, 0.002345678, 0.003, 0.0055, 0.008, 0.011], [1, 0.5, 0], [NONE, 0.145, 0.205, 0.255, 0.02, 1.5], [0.0002, 0.0005, 0.001, 0.0034567, 0.008, 0.02, 0.3], [0, 0.0004, 0.0007, 0.0015])
+const tyres = some(200, [120, 165.5, 220, 250.001, 280, 310], [0, 0.0005, 0.0016, 0.002345678, 0.003, 0.0055, 0.008, 0.011, 0.013], [1, 0.5, 0], [NONE, 0.145, 0.205, 0.255, 0.02, 1.5], [0.0002, 0.0005, 0.001, 0.0015, 0.0024, 0.003, 0.0034567, 0.008, 0.02, 0.3], [0, 0.0004, 0.0007, 0.0015, 0.004])
   .map(([p, tread, credit, width, wd, t]) => [Math.round(p * 1024) / 1024, whole(tread), credit, width, whole(wd), t]);
 
 // The band, drawn anew with plain doubles and other random numbers: the laws and ways to wear of docs/method.md.
-function drawn(p, tread, credit, width, wd, t, count = 120000) {
+// `error` is the ruler's, mm.
+function drawn(p, tread, credit, width, wd, t, error = Math.min(1, 500 * wd), count = 120000) {
   const next = numbers(41);
   const off = (by) => (2 * next() - 1) * by;
   const A = (film, texture) => {
-    const power = (Math.max(film, 0.5) / 25.4) ** 0.06;
+    const power = (film / 25.4) ** 0.06;
     return Math.max(10.409 / power + 3.507, texture > 0 ? (28.952 / power - 7.817) * (texture / 25.4) ** 0.14 : 0);
   };
   const law = (kpa, td, film, texture) => 10 ** 0.04 * (kpa / 6.894757293168361) ** 0.3 * (td / 0.79375 + 1) ** 0.06 * A(film, texture) * 1.609344;
@@ -94,24 +100,34 @@ function drawn(p, tread, credit, width, wd, t, count = 120000) {
   for (let i = 0; i < count; ++i) {
     const kpa = Math.max(p + off(10), 0);
     const grooves = Math.max(1000 * tread + off(0.2), 0) * credit;
-    const film = Math.max(1000 * wd + off(1), 0.5);
-    const kind = i % 3;
-    const w = width === NONE ? [205, 155, 255][kind] : 1000 * width;
+    const water = 1000 * wd + off(error);
+    const film = Math.max(water, 3);
+    const kind = i % 3; // 0 the film law, 1 the pressure law, 2 the cautious one
+    const w = width === NONE ? [205, 155, 255][kind] : Math.max(1000 * width, 155);
     const wide = Math.sqrt(205 / w);
+    const beyond = Math.min(1, 10 / film);
     const fresh = [
-      () => law(kpa, 8, film, 1000 * t) * wide,
-      () => 10.35 * Math.sqrt(Math.min(kpa, 250) / 6.894757293168361) * 1.609344 * Math.max(1, wide),
-      () => law(24 * 6.894757293168361, (3 * 25.4) / 32, film, Math.min(1000 * t, 0.7)) * Math.sqrt(Math.min(kpa, 220) / 220) * Math.min(1, wide) * Math.min(1, Math.sqrt(10 / film)),
+      () => law(Math.min(kpa, 280), 8, film, 1000 * t) * wide * beyond ** 0.25,
+      () => 10.35 * Math.sqrt(Math.min(kpa, 250) / 6.894757293168361) * 1.609344 * Math.max(1, wide) * beyond ** 0.25,
+      () => law(24 * 6.894757293168361, (3 * 25.4) / 32, film, Math.min(1000 * t, 0.7)) * Math.sqrt(Math.min(kpa, 220) / 220) * Math.min(1, wide) * beyond ** 0.5,
     ][kind]();
-    const [bare, shrink] = [[0.264, 2], [0.264, 2], [0.407, 1], [0.55, 0]][Math.floor(i / 3) % 4];
+    const bare = [0.264, 0.264, 0.407, 0.55][Math.floor(i / 3) % 4];
     const c = grooves >= 8 ? 1 : grooves >= 3 ? 0.8 + (0.2 * (grooves - 3)) / 5 : grooves >= 1.6 ? 0.55 + (0.25 * (grooves - 1.6)) / 1.4 : bare + ((0.55 - bare) * grooves) / 1.6;
-    const deep = grooves >= 1.6 ? 8 : 8 * (grooves / 1.6) ** shrink;
-    const s = deep > 0 ? Math.min(1, (film / deep) ** (2 / 3)) : 1;
-    all.push(fresh * (1 - (1 - c) * s) * (1 + off(0.11)));
+    const x = fresh * (1 - (1 - c) * Math.min(1, (film / 8) ** (2 / 3))) * (1 + off(0.11));
+    const top = kind === 2 ? 144.5 : 180;
+    const y = water >= 3 ? 0
+      : kind === 2 ? Math.min(1, Math.max(0, 1 - (water - Math.min(1.35, Math.max(0, 0.18 * (grooves - 1.6)))) / 1.65)) ** 1.5
+      : ((3 - water) / (3 - Math.min(1.8, 0.145 * grooves))) ** 2;
+    all.push(water >= 3 ? x : y >= 1 || x >= top ? none : top - (top - x) * (1 - y));
   }
   const sorted = Float64Array.from(all).sort();
-  return [D(sorted[Math.floor(count * 0.05)]), D(sorted[Math.floor(count * 0.95)])];
+  return [0.05, 0.95].map((share) => sorted[Math.floor(count * share)]).map((kmh) => (kmh === none ? none : D(kmh)));
 }
+
+// Wetness by word: from, to, in m. Damp and dry have no film.
+const wetness = [NONE, NONE, ['0.0002', '0.001'], ['0.001', '0.002'], ['0.002', '0.004']];
+const worded = some(30, [165.5, 220, 260], [0, 0.0016, 0.003, 0.006, 0.008], [1, 0.5], [NONE, 0.165, 0.205, 0.245], [2, 3, 4], [0.0004, 0.0007, 0.0015])
+  .map(([p, ...others]) => [Math.round(p * 1024) / 1024, ...others]);
 
 // Published figures of fords and floods: still water to, depth x speed to, afloat at.
 const crossing = [['0.15', '0.15', '0.3'], ['0.15', '0.3', '0.3'], ['0.45', '0.45', '0.6']];
@@ -150,10 +166,26 @@ export const checks = [
   { formula: 'aquaplaning_onset', over: tyres, only: [1], expected: (...tyre) => [central(...tyre)] },
   {
     // Monte Carlo of the core's 20 160 draws against 120 000 others: 2 % for the sampling of both.
-    formula: 'aquaplaning_onset', over: some(14, [165.5, 220, 260], [0.001, 0.0016, 0.003, 0.006, 0.008], [1, 0.5], [NONE, 0.165, 0.205, 0.245], [0.001, 0.003, 0.008, 0.02], [0.0004, 0.0007, 0.0015]), only: [0, 2],
+    formula: 'aquaplaning_onset', over: some(30, [165.5, 220, 260], [0, 0.001, 0.0016, 0.003, 0.006, 0.008], [1, 0.5], [NONE, 0.165, 0.205, 0.245], [0.0005, 0.001, 0.002, 0.003, 0.008, 0.02], [0.0004, 0.0007, 0.0015]), only: [0, 2],
     relative: '0.02', expected: drawn,
   },
   { formula: 'aquaplaning_onset', over: [[220, 0.003, 1, NONE, 0, 0.0007], [220, 0.003, 1, NONE, -0.001, 0.0007]], expected: () => NONE },
+  { formula: 'onset_by_word', over: grid([220], [0.003], [1], [NONE], [0, 1], [0.0007]), expected: () => NONE },
+  {
+    // Its middle is a depth that is no whole nanometre.
+    formula: 'onset_by_word', over: worded, only: [1], relative: '1e-6', expected: (p, tread, credit, width, word, t) => {
+      const [from, to] = wetness[word];
+      return [central(p, tread, credit, width, D(from).plus(to).div(2), t)];
+    },
+  },
+  {
+    // Low at the deep edge, high at the shallow one, no ruler.
+    formula: 'onset_by_word', over: worded.slice(0, 10), only: [0, 2], relative: '0.02', expected: (p, tread, credit, width, word, t) => {
+      const [from, to] = wetness[word].map(Number);
+      return [drawn(p, tread, credit, width, to, t, 0)[0], drawn(p, tread, credit, width, from, t, 0)[1]];
+    },
+  },
+  { formula: 'ruler_error_at', over: [[0], [0.0004], [0.002], [0.0021], [0.05]], expected: (read) => min('0.001', D(read).div(2)) },
   { formula: 'crossing_limits', over: grid([0, 1, 2], [[0, NONE], [1, NONE], [1, 1.8], [1, 3.6], [1, 7.2], [1, 36]]).map(([v, f]) => [v, ...f]), expected: (vehicle, moving, flow) => {
     const [still, product, afloat] = crossing[vehicle];
     const speed = !moving ? null : flow === NONE ? D(1) : D(flow).div('3.6');

@@ -69,9 +69,35 @@ function fields() {
   return list.map((input) => ({ sheet: 'field-list', input: { ...input, today: '2026-11-25' } }));
 }
 
+// Water by a word, by a ruler, by both and from rain, in every sheet that asks for it.
+function wetRoads() {
+  const list = [];
+  const ask = (sheet, input) => list.push({ sheet, input: { ...input, today: '2026-11-25' } });
+  const tyre = { size: sizes[0], load: '400 kg', pressure: '2.3 bar' };
+  for (const wetness of ['unsaid', 'dry', 'damp', 'wet', 'downpour', 'standing'])
+    for (const depth of ['', '0', '0.15 mm', '0.7 mm', '2.4 mm', '7 mm', '120 mm'])
+      for (const tread of ['0.3 mm', '1.6 mm', '4 mm', '8 mm']) {
+        const road = { wetness, water: depth, speed: '90 km/h', units: depth === '7 mm' ? 'uk' : 'metric' };
+        ask('tyre-check', { ...road, ...tyre, tread });
+        ask('car-check', { ...road, corners: Array(4).fill({ ...tyre, tread }) });
+        ask('field-list', { ...road, rows: [{ ...tyre, tread }, { ...tyre, tread: '2 mm', tyre_kind: 'cut-slick' }] });
+        ask('stopping', { ...road, tread, road: depth ? 'grippy' : 'polished', old_or_hard: tread === '4 mm' ? 'yes' : 'no', width: '205 mm' });
+        ask('standing-water', { wetness, depth, speed: '90 km/h', tyres: [{ tread, pressure: '2.3 bar', width: '205 mm' }] });
+      }
+  for (const surface of ['asphalt', 'smooth', 'porous', 'loose'])
+    for (const rain of ['', '4 mm/h', '50 mm/h', '200 mm/h'])
+      for (const rut of ['', '6 mm'])
+        for (const wetness of ['unsaid', 'wet'])
+          ask('standing-water', { surface, rain, rut, wetness, forecast: rain ? 'none' : 'uk-heavy-rain', moving: rut && rain === '' ? 'yes' : 'no' });
+  ask('standing-water', { moving: 'yes' });
+  for (const pressure of ['150 kPa', '300 kPa', '450 kPa'])
+    ask('car-check', { wetness: 'wet', corners: Array(4).fill({ size: '28x3 beaded edge', load: '150 kg', pressure, tread: '4 mm' }) });
+  return list;
+}
+
 // Those put together by hand.
 export function chosen(description) {
-  return [...fields(), ...tyreChecks().map((input) => ({ sheet: 'tyre-check', input })), ...examples(description), ...stoppingInputs(), ...stageInputs()];
+  return [...fields(), ...wetRoads(), ...tyreChecks().map((input) => ({ sheet: 'tyre-check', input })), ...examples(description), ...stoppingInputs(), ...stageInputs()];
 }
 
 // Numbers of up to 40 digits, each of which tells in the last bit: the page has them read by the browser

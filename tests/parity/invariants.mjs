@@ -42,7 +42,8 @@ export function faults(answer, sources) {
     said(limit.why, `the limit ${limit.id}`);
     known(limit.sources, `the limit ${limit.id}`);
     demand(limit.low_kmh <= limit.kmh && limit.kmh <= limit.high_kmh && limit.low_kmh >= 0, `the limit ${limit.id} is not low, central, high`);
-    if (answer.hold_to) {
+    // What is told beside the maximum speed does not set it.
+    if (answer.hold_to && limit.id !== 'puddles') {
       demand(answer.hold_to.kmh <= limit.high_kmh + 1e-6, `the speed to hold to is above the high end of ${limit.id}`);
       demand(answer.hold_to.kmh <= limit.low_kmh + 1e-6, `the speed to hold to is above the low end of ${limit.id}`);
     }
@@ -51,6 +52,16 @@ export function faults(answer, sources) {
     demand(Number.isFinite(answer.hold_to.kmh) && answer.hold_to.kmh >= 0, 'the speed to hold to is no speed');
     said(answer.hold_to.text, 'the speed to hold to');
     demand(answer.limits.some((limit) => limit.id === answer.hold_to.governed_by), `the speed to hold to is governed by ${answer.hold_to.governed_by}, which is no limit here`);
+  }
+  if (answer.hold_to) demand(answer.hold_to.kmh < 130, 'a speed to hold to where nothing bites below 130 km/h');
+  if (answer.no_limit) {
+    said(answer.no_limit.text, 'the speed that nothing limits');
+    demand(answer.hold_to === undefined && answer.ok, 'a speed that nothing limits, and one to hold to or problems');
+    demand(!answer.limits.some((limit) => limit.governs), 'a limit that governs where nothing limits');
+    if (answer.no_limit.own_kmh !== undefined) {
+      said(answer.no_limit.own_text, 'its own limit');
+      demand(answer.no_limit.own_kmh > 125, `its own limit is ${answer.no_limit.own_kmh}`);
+    }
   }
   for (const figure of answer.figures) {
     demand(Number.isFinite(figure.value), `the figure ${figure.id} is no number`);

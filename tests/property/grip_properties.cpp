@@ -1,8 +1,11 @@
 // Facts of order that must hold for any case: surface, tyre, rubber, tread, water, speed and road.
+#include <limits>
+
 #include "core/grip/cornering.hpp"
 #include "core/grip/limits.hpp"
 #include "core/grip/skid.hpp"
 #include "core/grip/stopping.hpp"
+#include "core/standard/wetness.hpp"
 #include "tests/support/catch.hpp"
 #include "tests/support/property.hpp"
 
@@ -12,8 +15,8 @@ using namespace treadwater::testing;
 
 namespace {
 
-// A stop takes some hundred evaluations; friction alone takes one.
-constexpr int stops = 5000;
+// A stop in a bend takes some hundred evaluations; friction alone takes one.
+constexpr int stops = 10000;
 
 double between(double low, double high) {
   return low + (high - low) * *rc::gen::inRange(0, 10001) / 10000.0;
@@ -26,6 +29,16 @@ const Row* any_of(standard::Rows<Row> rows) {
 
 double any_film() { return *rc::gen::inRange(0, 2) == 0 ? between(0.0, 0.5) : between(0.0, 12.0); }
 
+// As the room `water` gives it: the deeper the lower, in that order, some sides without an end.
+SpeedBand any_onset() {
+  const double low = between(5.0, 150.0);
+  const double central = low + between(0.0, 60.0);
+  const double high = central + between(0.0, 60.0);
+  const bool endless = *rc::gen::inRange(0, 3) == 0;
+  return {kilometres_per_hour(low), kilometres_per_hour(central),
+          kilometres_per_hour(endless ? std::numeric_limits<double>::infinity() : high)};
+}
+
 GripCase any_case() {
   GripCase c;
   c.surface = any_of(standard::friction_surfaces());
@@ -35,6 +48,17 @@ GripCase any_case() {
   if (*rc::gen::inRange(0, 2) == 0) c.tread_heat = celsius(between(-20.0, 160.0));
   c.tread = millimetres(between(0.0, 10.0));
   c.film = millimetres(any_film());
+  c.road = static_cast<RoadGrip>(*rc::gen::inRange(0, 4));
+  c.old_or_hard = *rc::gen::inRange(0, 4) == 0;
+  if (*rc::gen::inRange(0, 2) == 0) c.onset = any_onset();
+  return c;
+}
+
+GripCase wet_asphalt() {
+  GripCase c;
+  c.tread = millimetres(between(0.0, 10.0));
+  c.film = millimetres(any_film());
+  c.onset = any_onset();
   return c;
 }
 
@@ -88,10 +112,10 @@ TEST_CASE("friction: dry >= damp >= wet >= standing water") {
   CHECK(holds("wetness", [] {
     GripCase c = any_case();
     const Speed v = any_speed();
-    c.film = film_of(Wetness::dry);
+    c.film = Length();
     FrictionBand last = Grip(c).at(v);
-    for (Wetness wetness : {Wetness::damp, Wetness::wet, Wetness::standing}) {
-      c.film = film_of(wetness);
+    for (const standard::WetnessWord& word : standard::wetness_words) {
+      c.film = word.deep;
       const FrictionBand band = Grip(c).at(v);
       never_above(band, last);
       last = band;
@@ -205,6 +229,88 @@ TEST_CASE("stops: uphill never lengthens one, a bend never shortens one") {
         never_longer(stop(c, v, straight), stop(c, v, road));
       },
       stops));
+}
+
+TEST_CASE("stops: a road that is told has a band inside the one of a road that is not") {
+  CHECK(holds(
+      "road told",
+      [] {
+        GripCase c = any_case();
+        const Road road = any_road();
+        const Speed v = any_speed();
+        c.road = RoadGrip::not_told;
+        const FrictionBand unasked = Grip(c).at(v);
+        const DistanceBand any = stop(c, v, road);
+        c.road = *rc::gen::element(RoadGrip::grippy, RoadGrip::ordinary, RoadGrip::polished);
+        const FrictionBand asked = Grip(c).at(v);
+        const DistanceBand band = stop(c, v, road);
+        RC_ASSERT(asked.low >= unasked.low - 1e-12);
+        RC_ASSERT(asked.high <= unasked.high + 1e-12);
+        RC_ASSERT(no_longer(any.shortest, band.shortest));
+        RC_ASSERT(no_longer(band.longest, any.longest));
+      },
+      stops));
+}
+
+TEST_CASE("stops: an earlier onset, old or hard tyres never shorten one") {
+  CHECK(holds(
+      "onset and age",
+      [] {
+        GripCase c = any_case();
+        const Road road = any_road();
+        const Speed v = any_speed();
+        c.onset = any_onset();
+        c.old_or_hard = false;
+        const DistanceBand before = stop(c, v, road);
+        GripCase old = c;
+        old.old_or_hard = true;
+        never_longer(before, stop(old, v, road));
+        const double share = between(0.3, 1.0);
+        c.onset = SpeedBand{c.onset->low * share, c.onset->central * share, c.onset->high * share};
+        never_longer(before, stop(c, v, road));
+      },
+      stops));
+}
+
+TEST_CASE("stops: no side's is told at or above where its grip is gone") {
+  CHECK(holds(
+      "gone",
+      [] {
+        GripCase c = wet_asphalt();
+        c.film = c.film + millimetres(0.001);
+        const Speed v = any_speed();
+        const DistanceBand band = braking_band(c, v, Speed(), any_road());
+        const SpeedBand gone = grip_gone_at(c.tread, c.film, c.onset);
+        RC_ASSERT(!band.shortest || (v < gone.high && v < c.onset->high));
+        RC_ASSERT(!band.central || (v < gone.central && v < c.onset->central));
+        RC_ASSERT(!band.longest || (v < gone.low && v < c.onset->central));
+        if (c.film >= millimetres(3.0)) RC_ASSERT(!band.longest || v < c.onset->low);
+      },
+      stops));
+}
+
+TEST_CASE("stops: in closed form as long as in steps of a hundredth of a km/h") {
+  CHECK(holds(
+      "steps",
+      [] {
+        GripCase c = wet_asphalt();
+        const double grade = between(-0.1, 0.1);
+        const Grip grip(c);
+        const Speed v = kilometres_per_hour(between(1.0, 130.0));
+        const auto whole = braking_band(c, v, Speed(), {grade, {}, 0.0}).central;
+        if (!whole) return;
+        double metres_braked = 0.0;
+        const int steps = static_cast<int>(in_kilometres_per_hour(v) * 100.0) + 1;
+        const Speed step = v / steps;
+        for (int i = 0; i < steps; ++i) {
+          const double mu = grip.at(step * (i + 0.5)).central;
+          const double from = in_metres_per_second(step) * (i + 1.0);
+          const double to = in_metres_per_second(step) * i;
+          metres_braked += (from * from - to * to) / (2.0 * deceleration(mu, grade));
+        }
+        RC_ASSERT(std::abs(metres_braked / in_metres(*whole) - 1.0) < 1e-4);
+      },
+      1000));
 }
 
 TEST_CASE("from the speed for a seen distance the car stops within it, and not from much more") {

@@ -31,6 +31,12 @@ GripCase grip_case(Asked& in, const char* tread = "tread") {
     if (c.rubber == nullptr) in.fail("no such rubber: ", name);
   }
   if (c.surface == nullptr || c.tyre == nullptr) c = GripCase();
+  if (in.has("road")) {
+    const std::string name = in.text("road");
+    c.road = name == "grippy"     ? RoadGrip::grippy
+             : name == "ordinary" ? RoadGrip::ordinary
+                                  : RoadGrip::polished;
+  }
   c.tread = in.of<Length>(tread);
   c.film = in.of<Length>("film", Length());
   return c;
@@ -40,6 +46,16 @@ FrictionBand friction_of(Asked& in) { return Grip(grip_case(in)).at(in.of<Speed>
 
 DistanceBand stop_of(Asked& in, const char* tread = "tread") {
   return braking_band(grip_case(in, tread), in.of<Speed>("speed"), Speed(), {});
+}
+
+// By the law of wet stops with this friction at rest, on its central side.
+Value stop_by_the_law(Asked& in) {
+  const Length tread = in.of<Length>("tread");
+  const double at_rest = in.number("mu0") * wet_tread_share(tread);
+  const double gone =
+      in_kilometres_per_hour(grip_gone_at(tread, in.of<Length>("film"), std::nullopt).central);
+  return in.answer(
+      braked_by({at_rest, at_rest / (gone * gone)}, in.of<Speed>("speed"), Speed(), 0.0));
 }
 
 Value stop_band(Asked& in) {
@@ -67,12 +83,17 @@ Value metres_longer(Asked& in) {
       GripCase c;
       c.tread = in.of<Length>(tread);
       c.film = in.of<Length>(film);
-      return *(braking_band(c, in.of<Speed>("speed"), Speed(), {}).*side);
+      return braking_band(c, in.of<Speed>("speed"), Speed(), {}).*side;
     };
-    return stop("tread") - stop("against");
+    const auto worn = stop("tread"), less = stop("against");
+    return worn && less ? std::optional(*worn - *less) : std::nullopt;
   };
-  return in.answer(extra("film from", &DistanceBand::shortest),
-                   extra("film to", &DistanceBand::longest));
+  const auto least = extra("film from", &DistanceBand::shortest);
+  auto most = extra("film to", &DistanceBand::longest);
+  // Where the longest is not told, what is told at all.
+  if (!most) most = extra("film to", &DistanceBand::central);
+  if (!least || !most) return in.answer(std::string_view("none"));
+  return in.answer(*least, *most);
 }
 
 Braking braking(Asked& in) {
@@ -104,6 +125,25 @@ constexpr Check checks[] = {
      [](Asked& in) {
        const FrictionBand band = friction_of(in);
        return Value(Band{band.low, band.high});
+     }},
+    {"friction, band, old or hard tyres",
+     [](Asked& in) {
+       GripCase c = grip_case(in);
+       c.old_or_hard = true;
+       const FrictionBand band = Grip(c).at(in.of<Speed>("speed"));
+       return Value(Band{band.low, band.high});
+     }},
+    {"deceleration, band",
+     [](Asked& in) {
+       const FrictionBand band = friction_of(in);
+       return Value(Band{deceleration(band.low, 0.0), deceleration(band.high, 0.0)});
+     }},
+    {"deceleration, band, old or hard tyres",
+     [](Asked& in) {
+       GripCase c = grip_case(in);
+       c.old_or_hard = true;
+       const FrictionBand band = Grip(c).at(in.of<Speed>("speed"));
+       return Value(Band{deceleration(band.low, 0.0), deceleration(band.high, 0.0)});
      }},
     {"friction, most", [](Asked& in) { return in.answer(friction_of(in).high); }},
     {"friction kept on a film, low",
@@ -174,6 +214,16 @@ constexpr Check checks[] = {
      }},
     // Stops of ours beside measured ones.
     {"stop, band", stop_band},
+    {"stop, shortest", [](Asked& in) { return in.answer(stop_of(in).shortest); }},
+    {"stop, central", [](Asked& in) { return in.answer(stop_of(in).central); }},
+    {"stop, longest", [](Asked& in) { return in.answer(stop_of(in).longest); }},
+    {"stop by the law", stop_by_the_law},
+    {"stop on a worn tread, central, times as long",
+     [](Asked& in) {
+       const auto worn = stop_of(in).central;
+       const auto fresh = stop_of(in, "against").central;
+       return worn && fresh ? in.answer(*worn / *fresh) : in.answer(std::string_view("none"));
+     }},
     {"stop, central over measured",
      [](Asked& in) {
        const auto central = stop_of(in).central;

@@ -174,10 +174,11 @@ constexpr Check checks[] = {
     {"contact length", [](Asked& in) { return in.answer(patch_of(in).length); }},
     {"contact width", [](Asked& in) { return in.answer(patch_of(in).width); }},
     {"contact area", [](Asked& in) { return in.answer(patch_of(in).area); }},
-    {"contact length, calibrated",
-     [](Asked& in) { return in.answer(contact_length_band(patch_of(in)).nominal); }},
-    {"contact area, calibrated",
-     [](Asked& in) { return in.answer(contact_area_band(patch_of(in)).nominal); }},
+    {"area by the balance of forces",
+     [](Asked& in) {
+       return in.answer(
+           contact_area(load_of(in), in.of<GaugePressure>("pressure"), in.number("share")));
+     }},
     {"contact length, band",
      [](Asked& in) {
        const LengthBand band = contact_length_band(patch_of(in));

@@ -9,6 +9,7 @@
 #include "core/air/natural_loss.hpp"
 #include "core/car/rules.hpp"
 #include "core/car/wheel.hpp"
+#include "core/grip/friction.hpp"
 #include "core/patch/beaded_edge.hpp"
 #include "core/patch/load_capacity.hpp"
 #include "core/patch/measured.hpp"
@@ -262,12 +263,18 @@ const Source* find_source(std::string_view id) {
                           &patch::beaded_edge_motorcycle_source(),
                           &patch::fitted_area_source(),
                           &patch::patch_band_source(),
+                          &grip::handbook_source,
+                          &grip::film_share_source,
+                          &grip::stop_law_source,
+                          &grip::dry_grip_source,
                           &car::speed_tolerance_source(),
                           &stage::regret_source(),
                           &stage::tail_source(),
                           &air::tube_loss_source()};
   for (const Source* source : more)
     if (source->id == id) return source;
+  for (const auto& row : water::further_onsets())
+    if (row.source.id == id) return &row.source;
   return nullptr;
 }
 

@@ -1,13 +1,13 @@
 // Rain to a film of water, and the speed at which a tyre floats on it.
 #include <cmath>
 
+#include "core/quantity/power.hpp"
 #include "core/quantity/write.hpp"
 #include "core/water/crossing.hpp"
 #include "core/water/estimate.hpp"
 #include "core/water/film.hpp"
 #include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
-#include "core/water/power.hpp"
 #include "tests/register/register.hpp"
 
 namespace treadwater::checks {
@@ -48,6 +48,8 @@ WetTyre wet_tyre(Asked& in) {
   tyre.tread = in.of<Length>("tread");
   tyre.section_width = in.of<Length>("width", millimetres(205.0));
   tyre.film = in.of<Length>("film");
+  if (in.has("film to"))  // a range of depths, as of a word
+    tyre.film = Water::between(tyre.film.deep(), tyre.film.deep(), in.of<Length>("film to"));
   tyre.texture = millimetres(0.7);
   return tyre;
 }
@@ -177,6 +179,13 @@ constexpr Check checks[] = {
     {"estimate, share of draws that float",
      [](Asked& in) {
        return in.answer(OnsetDraws(wet_tyre(in)).chance_of_floating(in.of<Speed>("speed")));
+     }},
+    {"estimate, at this speed by the central value",
+     [](Asked& in) {
+       const Speed central = onset(in).central;
+       const Speed speed = in.of<Speed>("speed");
+       const bool afloat = floats_at_road_speed(central) && central < speed;
+       return in.answer(std::string_view(afloat ? "afloat" : "not afloat"));
      }},
     // Rain.
     {"film of rain", [](Asked& in) { return in.answer(film_depth(film_model(in), road(in))); }},

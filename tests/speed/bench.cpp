@@ -86,7 +86,8 @@ double onset_curve(double kpa, double tread_mm, double film_mm) {
   return sum;
 }
 
-// A map of so many treads and films, 0 to 8 mm and 0.5 to 10 mm; gives the sum of its km/h.
+// A map of so many treads and films, 0 to 8 mm and 0.5 to 10 mm; gives the sum of its
+// km/h where it floats.
 double onset_map(int side) {
   using namespace treadwater;
   std::vector<Length> treads, films;
@@ -96,7 +97,7 @@ double onset_map(int side) {
   }
   double sum = 0.0;
   for (const Speed v : treadwater::water::onset_map(wet_tyre(220.0, 3.0, 5.0), treads, films))
-    sum += v.stored();
+    if (v < treadwater::water::no_floating) sum += v.stored();
   return sum;
 }
 

@@ -1,12 +1,13 @@
 // A property held over many random inputs, as one line in a Catch2 test:
 //
 //   TEST_CASE("more tread never lowers the onset") {
-//     CHECK(holds("more tread never lowers the onset", [](...generated values...) { RC_ASSERT(...); }));
+//     CHECK(holds("more tread never lowers the onset", [](...generated values...) { RC_ASSERT(...);
+//     }));
 //   }
 //
-// The inputs are random, yet the same at every run, so that a red run can be repeated. Other inputs:
-// RC_PARAMS="seed=7" (and max_success=1000000 for a longer hunt), as rapidcheck documents it. The
-// counter-example, shrunk, is printed.
+// The inputs are random, yet the same at every run, so that a red run can be repeated. Other
+// inputs: RC_PARAMS="seed=7" (and max_success=1000000 for a longer hunt), as rapidcheck documents
+// it. The counter-example, shrunk, is printed.
 #pragma once
 
 #include <rapidcheck.h>

@@ -36,6 +36,10 @@ std::string level(const Json& answer, const std::string& id) {
   return found == nullptr ? "" : (*found)["level"].get<std::string>();
 }
 
+bool no_speed(const Json& answer) {
+  return !answer.contains("hold_to") && !answer.contains("no_limit");
+}
+
 std::string spoken(const Json& answer) { return (*with_id(answer["blocks"], "radio"))["text"]; }
 
 }  // namespace
@@ -44,6 +48,8 @@ TEST_CASE("four good tyres are fit, and each is in the table") {
   const Json answer = ask(car());
   REQUIRE(answer["problems"] == Json::array());
   CHECK(answer["verdict"]["level"] == "fit");
+  CHECK_FALSE(answer.contains("hold_to"));
+  CHECK(answer["no_limit"]["own_kmh"] == 240.0);
   CHECK((*with_id(answer["blocks"], "corners"))["rows"].size() == 4);
   CHECK(with_id(answer["cautions"], "no_spare"));
 }
@@ -56,7 +62,9 @@ TEST_CASE("a corner is judged as the sheet for one tyre judges it, and the worst
   const Json one = Json::parse(treadwater::json::answer(
       "tyre-check",
       R"({"size":"205/55 R16 91V","load":"340 kg","pressure":"220 kPa","tread":"2 mm","water":"5 mm","today":"2026-11-25"})"));
+  REQUIRE(one["hold_to"]["kmh"] > 0.0);
   CHECK(answer["hold_to"]["kmh"] == one["hold_to"]["kmh"]);
+  CHECK(answer["limits"][0]["governs"] == true);
   CHECK(answer["limits"][0]["label"].get<std::string>().find("Rear left") == 0);
   for (const Json& limit : answer["limits"]) {
     int same = 0;
@@ -75,6 +83,23 @@ TEST_CASE("what holds of several corners is said once, with their names") {
   CHECK(said == 1);
   CHECK((*with_id(answer["cautions"], "tread_low"))["text"].get<std::string>().find(
             "Front left, Front right: ") == 0);
+}
+
+TEST_CASE("of several wheels the chance of aquaplaning that is told is that of the likeliest") {
+  Json input = car();
+  input["water"] = "5 mm";
+  input["speed"] = "70 km/h";
+  for (const std::size_t rear : {2U, 3U}) input["corners"][rear]["tread"] = "2 mm";
+  for (const std::size_t front : {0U, 1U}) input["corners"][front]["tread"] = "4 mm";
+  const Json rear = Json::parse(treadwater::json::answer(
+      "tyre-check",
+      R"({"size":"205/55 R16 91V","load":"340 kg","pressure":"220 kPa","tread":"2 mm","water":"5 mm","speed":"70 km/h","today":"2026-11-25"})"));
+  const std::string of_rear = (*with_id(rear["cautions"], "speed_above_hold_to"))["text"];
+  REQUIRE(of_rear.find("in 86 of 100 cases") != std::string::npos);
+  const Json answer = ask(input);
+  CHECK(level(answer, "speed_above_hold_to") == "unfit");
+  CHECK((*with_id(answer["cautions"], "speed_above_hold_to"))["text"].get<std::string>().find(
+            of_rear) != std::string::npos);
 }
 
 TEST_CASE("axles: sizes, constructions, pressures, treads") {
@@ -143,8 +168,15 @@ TEST_CASE("the spare: a soft or an old one is care, and does not slow the car") 
   CHECK(level(ask(input), "spare_soft") == "");
   input["corners"][4]["date_code"] = "1114";
   CHECK(level(ask(input), "over_ten_years") == "care");
-  CHECK(ask(input)["hold_to"]["kmh"] == ask(car())["hold_to"]["kmh"]);  // it is not on the car
   const Json answer = ask(input);
+  CHECK(answer.contains("no_limit"));  // it is not on the car
+  CHECK(answer["no_limit"] == ask(car())["no_limit"]);
+  Json wet = input;
+  wet["water"] = "5 mm";
+  Json without = wet;
+  without["corners"].erase(4);
+  CHECK(ask(without).contains("hold_to"));
+  CHECK(ask(wet)["hold_to"] == ask(without)["hold_to"]);
   CHECK((*with_id(answer["blocks"], "corners"))["rows"][4][1] == "not fit");
   CHECK(level(ask(input), "water_not_given") == "");  // the spare is not asked about the water
 }
@@ -184,6 +216,7 @@ TEST_CASE("what no speed helps stops the car, and is read out so") {
 
 TEST_CASE("what is driven slowly to be put right is read out with the verdict") {
   Json input = car();
+  input["water"] = "5 mm";
   input["corners"][0]["pressure"] = "180 kPa";
   input["corners"][1]["pressure"] = "250 kPa";
   const Json answer = ask(input);
@@ -192,14 +225,24 @@ TEST_CASE("what is driven slowly to be put right is read out with the verdict") 
   CHECK(spoken(answer).find("Not fit") != std::string::npos);
 }
 
-TEST_CASE("where one tyre has no speed, the car has none") {
-  Json input = car();
-  input.erase("water");
-  CHECK(ask(input).contains("hold_to"));
-  for (const std::size_t front : {0u, 1u}) input["corners"][front]["size"] = "205/55 R16";
-  const Json answer = ask(input);
-  CHECK(!answer.contains("hold_to"));
-  CHECK(level(answer, "no_speed_told") == "care");
+TEST_CASE("where the load of one tyre is not judged, the car has no speed, in water neither") {
+  for (const char* water : {"", "0", "5 mm"}) {
+    INFO(water);
+    Json input = car();
+    input["water"] = water;
+    CHECK(ask(input).contains(water == std::string("5 mm") ? "hold_to" : "no_limit"));
+    CHECK(level(ask(input), "no_speed_told") == "");
+    input["corners"][3]["size"] = "205/55 R16";
+    const Json answer = ask(input);
+    CHECK(no_speed(answer));
+    CHECK(level(answer, "no_speed_told") == "care");
+    for (const Json& limit : answer["limits"]) CHECK(limit["governs"] == false);
+    // What may not be driven at all stands still all the same.
+    input["corners"][0]["tread"] = "1 mm";
+    const Json bald = ask(input);
+    CHECK(bald["hold_to"]["kmh"] == 0.0);
+    CHECK(bald["limits"][0]["governs"] == true);
+  }
 }
 
 TEST_CASE("loads that contradict each other are not passed over") {
@@ -229,9 +272,12 @@ TEST_CASE("a beaded edge at a modern pressure is too soft to stay on its rim") {
   for (std::size_t row = 0; row < 4; ++row)
     input["corners"][row] = corner("815x105", "240 kPa", "6 mm");
   CHECK(level(ask(input), "beaded_edge_soft") == "unfit");
+  CHECK(ask(input)["hold_to"]["kmh"] == 0.0);
   for (std::size_t row = 0; row < 4; ++row) input["corners"][row]["pressure"] = "480 kPa";
   CHECK(level(ask(input), "beaded_edge_soft") == "");
   CHECK(level(ask(input), "beaded_edge_low") == "care");
+  // It has no load rating, but the schedules go by the load.
+  CHECK(ask(input)["hold_to"]["kmh"] == 120.0);
   for (std::size_t row = 0; row < 4; ++row) input["corners"][row]["pressure"] = "540 kPa";
   CHECK(level(ask(input), "beaded_edge_low") == "");
   // Of more load than the schedules know no less is asked: 70 psi.
@@ -252,6 +298,7 @@ TEST_CASE("a corner left out is asked for by name, and a wrong field by its path
   wrong["corners"][1]["pressure"] = "soft";
   CHECK(ask(wrong)["problems"][0]["field"] == "corners.1.pressure");
   CHECK_FALSE(ask(wrong).contains("verdict"));
+  CHECK(no_speed(ask(wrong)));
 }
 
 TEST_CASE("a corner that the sheet for one tyre refuses is no fit car") {
@@ -261,7 +308,7 @@ TEST_CASE("a corner that the sheet for one tyre refuses is no fit car") {
   input["water"] = "1 km";
   const Json answer = ask(input);
   CHECK_FALSE(answer.contains("verdict"));
-  CHECK_FALSE(answer.contains("hold_to"));
+  CHECK(no_speed(answer));
   int said = 0;
   for (const Json& problem : answer["problems"]) said += problem["field"] == "water";
   CHECK(said == 1);  // what all corners share is said once

@@ -158,10 +158,10 @@ TEST_CASE("describe() gives the fixed field ids of tyre-check, the ways in and t
   CHECK(d["sheets"][0]["id"] == "tyre-check");
   std::vector<std::string> ids;
   for (const Json& field : d["sheets"][0]["fields"]) ids.push_back(field["id"]);
-  for (const char* id : {"size", "load", "pressure", "pressure_state", "tread", "water", "surface",
-                         "tyre_kind", "speed", "place", "date_code", "units"})
+  for (const char* id : {"size", "load", "pressure", "pressure_state", "tread", "wetness", "water",
+                         "surface", "tyre_kind", "speed", "place", "date_code", "units"})
     CHECK(std::count(ids.begin(), ids.end(), id) == 1);
-  CHECK(ids.size() == 12);
+  CHECK(ids.size() == 13);
   CHECK(d["ways"].size() == 3);
   for (const Json& source : d["sources"]) {
     CHECK(source.contains("title"));
@@ -176,6 +176,7 @@ TEST_CASE("an answer has the members of the contract") {
   CHECK(a["verdict"]["level"] == "care");
   CHECK(a["hold_to"]["kmh"] == 50.0);
   CHECK(a["hold_to"]["governed_by"] == "aquaplaning");
+  CHECK_FALSE(a.contains("no_limit"));
   CHECK(a["limits"][0]["governs"] == true);
   CHECK(a["limits"][1]["governs"] == false);
   for (const Json& limit : a["limits"]) {
@@ -191,6 +192,18 @@ TEST_CASE("an answer has the members of the contract") {
   CHECK_FALSE(a["safety"].get<std::string>().empty());
 }
 
+TEST_CASE("where nothing limits it, no_limit stands in place of hold_to, and no limit governs") {
+  const Json a = ask(
+      R"({"size":"205/55 R16 91V","load":"430 kg","pressure":"220 kPa","tread":"6 mm","wetness":"dry","today":"2026-11-25"})");
+  CHECK_FALSE(a.contains("hold_to"));
+  CHECK(a["no_limit"] == Json::parse(R"({
+    "text": "Nothing here limits it below the road's own limit.",
+    "own_kmh": 240.0,
+    "own_text": "Its own limit is 240 km/h (speed symbol V)."})"));
+  CHECK(a["limits"].size() == 2);
+  for (const Json& limit : a["limits"]) CHECK(limit["governs"] == false);
+}
+
 TEST_CASE("a number in the input is read in the field's first unit") {
   const Json a = ask(
       R"({"size":"205/55 R16 91V","load":430,"pressure":220,"tread":3,"water":5,"today":"2026-11-25"})");
@@ -203,6 +216,7 @@ TEST_CASE("problems leave out verdict and hold-to speed") {
   CHECK(a["ok"] == false);
   CHECK_FALSE(a.contains("verdict"));
   CHECK_FALSE(a.contains("hold_to"));
+  CHECK_FALSE(a.contains("no_limit"));
   CHECK(a["problems"][0]["field"] == "load");
 }
 

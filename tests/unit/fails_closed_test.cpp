@@ -36,6 +36,7 @@ void check_refused(const Json& sheet, const Json& input, const std::string& path
   CHECK(answer["ok"] == false);
   CHECK_FALSE(answer.contains("verdict"));
   CHECK_FALSE(answer.contains("hold_to"));
+  CHECK_FALSE(answer.contains("no_limit"));
   for (const Json& block : answer["blocks"]) CHECK(block["kind"] != "spoken");
 }
 

@@ -56,16 +56,26 @@ bool says(const Json& answer, const std::string& id) {
   return false;
 }
 
+std::string said(const Json& answer, const std::string& id) {
+  for (const Json& c : answer["cautions"])
+    if (c["id"] == id) return c["text"];
+  return {};
+}
+
+bool no_speed(const Json& answer) {
+  return !answer.contains("hold_to") && !answer.contains("no_limit");
+}
+
 constexpr std::size_t finding = 1, hold_to = 2, governed_by = 3, cautions = 4;
 
 }  // namespace
 
 TEST_CASE("each row holds to what the sheet for that one tyre says, and the field to the lowest") {
-  const char* sizes[] = {"205/55 R16 91V", "195/65R15 91T", "P215/65R15 95S", "185/60 R14",
-                         "165 SR 13"};
+  const char* sizes[] = {"205/55 R16 91V", "195/65R15 91T", "P215/65R15 95S",
+                         "205/65R15 94L",  "185/60 R14",    "165 SR 13"};
   const char* kinds[] = {"road", "winter", "cut-slick"};
   const char* treads[] = {"2 mm", "3.4 mm", "8 mm"};
-  std::vector<Json> rows;
+  std::vector<Json> rows, rated;
   for (const char* size : sizes)
     for (const char* kind : kinds)
       for (const char* tread : treads) {
@@ -73,9 +83,11 @@ TEST_CASE("each row holds to what the sheet for that one tyre says, and the fiel
         one["tyre_kind"] = kind;
         one["pressure"] = rows.size() % 2 ? "1.7 bar" : "34 psi";
         rows.push_back(one);
+        if (rows.size() <= 4 * 9) rated.push_back(one);  // the last two have no load index
       }
   for (const char* water : {"", "0", "1 mm", "6 mm", "40 mm"})
     for (const char* units : {"metric", "us"}) {
+      INFO(water << " " << units);
       Json whole = field(rows);
       whole["water"] = water;
       whole["units"] = units;
@@ -87,8 +99,10 @@ TEST_CASE("each row holds to what the sheet for that one tyre says, and the fiel
         const Json row = row_of(all, std::to_string(i));
         const std::string level = one["verdict"]["level"];
         CHECK(row[finding] == (level == "unfit" ? "not fit" : level));
+        CHECK(no_speed(one) == (i >= rated.size()));
         if (!one.contains("hold_to")) {
-          CHECK(row[hold_to] == "not judged");
+          CHECK(row[hold_to] == (one.contains("no_limit") ? "no limit here" : "not judged"));
+          CHECK(row[governed_by] == "");
           continue;
         }
         const double kmh = one["hold_to"]["kmh"];
@@ -97,8 +111,61 @@ TEST_CASE("each row holds to what the sheet for that one tyre says, and the fiel
               (kmh > 0.0 ? one["hold_to"]["text"].get<std::string>() : "not at any speed"));
         CHECK(row[governed_by] == one["limits"][0]["label"]);
       }
-      CHECK(all["hold_to"]["kmh"] == lowest);
+      REQUIRE(lowest < 1e9);
+      CHECK(lowest > 0.0);
+      // The load of the last is not judged: the speed of the rest is told beside.
+      CHECK(no_speed(all));
+      CHECK(says(all, "no_speed"));
+      whole["rows"] = rated;
+      const Json judged = ask(whole);
+      CHECK(judged["hold_to"]["kmh"] == lowest);
+      CHECK(said(all, "without_unfit").find(judged["hold_to"]["text"].get<std::string>()) !=
+            std::string::npos);
     }
+}
+
+TEST_CASE("a field that nothing limits is told so, with the lowest of its own limits") {
+  Json whole = field({tyre("7"), tyre("8", "6 mm", "195/65 R15 91T")});
+  whole["water"] = "";
+  const Json a = ask(whole);
+  CHECK_FALSE(a.contains("hold_to"));
+  CHECK(a["no_limit"]["own_kmh"] == 190.0);
+  CHECK(a["no_limit"]["own_text"] == "Its own limit is 190 km/h (8: Speed symbol T).");
+  for (const Json& limit : a["limits"]) CHECK(limit["governs"] == false);
+  CHECK(row_of(a, "7")[hold_to] == "no limit here");
+  CHECK_FALSE(says(a, "no_speed"));
+  whole["rows"].push_back(tyre("9", "6 mm", "195/65 R15 91L"));
+  const Json slow = ask(whole);
+  CHECK(slow["hold_to"]["kmh"] == 120.0);
+  CHECK(slow["limits"][0]["governs"] == true);
+  CHECK_FALSE(slow.contains("no_limit"));
+}
+
+TEST_CASE("a row whose load is not judged takes the field's speed, and the rest keep theirs") {
+  const Json rest = ask(field({tyre("7"), tyre("8", "2.5 mm")}));
+  REQUIRE(rest["hold_to"]["kmh"] > 0.0);
+  // No load index; a reference pressure that is not known; a motorcycle's beaded edge, without a
+  // rating.
+  for (const char* size : {"205/55 R16", "195/70 R15C 104/102R", "650x65 M/C"}) {
+    INFO(size);
+    Json whole = field({tyre("7"), tyre("8", "2.5 mm"), tyre("9", "6 mm", size)});
+    whole["rows"][2]["pressure"] = "4.5 bar";
+    const Json a = ask(whole);
+    CHECK(a["verdict"]["level"] == "care");
+    CHECK(no_speed(a));
+    for (const Json& limit : a["limits"]) CHECK(limit["governs"] == false);
+    CHECK(said(a, "no_speed").find("9: ") == 0);
+    CHECK(row_of(a, "9")[hold_to] == "not judged");
+    CHECK(row_of(a, "8")[hold_to] == rest["hold_to"]["text"]);
+    const std::string told = rest["hold_to"]["text"];
+    CHECK(said(a, "without_unfit").find("holds to " + told) != std::string::npos);
+    const std::string aloud = block(a, "radio")["text"];
+    CHECK(aloud.find("Field of 3: no speed for all of them.") == 0);
+    CHECK(aloud.find("The rest: hold to") != std::string::npos);
+    // What may not be driven at all is told all the same.
+    whole["rows"][0]["tread"] = "1 mm";
+    CHECK(ask(whole)["hold_to"]["kmh"] == 0.0);
+  }
 }
 
 TEST_CASE("the field's limits are those of the tyres that set them, word for word") {
@@ -132,11 +199,13 @@ TEST_CASE("a row that cannot be read is listed with its reason, and the field is
     dry["water"] = "0";
     const Json good = ask(dry);
     CHECK(good["verdict"]["level"] == "fit");
+    CHECK(good.contains("no_limit"));
     dry["rows"][1][fault.first] = fault.second;
     const Json a = ask(dry);
     CHECK(a["problems"] == Json::array());
     CHECK(a["verdict"]["level"] == "care");
-    CHECK(a["hold_to"]["kmh"] <= good["hold_to"]["kmh"]);
+    // Nothing is said to limit it while a line is not read.
+    CHECK(no_speed(a));
     CHECK(says(a, "unread"));
     CHECK(a["verdict"]["text"].get<std::string>().find("1 of 3 could not be read") !=
           std::string::npos);
@@ -147,7 +216,17 @@ TEST_CASE("a row that cannot be read is listed with its reason, and the field is
     CHECK(unread[0][0] == "2");
     CHECK(unread[0][1] == "12");
     CHECK(unread[0][2].get<std::string>().size() > 20);
-    CHECK(block(a, "radio")["text"].get<std::string>().find("Not read: 1 of 3.") !=
+    Json wet = field({tyre("7", "8 mm"), tyre("12", "8 mm"), tyre("15", "8 mm")});
+    const Json held = ask(wet);
+    REQUIRE(held["hold_to"]["kmh"] > 0.0);
+    wet["rows"][1][fault.first] = fault.second;
+    const Json b = ask(wet);
+    CHECK(b["verdict"]["level"] == "care");
+    REQUIRE(b.contains("hold_to"));
+    CHECK(b["hold_to"]["kmh"] <= held["hold_to"]["kmh"]);
+    CHECK(b["hold_to"]["why"].get<std::string>().find(
+              "does not stand for what could not be read") != std::string::npos);
+    CHECK(block(b, "radio")["text"].get<std::string>().find("Not read: 1 of 3.") !=
           std::string::npos);
   }
 }
@@ -163,13 +242,26 @@ TEST_CASE("what is known to be unfit of a row that cannot be read stays unfit") 
   CHECK(block(a, "unread")["rows"].size() == 1);
 }
 
+TEST_CASE("a slick on a wet road stops the field though the rest of its line cannot be read") {
+  Json whole = field({tyre("7"), tyre("12")});
+  whole["rows"][1]["tyre_kind"] = "slick";
+  const Json read = ask(whole);
+  CHECK(read["hold_to"]["kmh"] == 0.0);
+  CHECK(read["hold_to"]["governed_by"] == "slick_in_water");
+  whole["rows"][1]["load"] = "";
+  const Json a = ask(whole);
+  CHECK(row_of(a, "12")[finding] == "not fit");
+  CHECK(a["verdict"]["level"] == "unfit");
+  CHECK(a["hold_to"]["kmh"] == 0.0);
+}
+
 TEST_CASE("where nothing can be read there is no verdict, and neither is there for an empty list") {
   Json whole = field({tyre("7", "x"), tyre("8", "y")});
   Json a = ask(whole);
   CHECK(a["ok"] == false);
   CHECK(a["problems"][0]["code"] == "none_read");
   CHECK_FALSE(a.contains("verdict"));
-  CHECK_FALSE(a.contains("hold_to"));
+  CHECK(no_speed(a));
   CHECK(block(a, "radio").is_null());
   CHECK(block(a, "unread")["rows"].size() == 2);
   for (const std::vector<Json>& rows : {std::vector<Json>{}, std::vector<Json>{Json::object()},
@@ -190,25 +282,30 @@ TEST_CASE("empty lines are no lines; a line of a name alone is one that cannot b
 }
 
 TEST_CASE("what all share is a problem where it cannot be read") {
-  for (const char* id : {"water", "speed", "surface", "place", "units", "pressure_state"}) {
+  for (const char* id :
+       {"wetness", "water", "speed", "surface", "place", "units", "pressure_state"}) {
     Json whole = field({tyre("7")});
     whole[id] = "banana";
     const Json a = ask(whole);
     CHECK(a["problems"][0]["field"] == id);
     CHECK_FALSE(a.contains("verdict"));
-    CHECK_FALSE(a.contains("hold_to"));
+    CHECK(no_speed(a));
   }
 }
 
 TEST_CASE("worst first: not fit, not read, care, fit, and each by its speed") {
   Json whole = field({tyre("fit", "8 mm"), tyre("unread", "x"), tyre("worn", "2.5 mm"),
-                      tyre("bald", "1 mm"), tyre("new", "8 mm", "205/55 R16 91H")});
+                      tyre("unrated", "8 mm", "205/55 R16"), tyre("bald", "1 mm"),
+                      tyre("new", "8 mm", "205/55 R16 91H"), tyre("slow", "8 mm", "205/55 R16 91L"),
+                      tyre("slower", "8 mm", "205/55 R16 91K")});
   whole["water"] = "0";
   const Json a = ask(whole);
   std::vector<std::string> names;
   for (const Json& row : block(a, "field")["rows"]) names.push_back(row[0]);
-  CHECK(names == std::vector<std::string>{"bald", "unread", "worn", "new", "fit"});
-  CHECK(block(a, "field")["text"] == "Of 5: 1 not fit, 1 not read, 1 with care, 2 fit.");
+  // A speed that is not known comes before any that is, and none at all last, in the order given.
+  CHECK(names == std::vector<std::string>{"bald", "unread", "unrated", "worn", "slower", "slow",
+                                          "fit", "new"});
+  CHECK(block(a, "field")["text"] == "Of 8: 1 not fit, 1 not read, 2 with care, 4 fit.");
   CHECK(block(a, "field")["picked_by"] == "Finding");
 }
 

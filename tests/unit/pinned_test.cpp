@@ -15,6 +15,7 @@
 #include "core/car/wheel.hpp"
 #include "core/grip/cornering.hpp"
 #include "core/grip/limits.hpp"
+#include "core/grip/measured.hpp"
 #include "core/grip/rubber.hpp"
 #include "core/grip/skid.hpp"
 #include "core/grip/stopping.hpp"
@@ -40,6 +41,7 @@
 #include "core/standard/speed_load.hpp"
 #include "core/standard/tread_law.hpp"
 #include "core/water/crossing.hpp"
+#include "core/water/estimate.hpp"
 #include "core/water/film.hpp"
 #include "core/water/measured.hpp"
 #include "core/water/onset.hpp"
@@ -281,7 +283,7 @@ TEST_CASE("pinned: size, patch and load of a tyre") {
               patch::pressure_needed(law, kilograms(615), kilograms(x)));
   }
   row.add(patch::least_pressure());
-  CHECK(row.text() == "13358 figures, a9b4737b70358d2b");
+  CHECK(row.text() == "13358 figures, 77295cf8cfbf3c7f");
 }
 
 TEST_CASE("pinned: the pressure that a duty asks for, and what a sidewall is rated for") {
@@ -351,6 +353,34 @@ TEST_CASE("pinned: films of rain, and water in ruts") {
       row.add(path.length, path.slope, water::rut_water(millimetres(x), metres(0.6), crossfall));
     }
   CHECK(row.text() == "23409 figures, b5e0a850d42a066a");
+}
+
+TEST_CASE("pinned: our onset by ruler and by word, the words, and the further rows") {
+  Row row;
+  for (const auto& word : standard::wetness_words)
+    row.add(word.id, word.shallow, word.deep, word.film);
+  for (const auto& one : water::further_onsets())
+    row.add(one.id, static_cast<int>(one.says), one.tread, one.film, one.film_to, one.low, one.high,
+            one.pressure, one.section_width, one.contradicts, one.remark);
+  std::vector<water::Water> waters;
+  for (const auto& word : standard::wetness_words)
+    waters.push_back(water::Water::by_word(word.wetness));
+  for (const double mm : {0.1, 0.6, 1.0, 1.7, 2.5, 3.2, 6.0, 12.0, 80.0})
+    waters.push_back(millimetres(mm));
+  for (const water::Water& depths : waters)
+    for (const double kpa : {0.0, 150.0, 220.0, 290.0})
+      for (const double tread : {0.0, 1.0, 1.6, 3.0, 8.0, 13.0})
+        for (const double width : {0.0, 120.0, 205.0, 315.0}) {
+          const auto band = water::aquaplaning_onset(
+              {kilopascals(kpa), millimetres(tread), 1.0,
+               width > 0.0 ? std::optional(millimetres(width)) : std::nullopt, depths,
+               millimetres(0.9)});
+          row.add(band.has_value());
+          if (band)
+            row.add(water::told(band->low), water::told(band->central), water::told(band->high),
+                    water::held(*band));
+        }
+  CHECK(row.text() == "11584 figures, 05b16978e56f983f");
 }
 
 TEST_CASE("pinned: onset speeds, measured and by each model, and crossings") {
@@ -450,7 +480,44 @@ TEST_CASE("pinned: rubber, and the friction of every surface under every tyre") 
                 grip::handbook_friction(kilometres_per_hour(kmh), millimetres(tread),
                                         millimetres(film)));
       }
-  CHECK(row.text() == "61159 figures, fde9e67216f3e920");
+  CHECK(row.text() == "61159 figures, ab332a1378980ed0");
+}
+
+TEST_CASE("pinned: the law of wet stops, and the stops that were measured") {
+  Row row;
+  for (const auto& stop : grip::measured_stops())
+    row.add(stop.id, stop.tread, stop.film, stop.from, stop.stop, stop.source->id, stop.worked_out);
+  const grip::SpeedBand floats{kilometres_per_hour(55), kilometres_per_hour(80),
+                               kilometres_per_hour(105)};
+  for (int told = 0; told <= static_cast<int>(grip::RoadGrip::polished); ++told) {
+    const auto road = static_cast<grip::RoadGrip>(told);
+    for (const auto& rest : {grip::wet_grip_at_rest(road), grip::dry_grip(road)})
+      row.add(rest.low, rest.central, rest.high);
+    for (const double tread : {0.0, 0.7, 1.6, 2.4, 4.0, 8.0, 12.0}) {
+      row.add(grip::wet_tread_share(millimetres(tread)));
+      for (const double film : {0.0, 0.05, 0.2, 0.7, 1.0, 1.5, 2.0, 2.6, 3.0, 20.0}) {
+        grip::GripCase grip_case;
+        grip_case.tread = millimetres(tread);
+        grip_case.film = millimetres(film);
+        grip_case.road = road;
+        for (const bool old : {false, true})
+          for (const bool onset : {false, true}) {
+            grip_case.old_or_hard = old;
+            grip_case.onset.reset();
+            if (onset) grip_case.onset = floats;
+            const auto gone = grip::grip_gone_at(grip_case.tread, grip_case.film, grip_case.onset);
+            if (film > 0.0) row.add(gone.low, gone.central, gone.high);
+            for (const double kmh : {30.0, 70.0, 110.0}) {
+              const auto at = grip::Grip(grip_case).at(kilometres_per_hour(kmh));
+              const auto band = grip::braking_band(grip_case, kilometres_per_hour(kmh), Speed(),
+                                                   {-0.02, {}, 0.0});
+              row.add(at.low, at.central, at.high, band.shortest, band.central, band.longest);
+            }
+          }
+      }
+    }
+  }
+  CHECK(row.text() == "32092 figures, 2c5023f52ab23522");
 }
 
 TEST_CASE("pinned: stops and bends") {
@@ -520,10 +587,8 @@ TEST_CASE("pinned: stops and bends") {
       row.add(share.low, share.high);
     }
   }
-  using grip::Wetness;
-  for (const auto wet : {Wetness::dry, Wetness::damp, Wetness::wet, Wetness::standing})
-    row.add(grip::film_of(wet));
-  CHECK(row.text() == "12305 figures, c1374457a66d90fb");
+  for (const auto& word : standard::wetness_words) row.add(word.shallow, word.deep);
+  CHECK(row.text() == "12358 figures, 234e65dca88827c9");
 }
 
 // ---- air ----

@@ -1,13 +1,12 @@
 // Powers and random numbers that are the same everywhere.
-#include "core/water/power.hpp"
+#include "core/quantity/power.hpp"
 
 #include <cmath>
 
 #include "core/quantity/splitmix.hpp"
 #include "tests/support/catch.hpp"
 
-using namespace treadwater::water;
-using treadwater::SplitMix64;
+using namespace treadwater;
 using namespace treadwater::testing;
 
 TEST_CASE("log2_of and exp2_of agree with the C library to 1e-13") {

@@ -319,6 +319,28 @@ TEST_CASE("a slick in reported water is unfit, and water too deep to enter is fo
   CHECK_FALSE(with_id(answer["cautions"], "water_on_stage"));
 }
 
+TEST_CASE("a slick is unfit in 0.2 mm of reported water, and in less is told a speed as any tyre") {
+  const auto in = [](const char* kind, const char* water) {
+    Json input = day();
+    input["sets"] = {{{"kind", kind}}};
+    input["stages"][0]["water"] = water;
+    return ask(input);
+  };
+  const auto told = [](const Json& answer) {
+    return (*with_id(answer["blocks"], "water"))["rows"][0][4].get<std::string>();
+  };
+  CHECK(in("slick", "0.2 mm")["verdict"]["level"] == "unfit");
+  CHECK(told(in("slick", "0.2 mm")) == "do not enter");
+  CHECK(in("slick", "0.19 mm")["verdict"]["level"] == "care");
+  CHECK(told(in("slick", "0.19 mm")).find(" km/h") != std::string::npos);
+  // Grooves take up so little: no speed is told.
+  const Json club = in("club", "0.5 mm");
+  REQUIRE(club["ok"] == true);
+  CHECK_FALSE(with_id(club["cautions"], "water_on_stage"));
+  CHECK_FALSE(with_id(club["blocks"], "water"));
+  CHECK(told(in("club", "1 mm")).find(" km/h") != std::string::npos);
+}
+
 TEST_CASE("a stage without any weather is taken as dry, and said") {
   Json input = day();
   input["stages"][1].erase("dry");
@@ -515,5 +537,5 @@ TEST_CASE("names of any kind stay short and are no templates") {
   const Json answer = ask(input);
   CHECK(verdict(answer).find("Fit soft stage tyre # now") == 0);
   CHECK((*with_id(answer["blocks"], "stages"))["steps"][0]["label"].get<std::string>() ==
-        std::string(40, '#') + "…");
+        std::string(40, '#').append("…"));
 }

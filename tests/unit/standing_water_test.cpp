@@ -26,6 +26,10 @@ double hold_to(const Json& answer) {
   return answer["hold_to"]["kmh"];
 }
 
+bool no_speed(const Json& answer) {
+  return !answer.contains("hold_to") && !answer.contains("no_limit");
+}
+
 Json tyre(const char* kind, const char* tread) {
   return {{"tyre_kind", kind}, {"tread", tread}, {"pressure", "220 kPa"}};
 }
@@ -83,6 +87,7 @@ TEST_CASE("rain: a film by four formulas, the deepest taken; ordinary rain leave
   CHECK(with_id(shower["cautions"], "no_dynamic_aquaplaning"));
   CHECK(shower["verdict"]["level"] == "fit");
   CHECK_FALSE(shower.contains("hold_to"));
+  CHECK(shower.contains("no_limit"));
 }
 
 TEST_CASE("beyond the reach of the film formulas more may stand: never none, never less") {
@@ -93,7 +98,9 @@ TEST_CASE("beyond the reach of the film formulas more may stand: never none, nev
     CHECK(with_id(answer["cautions"], "film_unknown"));
     CHECK_FALSE(with_id(answer["cautions"], "no_dynamic_aquaplaning"));
     CHECK(answer["verdict"]["level"] == "care");
-    CHECK_FALSE(answer.contains("hold_to"));
+    CHECK(no_speed(answer));
+    if (const Json* radio = with_id(answer["blocks"], "radio"))
+      CHECK((*radio)["text"].get<std::string>().find("damp road") == std::string::npos);
   }
   const auto held = [](const Json& input) {
     const Json answer = ask(input);
@@ -138,7 +145,7 @@ TEST_CASE("a ruler's reading comes before the rain; neither is a problem that na
   CHECK(nothing["problems"][0]["field"] == "depth");
   const Json wrong = ask({{"depth", "8 kg"}, {"rain", "80 mm/h"}});
   CHECK(wrong["problems"].size() == 1);
-  CHECK_FALSE(wrong.contains("hold_to"));
+  CHECK(no_speed(wrong));
 }
 
 TEST_CASE("moving water and deep water are not entered, whatever the tyre") {
@@ -146,9 +153,11 @@ TEST_CASE("moving water and deep water are not entered, whatever the tyre") {
                             Json{{"depth", "600 mm"}, {"vehicle", "four-wheel"}}}) {
     const Json answer = ask(input);
     CHECK(hold_to(answer) == 0.0);
+    CHECK(answer["hold_to"]["governed_by"] == "crossing");
     CHECK(answer["verdict"]["level"] == "unfit");
     CHECK(with_id(answer["cautions"], "do_not_enter"));
     CHECK_FALSE(with_id(answer["limits"], "aquaplaning"));
+    CHECK_FALSE(with_id(answer["limits"], "puddles"));
   }
   CHECK(hold_to(ask({{"depth", "95 mm"}})) > 0.0);
 }
@@ -223,6 +232,39 @@ TEST_CASE(
   CHECK((*map)["values"].size() == (*map)["ys"].size());
 }
 
+TEST_CASE("the chart of the onset is drawn up to 180 km/h, and its table says none above") {
+  const Json answer = ask({{"wetness", "downpour"}, {"tyres", {tyre("road", "8 mm")}}});
+  const Json* chart = with_id(answer["blocks"], "onset");
+  REQUIRE(chart);
+  double highest = 0.0;
+  for (const Json& series : (*chart)["series"])
+    for (const char* end : {"y", "high"})
+      if (series.contains(end))
+        for (const Json& y : series[end]) highest = std::max(highest, y.get<double>());
+  CHECK(highest == 180.0);
+  CHECK((*chart)["rows"].front().back() == "none");
+  // The mark stands in the middle of what the word means, on the central value.
+  CHECK((*chart)["marks"][0]["x"] == 1.5);
+  CHECK((*chart)["marks"][0]["y"] == answer["limits"][0]["kmh"]);
+  REQUIRE(with_id(answer["blocks"], "chance"));
+  CHECK((*with_id(answer["blocks"], "chance"))["text"].get<std::string>().find("1 mm to 2 mm") !=
+        std::string::npos);
+}
+
+TEST_CASE("where no tyre of the field aquaplanes, no chance is drawn and no limit is listed") {
+  const Json answer = ask({{"depth", "0.3 mm"}, {"tyres", {tyre("road", "8 mm")}}});
+  CHECK(answer["verdict"]["level"] == "fit");
+  CHECK(answer["verdict"]["text"] == "Passable, as far as these readings tell.");
+  CHECK_FALSE(with_id(answer["blocks"], "chance"));
+  CHECK_FALSE(with_id(answer["cautions"], "when_it_floats"));
+  CHECK((*with_id(answer["blocks"], "field"))["rows"][0][1] == "no limit here");
+  const Json both =
+      ask({{"depth", "0.3 mm"}, {"tyres", {tyre("road", "8 mm"), tyre("road", "1.6 mm")}}});
+  const Json& rows = (*with_id(both["blocks"], "field"))["rows"];
+  CHECK(rows[0][1] == both["hold_to"]["text"]);
+  CHECK(rows[1][1] == "no limit here");
+}
+
 TEST_CASE("the radio sentence: place, depth, length, worst tyre, speed, what to do") {
   const Json answer = ask({{"where", "Long Meadow"},
                            {"depth", "8 mm"},
@@ -254,6 +296,20 @@ TEST_CASE(
 TEST_CASE(
     "the speed intended is judged by the tyre likeliest to float at it, whichever has the lowest "
     "end") {
+  const auto chance = [](const char* depth, const char* speed, const std::vector<Json>& tyres) {
+    return (*with_id(ask({{"depth", depth}, {"speed", speed}, {"tyres", tyres}})["figures"],
+                     "chance"))["value"]
+        .get<double>();
+  };
+  // Nor the lowest central value: of these the full one is the likelier to float at 34 km/h.
+  const Json full = {{"tyre_kind", "road"}, {"tread", "3.6 mm"}, {"pressure", "69 kPa"}};
+  const Json bald = {{"tyre_kind", "road"}, {"tread", "0.7 mm"}, {"pressure", "370 kPa"}};
+  REQUIRE(chance("7.2 mm", "34 km/h", {full}) > 0.25);
+  REQUIRE(chance("7.2 mm", "34 km/h", {bald}) < 0.25);
+  CHECK(chance("7.2 mm", "34 km/h", {full, bald}) == chance("7.2 mm", "34 km/h", {full}));
+  CHECK(ask({{"depth", "7.2 mm"},
+             {"speed", "34 km/h"},
+             {"tyres", {full, bald}}})["verdict"]["level"] == "unfit");
   // The soft road tyre is likelier to float at 41 km/h; the low end of the cut slick is lower.
   const Json soft = {{"tyre_kind", "road"}, {"tread", "1.7 mm"}, {"pressure", "129 kPa"}};
   const Json cut = {{"tyre_kind", "cut-slick"}, {"tread", "1.6 mm"}, {"pressure", "284 kPa"}};

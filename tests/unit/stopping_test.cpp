@@ -29,6 +29,34 @@ double value(const Json& answer, const std::string& id) {
   return (*figure)["value"];
 }
 
+// Value, low and high.
+std::vector<double> whole(const Json& answer, const std::string& id) {
+  const Json* figure = with_id(answer["figures"], id);
+  REQUIRE(figure);
+  return {(*figure)["value"], (*figure)["low"], (*figure)["high"]};
+}
+
+double hold_to(const Json& answer) {
+  REQUIRE(answer.contains("hold_to"));
+  return answer["hold_to"]["kmh"];
+}
+
+// The level of a caution; empty where it is not said.
+std::string level(const Json& answer, const std::string& id) {
+  const Json* caution = with_id(answer["cautions"], id);
+  return caution == nullptr ? "" : (*caution)["level"].get<std::string>();
+}
+
+std::string verdict(const Json& answer) { return answer["verdict"]["text"]; }
+
+// Is a distance told, in the verdict and as figures?
+bool tells_stop(const Json& answer) {
+  const bool said = verdict(answer).find("it stops in about") != std::string::npos;
+  for (const char* id : {"braking", "stopping"})
+    CHECK((with_id(answer["figures"], id) != nullptr) == said);
+  return said;
+}
+
 }  // namespace
 
 TEST_CASE("thinking and braking make up the stop, and reaction is the driver's own") {
@@ -89,58 +117,188 @@ TEST_CASE("a bend from chord and sagitta is the bend of its radius") {
   CHECK(value(known, "braking_left") < 100.0);
 }
 
-TEST_CASE("standing water: the onset of floating caps what friction promises") {
+TEST_CASE("standing water: the onset of aquaplaning caps what friction promises") {
   const Json answer = ask({{"speed", "100 km/h"}, {"water", "5 mm"}, {"tread", "3 mm"}});
   CHECK(answer["hold_to"]["governed_by"] == "aquaplaning");
-  CHECK(with_id(answer["cautions"], "floats"));
+  CHECK(level(answer, "speed_above_hold_to") == "unfit");
+  CHECK((*with_id(answer["cautions"], "speed_above_hold_to"))["text"] ==
+        "At 100 km/h it aquaplanes in 100 of 100 cases.");
+  CHECK(answer["verdict"]["level"] == "unfit");
+  CHECK(level(answer, "standing_water") == "care");
   CHECK_FALSE(with_id(ask({{"speed", "100 km/h"}, {"wetness", "damp"}})["limits"], "aquaplaning"));
 }
 
-TEST_CASE("a word for water is no better than the same film by a ruler") {
-  const std::pair<const char*, const char*> films[] = {{"wet", "0.5 mm"}, {"standing", "2.5 mm"}};
+TEST_CASE("a word stops as the deepest film it may mean") {
+  const std::pair<const char*, const char*> films[] = {
+      {"damp", "0.1 mm"}, {"wet", "1 mm"}, {"downpour", "2 mm"}};
   for (const auto& film : films)
-    for (const char* speed : {"60 km/h", "80 km/h", "110 km/h"})
-      for (const char* tread : {"0", "1.6 mm", "8 mm"}) {
+    for (const char* speed : {"50 km/h", "60 km/h", "80 km/h"})
+      for (const char* tread : {"1.6 mm", "3 mm", "8 mm"}) {
+        INFO(film.first << ", " << speed << ", " << tread);
         const Json by_word = ask({{"speed", speed}, {"tread", tread}, {"wetness", film.first}});
         const Json by_ruler = ask({{"speed", speed}, {"tread", tread}, {"water", film.second}});
-        CHECK(by_word["hold_to"]["kmh"] == by_ruler["hold_to"]["kmh"]);
-        CHECK(by_word["verdict"] == by_ruler["verdict"]);
+        for (const char* id : {"braking", "stopping"})
+          CHECK(whole(by_word, id) == whole(by_ruler, id));
+        CHECK(tells_stop(by_word));
       }
 }
 
-TEST_CASE("on a road that is only wet the stop is told as long as floating is not likely") {
-  const Json input = {{"speed", "80 km/h"}, {"wetness", "wet"}, {"tread", "1.6 mm"}};
-  const Json answer = ask(input);
-  CHECK(answer["verdict"]["level"] == "care");
-  CHECK((*with_id(answer["cautions"], "floats"))["level"] == "care");
-  CHECK(answer["verdict"]["text"].get<std::string>().find("stops in about") != std::string::npos);
-  CHECK((*with_id(answer["figures"], "stopping"))["note"] == "Only if it does not float.");
-  const auto told = [&](const Json& change) {
-    Json other = input;
-    other.update(change);
-    return ask(other)["verdict"]["text"].get<std::string>().find("stops in") != std::string::npos;
+TEST_CASE("a wetter word never stops shorter, nor is more held to") {
+  for (const char* tread : {"1.6 mm", "3 mm", "8 mm"}) {
+    double longest = 0.0, held = 1e9;
+    for (const char* word : {"unsaid", "dry", "damp", "wet", "downpour", "standing"}) {
+      INFO(tread << ", " << word);
+      const Json answer =
+          ask({{"speed", "30 km/h"}, {"tread", tread}, {"wetness", word}, {"seen", "150 m"}});
+      CHECK(whole(answer, "stopping")[2] >= longest);
+      longest = whole(answer, "stopping")[2];
+      CHECK(hold_to(answer) <= held);
+      held = hold_to(answer);
+    }
+  }
+}
+
+TEST_CASE("a wetter road never makes the verdict on a stop milder") {
+  const auto severity = [](const Json& answer) {
+    const std::string level = answer["verdict"]["level"];
+    return level == "unfit" ? 2 : level == "care" ? 1 : 0;
   };
-  CHECK(told({{"wetness", "dry"}, {"water", "1 mm"}}));
-  CHECK_FALSE(told({{"wetness", "dry"}, {"water", "1.1 mm"}}));
-  CHECK_FALSE(told({{"tread", "1.5 mm"}}));
-  CHECK_FALSE(told({{"speed", "110 km/h"}}));
+  // Steep and smooth, where the least grip is less than the grade; setts on old tyres; a plain
+  // road.
+  for (const Json& base : {Json{{"surface", "smooth"}, {"grade", "-30"}, {"tread", "1.6 mm"}},
+                           Json{{"surface", "cobbles"}, {"old_or_hard", "yes"}, {"tread", "6 mm"}},
+                           Json{{"surface", "asphalt"}, {"tread", "3 mm"}}})
+    for (const char* speed : {"40 km/h", "80 km/h", "120 km/h"}) {
+      int worst = 0;
+      const auto add = [&](const char* field, const char* value) {
+        Json input = base;
+        input["speed"] = speed;
+        input[field] = value;
+        INFO(input);
+        const int now = severity(ask(input));
+        CHECK(now >= worst);
+        worst = now;
+      };
+      add("wetness", "dry");
+      for (const char* water : {"0", "0.2 mm", "0.5 mm", "1 mm", "2 mm", "3 mm", "6 mm", "100 mm"})
+        add("water", water);
+      worst = 0;
+      for (const char* word : {"dry", "damp", "wet", "downpour", "standing"}) add("wetness", word);
+    }
+}
+
+TEST_CASE("a stop is told though aquaplaning is the limit, until the least grip may be gone") {
+  const auto on = [](const char* speed) {
+    return ask({{"speed", speed}, {"wetness", "wet"}, {"tread", "1.6 mm"}});
+  };
+  const Json answer = on("80 km/h");
+  CHECK(answer["hold_to"]["governed_by"] == "aquaplaning");
+  CHECK(hold_to(answer) < 80.0);
+  CHECK(answer["verdict"]["level"] == "care");
+  CHECK(level(answer, "speed_above_hold_to") == "care");
+  CHECK(tells_stop(answer));
+  // The longest stop: grip is gone at 1/sqrt(1.25 * 6.1e-5) = 114.5 km/h, told up to 0.95 of it.
+  CHECK(tells_stop(on("108 km/h")));
+  CHECK_FALSE(tells_stop(on("109 km/h")));
+  CHECK(level(on("108 km/h"), "may_not_stop") == "");
+  CHECK(level(on("109 km/h"), "may_not_stop") != "");
+  CHECK(verdict(on("109 km/h")).find("From 109 km/h it may not stop.") != std::string::npos);
+  const auto among = [](const Json& change) {
+    Json other = {{"speed", "80 km/h"}, {"tread", "1.6 mm"}};
+    other.update(change);
+    return tells_stop(ask(other));
+  };
+  CHECK(among({{"water", "2 mm"}}));
+  CHECK_FALSE(among({{"wetness", "standing"}}));
+  CHECK_FALSE(among({{"wetness", "wet"}, {"tread", "0"}}));
 }
 
 TEST_CASE("a ruler that finds less than the word dries no road") {
   const Json base = {{"speed", "80 km/h"}, {"tread", "1.6 mm"}, {"seen", "100 m"}};
-  for (const char* word : {"damp", "wet", "standing"}) {
+  for (const char* word : {"damp", "wet", "downpour", "standing"}) {
+    INFO(word);
     Json said = base;
     said["wetness"] = word;
     Json both = said;
     both["water"] = "0";
     const Json answer = ask(both);
-    CHECK(answer["hold_to"]["kmh"] == ask(said)["hold_to"]["kmh"]);
+    CHECK(hold_to(answer) == hold_to(ask(said)));
     CHECK(answer["verdict"] == ask(said)["verdict"]);
-    CHECK(with_id(answer["cautions"], "wetter_than_measured"));
-    both["water"] = "4 mm";
-    CHECK(ask(both)["hold_to"]["kmh"] < answer["hold_to"]["kmh"]);
-    CHECK_FALSE(with_id(ask(both)["cautions"], "wetter_than_measured"));
+    // A ruler that finds nothing says damp itself.
+    CHECK((level(answer, "wetter_than_measured") == "note") == (word != std::string("damp")));
+    both["water"] = "6 mm";
+    CHECK(hold_to(ask(both)) < hold_to(answer));
+    CHECK(level(ask(both), "wetter_than_measured") == "");
   }
+}
+
+TEST_CASE("a ruler that finds nothing says damp, not dry") {
+  const Json dry = ask({{"speed", "80 km/h"}, {"wetness", "dry"}});
+  const Json damp = ask({{"speed", "80 km/h"}, {"wetness", "damp"}});
+  for (const char* word : {"unsaid", "dry", "damp"}) {
+    const Json answer = ask({{"speed", "80 km/h"}, {"wetness", word}, {"water", "0"}});
+    CHECK(whole(answer, "stopping") == whole(damp, "stopping"));
+    CHECK(whole(answer, "stopping")[2] > whole(dry, "stopping")[2]);
+    CHECK(level(answer, "no_dynamic_aquaplaning") == "note");
+  }
+  // Nothing said is judged for a dry road.
+  const Json unsaid = ask({{"speed", "80 km/h"}});
+  CHECK(whole(unsaid, "stopping") == whole(dry, "stopping"));
+  CHECK(level(unsaid, "water_not_given") == "note");
+  CHECK(level(dry, "water_not_given") == "");
+}
+
+TEST_CASE("a road that is told narrows the stop; concrete and a smooth road say it themselves") {
+  const auto stop = [](const char* surface, const char* road) {
+    return whole(
+        ask({{"speed", "80 km/h"}, {"wetness", "wet"}, {"surface", surface}, {"road", road}}),
+        "stopping");
+  };
+  const auto unsaid = stop("asphalt", "unsaid");
+  for (const char* road : {"grippy", "ordinary", "polished"}) {
+    const auto told = stop("asphalt", road);
+    CHECK(told[1] >= unsaid[1]);
+    CHECK(told[2] <= unsaid[2]);
+    CHECK(told[2] - told[1] < unsaid[2] - unsaid[1]);
+    for (const char* surface : {"concrete", "smooth", "porous"})
+      CHECK(stop(surface, road) == stop(surface, "unsaid"));
+  }
+  CHECK(stop("asphalt", "grippy")[0] < stop("asphalt", "ordinary")[0]);
+  CHECK(stop("asphalt", "ordinary")[0] < stop("asphalt", "polished")[0]);
+  // As polished, and of less texture.
+  const auto concrete = stop("concrete", "unsaid"), polished = stop("asphalt", "polished");
+  CHECK(concrete[2] - concrete[1] < unsaid[2] - unsaid[1]);
+  for (std::size_t end = 0; end < 3; ++end) {
+    CHECK(concrete[end] >= polished[end]);
+    CHECK(concrete[end] < 1.05 * polished[end]);
+  }
+}
+
+TEST_CASE("old or hard tyres stop longer, wet or dry, and less can be driven on what is seen") {
+  const auto sight = [](const Json& answer) {
+    return (*with_id(answer["limits"], "seen_distance"))["low_kmh"].get<double>();
+  };
+  for (const char* wetness : {"dry", "wet"}) {
+    INFO(wetness);
+    Json input = {{"speed", "50 km/h"}, {"wetness", wetness}, {"seen", "80 m"}};
+    const Json good = ask(input);
+    input["old_or_hard"] = "yes";
+    const Json old = ask(input);
+    CHECK(value(old, "stopping") > value(good, "stopping"));
+    CHECK(whole(old, "stopping")[2] > whole(good, "stopping")[2]);
+    CHECK(sight(old) < sight(good));
+    input["old_or_hard"] = "no";
+    CHECK(ask(input) == good);
+  }
+}
+
+TEST_CASE("the width of the tyre counts for aquaplaning: a wide one floats earlier") {
+  const auto onset = [](const char* width) {
+    const Json answer = ask({{"speed", "40 km/h"}, {"water", "6 mm"}, {"width", width}});
+    return (*with_id(answer["limits"], "aquaplaning"))["kmh"].get<double>();
+  };
+  CHECK(onset("255 mm") < onset("205 mm"));
+  CHECK(onset("205 mm") < onset("165 mm"));
 }
 
 TEST_CASE("a speed to hold to is one from which it stops, and stops before the obstacle") {
@@ -150,17 +308,20 @@ TEST_CASE("a speed to hold to is one from which it stops, and stops before the o
   CHECK(value(there, "speed_left") == 0.0);
   CHECK(there["verdict"]["level"] == "fit");
 
-  // Smooth, wet and worn, downhill: from 125 km/h the least grip is less than the grade.
-  Json hill = {{"speed", "125 km/h"}, {"surface", "smooth"}, {"tread", "1.6 mm"},
-               {"wetness", "damp"},   {"grade", "-14"},      {"radius", "2000 m"}};
+  // Damp setts, worn tyres, downhill: from 150 km/h the least grip is less than the grade.
+  Json hill = {{"speed", "150 km/h"}, {"surface", "cobbles"}, {"tread", "1.6 mm"},
+               {"wetness", "damp"},   {"grade", "-30"},       {"radius", "2000 m"}};
   const Json fast = ask(hill);
-  CHECK(with_id(fast["cautions"], "may_not_stop"));
+  CHECK(level(fast, "may_not_stop") == "unfit");
+  CHECK_FALSE(tells_stop(fast));
   CHECK(fast["hold_to"]["governed_by"] == "stop");
+  CHECK(hold_to(fast) < 130.0);
   hill["speed"] = fast["hold_to"]["text"];
-  CHECK_FALSE(with_id(ask(hill)["cautions"], "may_not_stop"));
+  CHECK(level(ask(hill), "may_not_stop") == "");
+  CHECK(tells_stop(ask(hill)));
   hill.erase("radius");
-  CHECK(ask(hill)["hold_to"].is_null());
-  hill["speed"] = "125 km/h";
+  CHECK_FALSE(ask(hill).contains("hold_to"));
+  hill["speed"] = "150 km/h";
   CHECK(ask(hill)["hold_to"] == fast["hold_to"]);
 }
 
@@ -197,8 +358,10 @@ TEST_CASE("the reaction takes its share of the way to the obstacle") {
 }
 
 TEST_CASE("an obstacle that only the least grip reaches is said with care") {
-  const Json answer = ask({{"speed", "80 km/h"}, {"wetness", "wet"}, {"obstacle", "120 m"}});
+  // 84 to 117.5 m
+  const Json answer = ask({{"speed", "80 km/h"}, {"wetness", "wet"}, {"obstacle", "110 m"}});
   CHECK(value(answer, "speed_left") == 0.0);
+  CHECK(whole(answer, "speed_left")[2] > 0.0);
   REQUIRE(with_id(answer["cautions"], "hits_obstacle"));
   CHECK((*with_id(answer["cautions"], "hits_obstacle"))["level"] == "care");
   CHECK(answer["verdict"]["level"] == "care");
@@ -249,23 +412,25 @@ TEST_CASE("AASHTO sight distance at 60 mph is 566 ft, and longer downhill") {
   CHECK((*with_id(down["blocks"], "taught"))["rows"].back()[3] == "207 m");
 }
 
-TEST_CASE("above the onset of floating that is said first, and no stopping distance is promised") {
+TEST_CASE("above the onset that is said first, and no stopping distance is promised") {
   const Json answer = ask({{"speed", "100 km/h"}, {"wetness", "standing"}, {"tread", "3 mm"}});
-  const std::string verdict = answer["verdict"]["text"];
-  CHECK(verdict.find("At 100 km/h it may float") == 0);
-  CHECK(verdict.find("stops in") == std::string::npos);
-  CHECK(answer["cautions"][0]["id"] == "floats");
+  CHECK(verdict(answer).find("Not like this: the speed you intend is past the limit") == 0);
+  CHECK_FALSE(tells_stop(answer));
+  CHECK(answer["cautions"][0]["id"] == "speed_above_hold_to");
+  CHECK(answer["cautions"][0]["level"] == "unfit");
   CHECK_FALSE(with_id(answer["blocks"], "to_scale"));
-  CHECK(with_id(answer["cautions"], "water_assumed"));
-  CHECK(with_id(answer["cautions"], "pressure_assumed"));
+  CHECK(level(answer, "pressure_assumed") == "note");
 }
 
 TEST_CASE("water floats a tyre on gravel too, a slick on a wet road, and any tyre by a ruler") {
   const Json gravel = ask({{"speed", "100 km/h"}, {"surface", "gravel-loose"}, {"water", "30 mm"}});
   CHECK(gravel["hold_to"]["governed_by"] == "aquaplaning");
   CHECK(gravel["verdict"]["level"] == "unfit");
+  CHECK(level(gravel, "unpaved") == "care");
   const Json slick = ask({{"speed", "60 km/h"}, {"tyre_kind", "slick"}, {"wetness", "wet"}});
   CHECK(with_id(slick["limits"], "aquaplaning"));
+  CHECK(slick["hold_to"]["governed_by"] == "slick_in_water");
+  CHECK(hold_to(slick) == 0.0);
   CHECK_FALSE(
       with_id(ask({{"speed", "60 km/h"}, {"tyre_kind", "slick"}})["limits"], "aquaplaning"));
   CHECK(with_id(ask({{"speed", "60 km/h"}, {"water", "0.5 mm"}})["limits"], "aquaplaning"));
@@ -274,22 +439,33 @@ TEST_CASE("water floats a tyre on gravel too, a slick on a wet road, and any tyr
 
 TEST_CASE("a tenth is kept below the onset of floating, and no ground is credited off the road") {
   const auto onset = [](const char* surface) {
-    const Json answer = ask({{"speed", "30 km/h"}, {"surface", surface}, {"water", "2 mm"}});
+    const Json answer = ask({{"speed", "30 km/h"}, {"surface", surface}, {"water", "5 mm"}});
     const Json& limit = *with_id(answer["limits"], "aquaplaning");
-    CHECK(answer["hold_to"]["kmh"] == 5.0 * std::floor(0.9 * limit["low_kmh"].get<double>() / 5.0));
+    CHECK(hold_to(answer) == 5.0 * std::floor(0.9 * limit["low_kmh"].get<double>() / 5.0));
     return limit["kmh"].get<double>();
   };
-  CHECK(onset("gravel-loose") < onset("asphalt"));
-  CHECK(onset("gravel-loose") == onset("grass"));
+  for (const char* paved :
+       {"asphalt", "smooth", "concrete", "surface-dressing", "porous", "cobbles"})
+    CHECK(onset("gravel-loose") <= onset(paved));
+  CHECK(onset("gravel-loose") < onset("surface-dressing"));
+  CHECK(onset("surface-dressing") < onset("porous"));
+  for (const char* other : {"gravel-packed", "earth", "grass", "snow", "ice"})
+    CHECK(onset("gravel-loose") == onset(other));
 }
 
 TEST_CASE("water of 100 mm and more: do not enter, and nothing else is worked out") {
-  const Json answer = ask({{"speed", "20 km/h"}, {"water", "250 mm"}});
-  CHECK(answer["ok"] == true);
-  CHECK(answer["verdict"]["level"] == "unfit");
-  CHECK(answer["hold_to"]["kmh"] == 0.0);
-  CHECK(with_id(answer["cautions"], "deep_water"));
-  CHECK_FALSE(with_id(answer["figures"], "stopping"));
+  for (const char* water : {"100 mm", "250 mm"}) {
+    const Json answer = ask({{"speed", "20 km/h"}, {"water", water}});
+    CHECK(answer["ok"] == true);
+    CHECK(answer["verdict"]["level"] == "unfit");
+    CHECK(hold_to(answer) == 0.0);
+    CHECK(answer["hold_to"]["governed_by"] == "crossing");
+    CHECK(with_id(answer["cautions"], "deep_water"));
+    CHECK(with_id(answer["limits"], "crossing"));
+    CHECK_FALSE(with_id(answer["limits"], "aquaplaning"));
+    CHECK_FALSE(with_id(answer["figures"], "stopping"));
+  }
+  CHECK(hold_to(ask({{"speed", "20 km/h"}, {"water", "99 mm"}})) > 0.0);
 }
 
 TEST_CASE("on a grade that the least grip may not hold, no speed is slow enough") {
@@ -337,8 +513,14 @@ TEST_CASE("read out, ice is not called dry, and asphalt is") {
     return (*with_id(answer["blocks"], "radio"))["text"].get<std::string>();
   };
   CHECK(said("ice", "dry").find("Ice near 0 °C, black ice: hold to") == 0);
-  CHECK(said("ice", "wet").find("Ice near 0 °C, black ice, ") == 0);
+  CHECK(said("ice", "wet").find("Ice near 0 °C, black ice, wet road: ") == 0);
   CHECK(said("asphalt", "dry").find(", dry: hold to") != std::string::npos);
+  // Where nothing limits it, what is said in the wet is the longest stop.
+  const Json damp = ask({{"speed", "80 km/h"}, {"wetness", "damp"}});
+  CHECK_FALSE(damp.contains("hold_to"));
+  CHECK((*with_id(damp["blocks"], "radio"))["text"] ==
+        "Asphalt, ordinary, damp road. From 80 kilometres an hour allow 98 m to stop.");
+  CHECK_FALSE(with_id(ask({{"speed", "80 km/h"}})["blocks"], "radio"));
 }
 
 TEST_CASE("half a bend is no bend, and that is said") {
@@ -353,11 +535,36 @@ TEST_CASE("half a bend is no bend, and that is said") {
   }
 }
 
-TEST_CASE("nothing is held to above 130 km/h, where the friction tables end") {
+TEST_CASE("where no limit is below 130 km/h there is none to hold to") {
   const Json answer = ask({{"speed", "60 km/h"}, {"seen", "5000 m"}, {"radius", "2000 m"}});
-  CHECK(answer["hold_to"]["kmh"] == 130.0);
-  CHECK(answer["hold_to"]["governed_by"] == "end_of_tables");
-  CHECK(with_id(ask({{"speed", "140 km/h"}})["cautions"], "beyond_tables"));
+  CHECK_FALSE(answer.contains("hold_to"));
+  REQUIRE(answer["limits"].size() == 2);
+  for (const Json& limit : answer["limits"]) CHECK(limit["governs"] == false);
+  const double lowest = answer["limits"][0]["low_kmh"];
+  REQUIRE(lowest > 130.0);
+  CHECK(answer["no_limit"]["text"] == "Nothing here limits it below the road's own limit.");
+  CHECK_FALSE(answer["no_limit"].contains("own_kmh"));  // of a road, not of the tyre
+  CHECK_FALSE(with_id(answer["cautions"], "no_limit"));
+  CHECK_FALSE(with_id(answer["limits"], "end_of_tables"));
+  CHECK(answer["verdict"]["level"] == "fit");
+}
+
+TEST_CASE(
+    "where nothing was asked that limits speed, what to ask is said, and no limit is denied") {
+  for (const char* wetness : {"unsaid", "dry", "damp"}) {
+    const Json answer = ask({{"speed", "60 km/h"}, {"wetness", wetness}});
+    CHECK(level(answer, "no_limit") == "note");
+    CHECK_FALSE(answer.contains("hold_to"));
+    CHECK_FALSE(answer.contains("no_limit"));
+  }
+  CHECK(level(ask({{"speed", "60 km/h"}, {"wetness", "standing"}}), "no_limit") == "");
+}
+
+TEST_CASE("above 150 km/h, where no stop was published, that is said") {
+  CHECK(level(ask({{"speed", "150 km/h"}}), "beyond_tables") == "");
+  const Json fast = ask({{"speed", "151 km/h"}});
+  CHECK(level(fast, "beyond_tables") == "care");
+  CHECK(tells_stop(fast));
 }
 
 TEST_CASE("where nothing is said of sight, a stop longer than the taught one asks for care") {
@@ -366,6 +573,7 @@ TEST_CASE("where nothing is said of sight, a stop longer than the taught one ask
   CHECK(ice["verdict"]["level"] == "care");
   CHECK(with_id(ice["cautions"], "no_limit"));
   CHECK_FALSE(ice.contains("hold_to"));
+  CHECK_FALSE(ice.contains("no_limit"));
   const Json seen = ask({{"speed", "20 km/h"}, {"surface", "ice-cold"}, {"seen", "500 m"}});
   CHECK_FALSE(with_id(seen["cautions"], "longer_than_taught"));
 }
@@ -392,8 +600,8 @@ TEST_CASE("the chart runs through the stop that is told, and the longest is roun
   CHECK(own["x"][7] == 80.0);
   CHECK(own["y"][7].get<double>() == Approx(value(answer, "stopping")));
   CHECK(chart["marks"][0]["y"].get<double>() == Approx(value(answer, "stopping")));
-  // 124.7 m
-  CHECK(chart["rows"][7][3] == "130 m");
+  // 117.5 m
+  CHECK(chart["rows"][7][3] == "120 m");
 }
 
 TEST_CASE("the bars are as long as what they stand for, a metre to a millimetre") {
@@ -416,6 +624,8 @@ TEST_CASE("a field that does not read leaves no figure behind") {
   CHECK(answer["ok"] == false);
   CHECK(answer["figures"].empty());
   CHECK_FALSE(answer.contains("verdict"));
+  CHECK_FALSE(answer.contains("hold_to"));
+  CHECK_FALSE(answer.contains("no_limit"));
 }
 
 TEST_CASE("every source that the sheet names is in its list") {
@@ -428,7 +638,11 @@ TEST_CASE("every source that the sheet names is in its list") {
   for (const auto& surface : surfaces->choices)
     for (const auto& tyre : tyres->choices)
       for (const auto& rubber : rubbers->choices)
-        for (const char* water : {"0", "2 mm", "150 mm"}) {
+        for (const auto& [water, wetness, old] : {std::tuple("0", "unsaid", "no"),
+                                                  {"2 mm", "unsaid", "yes"},
+                                                  {"", "wet", "no"},
+                                                  {"", "standing", "no"},
+                                                  {"150 mm", "unsaid", "no"}}) {
           treadwater::sheets::Input input;
           input.set("speed", "140 km/h");
           input.set("surface", std::string(surface.value));
@@ -436,6 +650,9 @@ TEST_CASE("every source that the sheet names is in its list") {
           input.set("rubber", std::string(rubber.value));
           input.set("tread_heat", "0 °C");
           input.set("water", water);
+          input.set("wetness", wetness);
+          input.set("old_or_hard", old);
+          input.set("road", "grippy");
           input.set("reaction", "0.5 s");
           input.set("seen", "80 m");
           input.set("obstacle", "60 m");

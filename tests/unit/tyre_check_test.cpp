@@ -40,7 +40,11 @@ const Figure* figure(const Answer& answer, std::string_view id) {
     if (f.id == id) return &f;
   return nullptr;
 }
-double held(const Answer& answer) { return in_kilometres_per_hour(answer.hold_to.value().speed); }
+double held_to(const Answer& answer) {
+  return in_kilometres_per_hour(answer.hold_to.value().speed);
+}
+// Neither a maximum speed nor the word that there is none.
+bool no_speed(const Answer& answer) { return !answer.hold_to && !answer.no_limit; }
 double kmh(const Limit* l) { return in_kilometres_per_hour(l->central); }
 std::string problem_codes(const Answer& answer) {
   std::string codes;
@@ -53,7 +57,7 @@ std::string problem_codes(const Answer& answer) {
 TEST_CASE("3 mm of tread in 5 mm of water holds to 50 km/h, and aquaplaning governs") {
   const Answer answer = check();
   REQUIRE(answer.ok());
-  CHECK(held(answer) == 50.0);
+  CHECK(held_to(answer) == 50.0);
   CHECK(answer.hold_to->governed_by == "aquaplaning");
   CHECK(answer.limits.front().id == "aquaplaning");
   CHECK(answer.verdict->level == Level::care);
@@ -77,20 +81,41 @@ TEST_CASE("every figure of the contract is there, with its source") {
   CHECK_THAT(figure(answer, "load_capacity")->value, WithinAbs(555.2, 0.05));
 }
 
-TEST_CASE("a sound tyre on a dry road is fit, and the speed symbol governs") {
+TEST_CASE("a sound tyre on a damp road is fit, and its symbol's speed is no speed to hold to") {
   const Answer answer = check({{"tread", "7 mm"}, {"water", "0"}, {"pressure", "230 kPa"}});
   CHECK(answer.verdict->level == Level::note);
-  CHECK(answer.hold_to->governed_by == "speed_symbol");
-  CHECK(held(answer) == 240.0);
+  CHECK_FALSE(answer.hold_to);
+  REQUIRE(answer.no_limit);
+  CHECK(answer.no_limit->own == kilometres_per_hour(240.0));
+  CHECK(answer.no_limit->own_text == "Its own limit is 240 km/h (speed symbol V).");
+  CHECK(answer.limits.front().id == "speed_symbol");
   CHECK(caution(answer, "no_dynamic_aquaplaning"));
   CHECK(caution(answer, "thin_film"));
 }
 
-TEST_CASE("water that was not given is said to be not judged") {
+TEST_CASE("a symbol below 130 km/h governs on a damp road, and one of 130 km/h does not") {
+  const auto with = [](const char* size) {
+    return check({{"size", size}, {"tread", "7 mm"}, {"water", "0"}, {"pressure", "230 kPa"}});
+  };
+  const Answer slow = with("205/55 R16 91L");
+  CHECK(held_to(slow) == 120.0);
+  CHECK(slow.hold_to->governed_by == "speed_symbol");
+  CHECK_FALSE(slow.no_limit);
+  const Answer fast = with("205/55 R16 91M");
+  CHECK_FALSE(fast.hold_to);
+  CHECK(fast.no_limit.value().own == kilometres_per_hour(130.0));
+}
+
+TEST_CASE("where nothing is said of water it is judged for a dry road, and that is said") {
   const Answer answer = check({{"water", ""}, {"tread", "7 mm"}});
   CHECK(answer.ok());
-  CHECK(caution(answer, "water_not_given"));
-  CHECK_FALSE(limit(answer, "aquaplaning"));
+  REQUIRE(caution(answer, "water_not_given"));
+  CHECK_THAT(caution(answer, "water_not_given")->text,
+             StartsWith("Judged for a dry road only: nothing was said about water."));
+  CHECK(answer.verdict->text ==
+        "Fit for this load at this pressure on a dry road, as far as these readings tell.");
+  for (const char* id : {"aquaplaning", "puddles"}) CHECK_FALSE(limit(answer, id));
+  for (const char* id : {"thin_film", "wet_stop", "in_puddles"}) CHECK_FALSE(caution(answer, id));
 }
 
 TEST_CASE("the hold-to speed is rounded down to five in miles where miles are asked for") {
@@ -103,7 +128,7 @@ TEST_CASE("an overloaded tyre is unfit at any pressure") {
   const Answer answer = check({{"load", "650 kg"}});
   CHECK(answer.verdict->level == Level::unfit);
   CHECK(caution(answer, "overload"));
-  CHECK(held(answer) == 0.0);
+  CHECK(held_to(answer) == 0.0);
   CHECK(answer.hold_to->governed_by == "load_at_pressure");
 }
 
@@ -112,14 +137,14 @@ TEST_CASE("too little pressure for the load is unfit, and names the pressure tha
   CHECK(answer.verdict->level == Level::unfit);
   REQUIRE(caution(answer, "pressure_low"));
   CHECK_THAT(caution(answer, "pressure_low")->text, ContainsSubstring("194 kPa"));
-  CHECK(held(answer) == 0.0);
+  CHECK(held_to(answer) == 0.0);
 }
 
 TEST_CASE("a pressure within the gauge's error of too low is not counted on") {
   const Answer answer = check({{"load", "500 kg"}, {"pressure", "198 kPa"}});
   CHECK(caution(answer, "pressure_at_least"));
   CHECK(kmh(limit(answer, "load_at_pressure")) > 0.0);
-  CHECK(held(answer) == 0.0);
+  CHECK(held_to(answer) == 0.0);
 }
 
 TEST_CASE("a V tyre fully loaded at its reference pressure is not supported at 240 km/h") {
@@ -157,7 +182,7 @@ TEST_CASE("a hot reading is taken as up to 40 kPa less when cold") {
 TEST_CASE("tread under the law stops the tyre, at the law is cautioned, at 3 mm is low") {
   const Answer under = check({{"tread", "1.5 mm"}, {"place", "GB"}});
   CHECK(under.verdict->level == Level::unfit);
-  CHECK(held(under) == 0.0);
+  CHECK(held_to(under) == 0.0);
   CHECK(under.hold_to->governed_by == "tread_law");
   const Answer at = check({{"tread", "1.6 mm"}, {"place", "GB"}});
   CHECK_FALSE(limit(at, "tread_law"));
@@ -233,7 +258,7 @@ TEST_CASE("age is cautioned over six and over ten years") {
 TEST_CASE("a temporary spare is held to 80 km/h, 50 mph") {
   const Answer answer =
       check({{"size", "T125/80 D15 95M"}, {"pressure", "420 kPa"}, {"water", "0"}});
-  CHECK(held(answer) == 80.0);
+  CHECK(held_to(answer) == 80.0);
   CHECK(answer.hold_to->governed_by == "temporary_spare");
   CHECK(caution(answer, "temporary_spare"));
   const Answer miles =
@@ -262,10 +287,12 @@ TEST_CASE("a commercial tyre's load rating belongs to the pressure on its sidewa
       check({{"size", "195/75 R16C 107/105R"}, {"load", "700 kg"}, {"pressure", "400 kPa"}});
   CHECK(caution(without, "reference_pressure_unknown"));
   CHECK_FALSE(figure(without, "load_capacity"));
+  CHECK(no_speed(without));
   const Answer with = check(
       {{"size", "195/75 R16C 107/105R 475 kPa"}, {"load", "700 kg"}, {"pressure", "400 kPa"}});
   CHECK_FALSE(caution(with, "reference_pressure_unknown"));
   CHECK(figure(with, "load_capacity"));
+  CHECK_FALSE(no_speed(with));
 }
 
 TEST_CASE("a size without a service description leaves load and speed unjudged, and says so") {
@@ -274,7 +301,11 @@ TEST_CASE("a size without a service description leaves load and speed unjudged, 
   CHECK(caution(answer, "load_index_unknown"));
   CHECK(caution(answer, "speed_symbol_unknown"));
   CHECK(answer.verdict->level == Level::care);
-  CHECK_FALSE(answer.hold_to);
+  CHECK(no_speed(answer));
+  // Nor in water, though there the onset of aquaplaning is below 130 km/h.
+  const Answer wet = check({{"size", "205/55 R16"}});
+  CHECK(kmh(limit(wet, "aquaplaning")) < 100.0);
+  CHECK(no_speed(wet));
 }
 
 TEST_CASE("165 SR 13: the speed stands in the size") {
@@ -285,7 +316,9 @@ TEST_CASE("165 SR 13: the speed stands in the size") {
 TEST_CASE("a slick in standing water is unfit, on a merely wet road cautioned") {
   const Answer water = check({{"tyre_kind", "slick"}, {"water", "1 mm"}});
   CHECK(caution(water, "slick_in_water")->level == Level::unfit);
-  CHECK(held(water) <= 20.0);
+  CHECK(held_to(water) == 0.0);
+  CHECK(water.hold_to->governed_by == "slick_in_water");
+  CHECK(water.hold_to->text == "Do not drive into it");
   CHECK(caution(check({{"tyre_kind", "slick"}, {"water", "0"}}), "slick_on_wet"));
 }
 
@@ -297,15 +330,18 @@ TEST_CASE("a hand-cut slick is credited less than a moulded tread") {
 TEST_CASE("10 cm of water is not to be entered") {
   const Answer answer = check({{"water", "100 mm"}, {"tread", "8 mm"}});
   CHECK(answer.verdict->level == Level::unfit);
-  CHECK(held(answer) == 0.0);
+  CHECK(held_to(answer) == 0.0);
+  CHECK(answer.hold_to->governed_by == "crossing");
   CHECK(answer.hold_to->text == "Do not drive into it");
+  CHECK(limit(answer, "crossing"));
+  CHECK_FALSE(limit(answer, "aquaplaning"));
 }
 
 TEST_CASE("bad input is a problem, not a verdict, and no figure rests on it") {
   const Answer bad_load = check({{"load", "banana"}});
   CHECK(problem_codes(bad_load) == "load:no_number ");
   CHECK_FALSE(bad_load.verdict);
-  CHECK_FALSE(bad_load.hold_to);
+  CHECK(no_speed(bad_load));
   CHECK_FALSE(limit(bad_load, "load_at_pressure"));
   CHECK_FALSE(figure(bad_load, "patch_area"));
   CHECK_FALSE(figure(bad_load, "pressure_needed"));
@@ -368,7 +404,7 @@ TEST_CASE("what may not be driven at all is not fit, however little it lacks") {
 TEST_CASE("the answer can be read out on a radio") {
   CHECK(check().spoken.at(0).text ==
         "205/55 R16 91V, tread 3 mm, water 5 mm: hold to 50 kilometres an hour. The limit is "
-        "aquaplaning.");
+        "aquaplaning. From 50 kilometres an hour allow 68 m to stop.");
   CHECK_THAT(
       check({{"size", "205/55 R16 91V XL M+S 3PMSF TL DOT AB12 CDE3 2319"}}).spoken.at(0).text,
       StartsWith("205/55 R16 91V") && !ContainsSubstring("DOT"));
@@ -376,11 +412,15 @@ TEST_CASE("the answer can be read out on a radio") {
 
 TEST_CASE("a verdict of fit never rests on what is known from memory alone") {
   // The least pressure and the patch are provisional; the limits that decide are not.
-  const Answer answer = check({{"tread", "7 mm"}, {"water", "0"}, {"pressure", "230 kPa"}});
-  REQUIRE(answer.verdict->level == Level::note);
-  CHECK(answer.hold_to->governed_by == "speed_symbol");
-  for (const Source* source : limit(answer, "speed_symbol")->sources)
-    CHECK(source->standing != Standing::memory);
+  for (const char* size : {"205/55 R16 91V", "205/55 R16 91L"}) {
+    const Answer answer =
+        check({{"size", size}, {"tread", "7 mm"}, {"water", "0"}, {"pressure", "230 kPa"}});
+    REQUIRE(answer.verdict->level == Level::note);
+    CHECK_FALSE(no_speed(answer));
+    CHECK(answer.limits.front().id == "speed_symbol");
+    for (const Source* source : answer.limits.front().sources)
+      CHECK(source->standing != Standing::memory);
+  }
 }
 
 TEST_CASE("every source an answer uses is in the sheet's list, and ids are unique") {
@@ -392,11 +432,18 @@ TEST_CASE("every source an answer uses is in the sheet's list, and ids are uniqu
   const char* kinds[] = {"road", "winter", "slick"};
   for (const char* size : sizes)
     for (const char* kind : kinds)
-      for (const char* water : {"0", "5 mm", "200 mm"})
+      for (const auto& [water, wetness] : {std::pair("0", "unsaid"),
+                                           {"5 mm", "unsaid"},
+                                           {"200 mm", "unsaid"},
+                                           {"", "damp"},
+                                           {"", "wet"},
+                                           {"", "downpour"},
+                                           {"", "standing"}})
         for (const auto& place : {"GB", "AT", "US"})
           for (const Source* used : sources_used(check({{"size", size},
                                                         {"tyre_kind", kind},
                                                         {"water", water},
+                                                        {"wetness", wetness},
                                                         {"place", place},
                                                         {"tread", "1 mm"},
                                                         {"date_code", "2315"},
@@ -411,20 +458,24 @@ TEST_CASE("every source an answer uses is in the sheet's list, and ids are uniqu
 TEST_CASE("a soft tyre of a kind whose law is not known is refused all the same") {
   const Answer van = check({{"size", "195/70 R15C 104/102R"}, {"pressure", "0.4 bar"}});
   CHECK(van.verdict->level == Level::unfit);
-  CHECK(held(van) == 0.0);
+  CHECK(held_to(van) == 0.0);
   CHECK(caution(van, "pressure_low"));
   const Answer enough = check({{"size", "195/70 R15C 104/102R"}, {"pressure", "1.5 bar"}});
   CHECK(!caution(enough, "pressure_low"));
+  CHECK(no_speed(enough));
   // A beaded edge is held on its rim by pressure: 60 psi and more on cars (secondary).
   const auto beaded = [](const char* size, const char* load, const char* pressure) {
-    return held(check({{"size", size}, {"load", load}, {"pressure", pressure}}));
+    return check({{"size", size}, {"load", load}, {"pressure", pressure}});
   };
-  CHECK(beaded("815x105", "300 kg", "400 kPa") == 0.0);
-  CHECK(beaded("815x105", "300 kg", "420 kPa") > 0.0);
+  CHECK(held_to(beaded("815x105", "300 kg", "400 kPa")) == 0.0);
+  CHECK(held_to(beaded("815x105", "300 kg", "420 kPa")) > 0.0);
+  // Beyond the loads of the schedules nothing is judged.
+  CHECK(no_speed(beaded("815x105", "3000 kg", "600 kPa")));
   // Nor does the law for a load index moulded on it let it go under that.
-  CHECK(beaded("815x105 85N 480 kPa", "150 kg", "400 kPa") == 0.0);
-  CHECK(beaded("650x65", "150 kg", "240 kPa") == 0.0);
-  CHECK(beaded("650x65 M/C", "150 kg", "240 kPa") > 0.0);
+  CHECK(held_to(beaded("815x105 85N 480 kPa", "150 kg", "400 kPa")) == 0.0);
+  CHECK(held_to(beaded("815x105 85N 480 kPa", "150 kg", "440 kPa")) > 0.0);
+  CHECK(held_to(beaded("650x65", "150 kg", "240 kPa")) == 0.0);
+  CHECK(no_speed(beaded("650x65 M/C", "150 kg", "240 kPa")));
   CHECK(caution(check({{"size", "650x65"}}), "narrow_beaded_edge"));
 }
 
@@ -458,13 +509,13 @@ TEST_CASE("an index above what the size carries is an extra-load tyre's, or wron
       check({{"size", "205/55 R16 94V"}, {"load", "650 kg"}, {"pressure", "2.6 bar"}});
   CHECK(caution(as_xl, "extra_load_assumed"));
   CHECK(caution(as_xl, "pressure_low"));
-  CHECK(held(as_xl) == 0.0);
+  CHECK(held_to(as_xl) == 0.0);
   CHECK(!caution(check({{"size", "205/55 R16 94V XL"}}), "extra_load_assumed"));
   CHECK(!caution(check(), "extra_load_assumed"));
   const Answer typo = check({{"size", "205/55 R16 119V"}});
   CHECK(caution(typo, "load_index_wrong"));
   CHECK(typo.verdict->level == Level::unfit);
-  CHECK(held(typo) == 0.0);
+  CHECK(held_to(typo) == 0.0);
 }
 
 TEST_CASE("of two service descriptions, two dates and two loads the worse counts") {
@@ -527,17 +578,17 @@ TEST_CASE("the least tread for winter has a gauge's error too") {
 TEST_CASE("without a speed symbol nothing above 120 km/h is told") {
   const Answer answer = check({{"size", "P225/60R16"}, {"water", ""}, {"pressure", "240 kPa"}});
   CHECK(caution(answer, "speed_symbol_unknown"));
-  CHECK(held(answer) == 120.0);
-  CHECK(!check({{"size", "5.60-15"}, {"water", ""}}).hold_to.has_value());
+  CHECK(held_to(answer) == 120.0);
+  CHECK(no_speed(check({{"size", "5.60-15"}, {"water", ""}})));
 }
 
 TEST_CASE("what no speed helps is told without one, and read out so") {
   const Answer old = check({{"date_code", "0110"}, {"water", ""}});
-  CHECK(held(old) == 0.0);
+  CHECK(held_to(old) == 0.0);
   CHECK(old.hold_to->governed_by == "over_ten_years");
   CHECK(old.spoken.front().text.str().find("hold to") == std::string::npos);
   // A speed that is too high is cured by a lower one.
   const Answer fast = check({{"speed", "250 km/h"}});
   CHECK(fast.verdict->level == Level::unfit);
-  CHECK(held(fast) == 50.0);
+  CHECK(held_to(fast) == 50.0);
 }

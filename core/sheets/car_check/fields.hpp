@@ -76,14 +76,8 @@ inline constexpr auto top_speed = a_speed("top_speed", Phrase("Top speed of the 
                                           Phrase("From the car's papers."), "185 km/h");
 inline constexpr auto speed =
     a_speed("speed", Phrase("Speed you intend"), Phrase("If you want it judged."), "110 km/h");
-inline constexpr QuantityField<Length> water{
-    "water",
-    Phrase("Depth of water"),
-    Phrase("0 for a road that is wet but has no water standing on it."),
-    optional,
-    "0 mm",
-    "1000 mm (39 in)",
-    "3 mm",
-    in_water};
+inline constexpr auto water = fields::water_depth(
+    "water", Phrase("By a ruler. 0 for a road that is wet but has no water standing on it."),
+    "3 mm");
 
 }  // namespace treadwater::sheets::car_check

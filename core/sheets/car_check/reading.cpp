@@ -85,8 +85,7 @@ struct Shared {
 Shared read_shared(FormReader& form) {
   Shared shared;
   const std::size_t before = form.problems().size();
-  shared.tyre.water = form.read(water);
-  shared.tyre.water_asked = !form.given(water);
+  shared.tyre.water = form.road_water(water);
   const std::size_t after_water = form.problems().size();
   shared.tyre.intended = form.read(speed);
   shared.tyre.kind = form.read(fields::tyre_kind).value_or(nullptr);

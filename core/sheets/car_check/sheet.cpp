@@ -72,8 +72,9 @@ const SheetDescription& describe() {
        sheets::describe(rear_axle), sheets::describe(kerb), sheets::describe(front_share),
        sheets::describe(front_people), sheets::describe(rear_people), sheets::describe(boot),
        sheets::describe(roof), sheets::describe(tow_ball), sheets::describe(top_speed),
-       sheets::describe(speed), sheets::describe(water), sheets::describe(fields::tyre_kind),
-       sheets::describe(fields::surface), sheets::describe(fields::place)},
+       sheets::describe(speed), sheets::describe(fields::wetness), sheets::describe(water),
+       sheets::describe(fields::tyre_kind), sheets::describe(fields::surface),
+       sheets::describe(fields::place)},
       example()};
   return sheet;
 }
@@ -102,17 +103,26 @@ Answer answer(const Input& input) {
   judge::judge_corners(car, answer.units(), findings);
   judge::judge_together(car, findings);
   std::optional<judge::HoldTo> hold;
-  if (whole) hold = judge::hold_car_to(car, answer.units(), findings);
+  std::optional<judge::NoLimit> none;
+  if (whole) {
+    judge::conclude(car, findings);
+    hold = judge::hold_to(findings, answer.units());
+    none = judge::no_limit(findings, answer.units());
+  }
 
   answer.tell(findings);
   tell_beaded_edges(car, answer);
   list_corners(car, answer);
   draw_patches(car, answer);
   if (!whole) return answer.take();
-  if (hold) answer.tell(*hold);
+  answer.tell(hold, none);
   answer.conclude(judge::verdict(findings, hold),
                   {Phrase("Fit on all four corners, as far as these readings tell.")});
-  if (hold) answer.speak(read_out(*hold, *answer.answer().verdict, answer.units()));
+  const Verdict& verdict = *answer.answer().verdict;
+  if (hold)
+    answer.speak(read_out(*hold, verdict, answer.units()));
+  else if (verdict.level == Level::unfit)
+    answer.speak(say("Car: #", {verdict.text}));
   return answer.take();
 }
 

@@ -28,8 +28,11 @@ void say_unread(const Field& field, judge::Findings& findings) {
 }
 
 void say_without_speed(const Field& field, judge::Findings& findings) {
-  const Names names = names_where(field, [](const Row& row) { return row.read && !row.hold; });
-  if (names.count() > 0) findings.add(judge::finding::rows_without_speed, {names.text()});
+  const Names names =
+      names_where(field, [](const Row& row) { return row.read && !row.speed_known(); });
+  if (names.count() == 0) return;
+  findings.no_speed = true;
+  findings.add(judge::finding::rows_without_speed, {names.text()});
 }
 
 // A finding that is word for word the same for all rows is given in full; for some, with their

@@ -17,6 +17,9 @@ struct Row {
   bool read = false;  // all of it
   Standing standing = Standing::unread;
   std::optional<Speed> hold{};
+  bool unlimited = false;  // nothing here limits it below the road's own limit
+
+  bool speed_known() const { return hold || unlimited; }
   // As the lists show it.
   Text governed_by{};
   Text tyre{};

@@ -7,16 +7,11 @@ namespace treadwater::sheets::field_list {
 
 // ---- shared by all rows ----
 
-inline constexpr QuantityField<Length> water{
+inline constexpr auto water = fields::water_depth(
     "water",
-    Phrase("Depth of water"),
     Phrase("By a ruler in the deepest place on the way. 0 for a road that is wet but has no water "
            "standing on it."),
-    optional,
-    "0 mm",
-    "1000 mm (39 in)",
-    "5 mm",
-    in_water};
+    "5 mm");
 inline constexpr ChoiceField<bool> pressure_state{
     "pressure_state", Phrase("When pressures were measured"),
     Phrase("If only some were cold, take them all as warm."), fields::pressure_states,

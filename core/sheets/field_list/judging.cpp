@@ -80,7 +80,7 @@ class RowJudge {
     if (!row.read) ++field_.unread;
     row.faults = joined_texts(problems);
     judge::TyreJudged judged = judge::judge_tyre(tyre);
-    if (row.read) judge::conclude(judged, tyre, form_.units());
+    conclude(judged, tyre, row.read);
     row.standing = standing_of(judge::verdict(judged.findings, judged.hold).level, row.read);
     for (judge::Found& found : judged.findings.found)
       if (matters_to_the_field(found)) keep(std::move(found), row);
@@ -89,19 +89,20 @@ class RowJudge {
       row.hold = judged.hold->speed;
       row.governed_by = label(judged.hold->governing, form_.units());
     }
+    row.unlimited = judged.no_limit.has_value();
     describe(row, tyre);
   }
 
   // The lowest of each kind of limit, as the check of that tyre gives it.
   void tell_limits() {
     judge::TyreCase alone = shared_.tyre;
-    alone.in_water = nullptr;
+    alone.onsets = nullptr;
     for (const Lowest& lowest : lowest_) {
       const Row& row = field_.rows[lowest.row];
       const judge::TyreCase tyre = read(row, alone);
       const bool whole = form_.take_problems().empty();
       judge::TyreJudged judged = judge::judge_tyre(tyre);
-      if (whole) judge::conclude(judged, tyre, form_.units());
+      conclude(judged, tyre, whole);
       for (judge::Limit& limit : judged.findings.limits)
         if (judge::alike(limit, lowest.limit)) {
           limit.of = row.name;
@@ -118,6 +119,14 @@ class RowJudge {
 
   judge::TyreCase read(const Row& row, const judge::TyreCase& shared) {
     return read_row(form_.row(rows, row.number - 1), shared);
+  }
+
+  // What makes a tyre unfit at any speed does so though the rest of its line cannot be read.
+  void conclude(judge::TyreJudged& judged, const judge::TyreCase& tyre, bool whole) const {
+    if (whole)
+      judge::conclude(judged, tyre, form_.units());
+    else
+      judge::stop_where_no_speed_helps(judged.findings);
   }
 
   static std::string joined_texts(const std::vector<Problem>& problems) {
@@ -191,15 +200,15 @@ std::vector<std::size_t> order_of_work(FormReader& form, const Field& field) {
 
 void read_shared(FormReader& form, Shared& shared) {
   judge::TyreCase& tyre = shared.tyre;
-  tyre.water = form.read(water);
-  tyre.water_asked = !form.given(water);
+  tyre.water = form.road_water(water);
   tyre.surface = form.read(fields::surface).value_or(nullptr);
   tyre.law = form.read(fields::place).value_or(nullptr);
   tyre.hot = form.read(pressure_state);
   tyre.intended = form.read(speed);
   tyre.today = form.today();
-  if (tyre.water && *tyre.water > Length() && tyre.surface != nullptr)
-    tyre.in_water = &shared.onsets.emplace(*tyre.water, tyre.surface->texture);
+  if (!tyre.water || tyre.surface == nullptr) return;
+  shared.onsets = judge::onsets_on(*tyre.water, tyre.surface->texture);
+  tyre.onsets = shared.onsets.get();
 }
 
 Field gather_rows(FormReader& form) {

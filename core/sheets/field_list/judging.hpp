@@ -12,7 +12,7 @@ namespace treadwater::sheets::field_list {
 // Shared by all rows. The onsets in its water are made once for all of them, and lent to it.
 struct Shared {
   judge::TyreCase tyre{};
-  std::optional<water::OnsetsInWater> onsets{};
+  std::unique_ptr<judge::OnsetsOnRoad> onsets{};
 };
 void read_shared(FormReader& form, Shared& shared);
 

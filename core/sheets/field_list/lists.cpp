@@ -13,6 +13,7 @@ Phrase in_words(Standing standing) {
 }
 
 Text hold_of(const Row& row, UnitSystem units) {
+  if (row.unlimited) return Phrase("no limit here");
   if (!row.hold) return Phrase("not judged");
   if (*row.hold > Speed()) return write(*row.hold, units);
   return Phrase("not at any speed");
@@ -38,9 +39,11 @@ std::vector<const Row*> worst_first(const Field& field) {
   for (const Row& row : field.rows) order.push_back(&row);
   std::sort(order.begin(), order.end(), [](const Row* a, const Row* b) {
     if (a->standing != b->standing) return a->standing < b->standing;
-    const Speed none = kilometres_per_hour(-1.0);
-    const Speed one = a->hold.value_or(none);
-    const Speed other = b->hold.value_or(none);
+    const auto speed = [](const Row& row) {
+      return row.hold.value_or(row.unlimited ? water::no_floating : kilometres_per_hour(-1.0));
+    };
+    const Speed one = speed(*a);
+    const Speed other = speed(*b);
     return one < other || (!(other < one) && a->number < b->number);
   });
   return order;

@@ -82,9 +82,9 @@ sheets::Field describe_rows() {
 const SheetDescription& describe() {
   static const SheetDescription sheet{
       head,
-      {sheets::describe(fields::units), sheets::describe(water), sheets::describe(fields::surface),
-       sheets::describe(fields::place), sheets::describe(pressure_state), sheets::describe(speed),
-       describe_rows()},
+      {sheets::describe(fields::units), sheets::describe(fields::wetness), sheets::describe(water),
+       sheets::describe(fields::surface), sheets::describe(fields::place),
+       sheets::describe(pressure_state), sheets::describe(speed), describe_rows()},
       example()};
   return sheet;
 }
@@ -98,7 +98,7 @@ std::string said_of_unread(const Field& field) {
   return say("Not read: # of #.", {std::to_string(field.unread), total(field)});
 }
 
-// Without those not fit and those not read, if that is faster.
+// Without those not fit, those not read and those whose speed is not known, if that is faster.
 std::optional<Speed> speed_of_the_rest(const Field& field, Speed of_all) {
   std::optional<Speed> rest;
   for (const Row& row : field.rows)
@@ -115,6 +115,13 @@ void tell_hold(const judge::HoldTo& hold, const Field& field, AnswerBuilder& ans
     told.why = sentences({told.why, say("This does not stand for what could not be read.")});
 }
 
+void tell_speed(const std::optional<judge::HoldTo>& hold, const std::optional<judge::NoLimit>& none,
+                const Field& field, AnswerBuilder& answer) {
+  if (hold) tell_hold(*hold, field, answer);
+  // A field with lines that could not be read is never called without a limit.
+  if (field.unread == 0) answer.tell(std::nullopt, none);
+}
+
 void conclude(const judge::Verdict& verdict, const Field& field, AnswerBuilder& answer) {
   VerdictWords words{say("Fit, all # of them, as far as these readings tell.", {total(field)})};
   words.care = Phrase("The field goes only with care: #.");
@@ -123,15 +130,21 @@ void conclude(const judge::Verdict& verdict, const Field& field, AnswerBuilder& 
   answer.conclude(verdict, words);
 }
 
-std::string read_out(const judge::HoldTo& hold, std::optional<Speed> rest, const Field& field,
-                     UnitSystem units) {
-  const std::string limit = label(hold.governing, units);
+std::string said_of_all(const std::optional<judge::HoldTo>& hold, const Field& field,
+                        UnitSystem units) {
+  if (!hold) return say("Field of #: no speed for all of them.", {total(field)});
+  const std::string limit = label(hold->governing, units);
+  return hold->stands_still()
+             ? say("Field of #: not with all of them. The limit is #.", {total(field), limit})
+             : say("Field of #: hold to #. The limit is #.",
+                   {total(field), say_speed_aloud(hold->speed, units), limit});
+}
+
+std::string read_out(const std::optional<judge::HoldTo>& hold, std::optional<Speed> rest,
+                     const Field& field, UnitSystem units) {
   const Names unfit = names_of(field, Standing::unfit);
   return sentences(
-      {hold.stands_still()
-           ? say("Field of #: not with all of them. The limit is #.", {total(field), limit})
-           : say("Field of #: hold to #. The limit is #.",
-                 {total(field), say_speed_aloud(hold.speed, units), limit}),
+      {said_of_all(hold, field, units),
        unfit.count() > 0 ? say("Not fit: #.", {unfit.text()}) : std::string(),
        said_of_unread(field),
        rest ? say("The rest: hold to #.", {say_speed_aloud(*rest, units)}) : std::string()});
@@ -165,14 +178,16 @@ Answer answer(const Input& input) {
   std::optional<judge::HoldTo> hold;
   std::optional<Speed> rest;
   if (judged) hold = judge::hold_to(findings, answer.units());
-  if (hold) rest = speed_of_the_rest(field, hold->speed);
+  if (hold || (judged && findings.no_speed))
+    rest = speed_of_the_rest(field, hold ? hold->speed : Speed());
   if (rest) findings.add(judge::finding::speed_of_the_rest, {*rest});
   answer.tell(findings);
   list_rows(field, answer);
   if (!judged) return answer.take();
-  if (hold) tell_hold(*hold, field, answer);
+  tell_speed(hold, judge::no_limit(findings, answer.units()), field, answer);
   conclude(judge::verdict(findings, hold), field, answer);
-  if (hold) answer.speak(read_out(*hold, rest, field, answer.units()));
+  if (hold || rest || names_of(field, Standing::unfit).count() > 0)
+    answer.speak(read_out(hold, rest, field, answer.units()));
   return answer.take();
 }
 

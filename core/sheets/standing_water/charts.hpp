@@ -10,8 +10,9 @@ namespace treadwater::sheets::standing_water {
 
 Chart onset_by_depth(const judge::TyreThrough& worst, const judge::WaterAcross& water,
                      UnitSystem units);
-Chart chance_by_speed(const judge::TyreThrough& worst, const judge::WaterAcross& water,
-                      std::optional<Speed> intended, UnitSystem units);
+// Nothing if no tyre of its kind aquaplanes in it at road speeds.
+std::optional<Chart> chance_by_speed(const judge::TyreThrough& worst, std::optional<Speed> intended,
+                                     UnitSystem units);
 Map tread_against_water(const judge::TyreThrough& worst, const judge::WaterAcross& water,
                         UnitSystem units);
 

@@ -10,16 +10,11 @@ namespace treadwater::sheets::standing_water {
 inline constexpr TextField where{"where", Phrase("Where it is"),
                                  Phrase("As you would say it on the radio."), optional,
                                  "Stage 4, kilometre 7"};
-inline constexpr QuantityField<Length> depth{
+inline constexpr auto depth = fields::water_depth(
     "depth",
-    Phrase("Depth of water"),
     Phrase("By a ruler stood in the deepest place a wheel will cross. Leave it empty to work it "
            "out from rain."),
-    optional,
-    "0 mm",
-    "1000 mm (39 in)",
-    "8 mm",
-    in_water};
+    "8 mm");
 inline constexpr QuantityField<Length> pool{"pool",
                                             Phrase("Length of the pool"),
                                             Phrase("Along the road."),
@@ -64,7 +59,6 @@ inline constexpr QuantityField<GaugePressure> pressure{"pressure",
                                                        "1000 kPa (10 bar, 145 psi)",
                                                        "2.0 bar",
                                                        in_pressure};
-inline constexpr Units in_section{{"mm", "in"}, {"mm", "mm", "mm"}};
 inline constexpr QuantityField<Length> width{"width",
                                              Phrase("Width of the tyre"),
                                              Phrase("The first number of the size."),

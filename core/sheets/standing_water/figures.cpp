@@ -75,7 +75,7 @@ void tell_rain(const water::DepthFromRain& rain, AnswerBuilder& answer) {
 }
 
 void tell_footing(const judge::WaterAcross& water, AnswerBuilder& answer) {
-  if (water.depth < water::deepest_to_enter && !water.flow.moving) return;
+  if (!water.given.is_too_deep() && !water.flow.moving) return;
   const auto limits = water::crossing_limits(water.vehicle, water.flow);
   const auto tell = [&](const char* id, Phrase label, Length depth) {
     answer.figure(id, label, in_millimetres(depth), "mm", write_size(depth, answer.units()),
@@ -92,22 +92,22 @@ void tell_onsets(const judge::TyreThrough& worst, const judge::WaterAcross& wate
   water::OnsetConditions conditions;
   conditions.pressure = worst.pressure;
   conditions.grooves = worst.tread * worst.kind->groove_credit;
-  conditions.film = water.depth;
+  conditions.film = worst.onset->tyre.film.middle();
   conditions.texture = water.surface->texture;
   for (const water::OnsetModel& model : water::onset_models())
     if (const auto onset = model.onset(conditions))
       answer.figure("onset_published", model.label, in_kilometres_per_hour(*onset), "km/h",
                     write(*onset, units), {&model.source},
                     say("#. Not a safe speed.", {model.range}));
-  const water::SpeedBand& onset = worst.onset;
+  const water::SpeedBand& onset = worst.onset->band;
   Sources sources = judge::onset_sources();
   sources.push_back(&water.surface->source);
-  answer.figure("onset_estimate", Phrase("Our estimate of the onset"),
-                in_kilometres_per_hour(onset.central), "km/h",
-                say("about #", {say_band(onset.central, onset.low, onset.high, units)}),
-                std::move(sources),
-                Phrase("The low and the high are the 5 % and 95 % points of 20 160 draws."),
-                Band{in_kilometres_per_hour(onset.low), in_kilometres_per_hour(onset.high)});
+  answer.figure(
+      "onset_estimate", Phrase("Our estimate of the onset"),
+      in_kilometres_per_hour(drawn(onset.central)), "km/h", say_onset(onset, units),
+      std::move(sources),
+      Phrase("The low and the high are the 5 % and 95 % points of 20 160 draws."),
+      Band{in_kilometres_per_hour(drawn(onset.low)), in_kilometres_per_hour(drawn(onset.high))});
 }
 
 void tell_chance(double chance, Speed intended, AnswerBuilder& answer) {
@@ -124,10 +124,12 @@ void list_field(const judge::CrossingJudged& judged, AnswerBuilder& answer) {
               {Phrase("Tyre"), Phrase("Hold to"), Phrase("Floats from about")},
               {}};
   for (const judge::TyreThrough& tyre : judged.field) {
-    const Text held =
-        tyre.is_slick() ? Text(Phrase("do not enter")) : Text(write(tyre.hold_to(units), units));
+    const auto speed = tyre.hold_to(units);
+    const Text held = tyre.is_bare() ? Text(Phrase("do not enter"))
+                      : speed        ? Text(write(*speed, units))
+                                     : Text(Phrase("no limit here"));
     table.rows.push_back({say("#, #", {name(tyre, units), write(tyre.pressure, units)}), held,
-                          say_band(tyre.onset.central, tyre.onset.low, tyre.onset.high, units)});
+                          say_onset(tyre.onset->band, units)});
   }
   answer.answer().tables.push_back(std::move(table));
 }

@@ -19,9 +19,9 @@ const SheetHead head{"standing-water", Phrase("Standing water"),
 const SheetDescription& describe() {
   static const SheetDescription sheet{
       head,
-      {sheets::describe(fields::units), sheets::describe(where), sheets::describe(depth),
-       sheets::describe(pool), sheets::describe(wheels), sheets::describe(moving),
-       sheets::describe(vehicle), sheets::describe(fields::surface),
+      {sheets::describe(fields::units), sheets::describe(where), sheets::describe(fields::wetness),
+       sheets::describe(depth), sheets::describe(pool), sheets::describe(wheels),
+       sheets::describe(moving), sheets::describe(vehicle), sheets::describe(fields::surface),
        sheets::describe(tyres, {also(sheets::describe(fields::tyre_kind), column::tyre_kind),
                                 also(sheets::describe(tread), column::tread),
                                 also(sheets::describe(pressure), column::pressure),
@@ -49,7 +49,6 @@ namespace {
 namespace finding = judge::finding;
 
 struct Asked {
-  std::optional<Length> by_ruler{};
   std::optional<Length> pool_length{};
   std::optional<Speed> intended{};
   judge::WaterAcross water{};
@@ -76,7 +75,7 @@ void read_field(FormReader& form, Asked& asked, judge::Findings& findings) {
 Asked read(FormReader& form, judge::Findings& findings) {
   Asked asked;
   judge::WaterAcross& water = asked.water;
-  asked.by_ruler = form.read(depth);
+  water.given = form.road_water(depth).value_or(judge::RoadWater{});
   asked.pool_length = form.read(pool);
   water.one_sided = form.read(wheels).value_or(false);
   water.flow.moving = form.read(moving).value_or(false);
@@ -111,60 +110,72 @@ std::optional<water::DepthFromRain> read_rain(FormReader& form, const Asked& ask
 
 // Is it known, or irrelevant? A problem if it is needed and was not given.
 bool find_depth(FormReader& form, Asked& asked, AnswerBuilder& answer, judge::Findings& findings) {
+  judge::RoadWater& given = asked.water.given;
   if (const auto from_rain = read_rain(form, asked, answer, findings)) {
-    asked.water.depth = from_rain->depth;
-    asked.water.may_be_deeper = from_rain->may_be_deeper();
+    given.depth = from_rain->water();
+    given.may_be_deeper = from_rain->may_be_deeper();
     tell_rain(*from_rain, answer);
     judge::judge_rain(*from_rain, findings);
     return true;
   }
-  if (asked.by_ruler) {
-    asked.water.depth = *asked.by_ruler;
-    return true;
-  }
+  if (given.is_known()) return true;
   if (form.given(depth)) return false;       // and wrong: said already
   if (asked.water.flow.moving) return true;  // refused whatever the depth
   if (form.ok())
     form.problem(depth, "missing",
-                 Phrase("Depth of water is missing: a ruler's reading such as 8 mm, or else the "
-                        "rain."));
+                 Phrase("Depth of water is missing: a ruler's reading such as 8 mm, a word for how "
+                        "wet it is, or else the rain."));
   return false;
 }
 
 std::string describe_water(const Asked& asked, const Typed& place, UnitSystem units) {
   const judge::WaterAcross& water = asked.water;
-  const std::string deep = write_water(water.depth, units);
-  // Only moving water is reported without a depth.
-  std::string said = !(water.depth > Length()) ? say("moving water")
-                     : water.flow.moving       ? say("moving water, #", {deep})
-                     : water.may_be_deeper     ? say("standing water, # or more", {deep})
-                                               : say("standing water, #", {deep});
+  const std::string deep = write_water(water.depth(), units);
+  std::string said = water.flow.moving
+                         ? water.stands() ? say("moving water, #", {deep}) : say("moving water")
+                     : !water.given.depth || !water.stands() ? say_water(water.given, units)
+                     : water.given.may_be_deeper ? say("standing water, # or more", {deep})
+                                                 : say("standing water, #", {deep});
   if (!place.empty()) said = say("#: #", {place, said});
   if (asked.pool_length)
     said = say("#, # long", {said, write_whole_distance(*asked.pool_length, units)});
   return water.one_sided ? say("#, one side", {said}) : said;
 }
 
+// Nothing if no speed is to be told.
 std::string read_out(const Asked& asked, const judge::CrossingJudged& judged,
-                     const judge::HoldTo& hold, const Typed& place, UnitSystem units) {
+                     const std::optional<judge::HoldTo>& hold, const judge::Limit* puddles,
+                     const Typed& place, UnitSystem units) {
   const std::string water = describe_water(asked, place, units);
-  if (judged.has_slick())
+  if (judged.has_bare())
     return say("#. A slick floats on it: do not enter. Stop, turn back, report.", {water});
-  if (hold.stands_still()) return say("#. Do not enter. Stop, turn back, report.", {water});
-  return say("#. Worst tyre: #. Hold to #, straight, no braking.",
-             {water, name(judged.field.front(), units), say_speed_aloud(hold.speed, units)});
+  if (hold && hold->stands_still())
+    return say("#. Do not enter. Stop, turn back, report.", {water});
+  const std::string in_puddles =
+      puddles == nullptr ? std::string()
+                         : say("In puddles not above #.",
+                               {say_speed_aloud(floor_to_five(puddles->kept(), units), units)});
+  if (hold)
+    return sentences(
+        {say("#. Worst tyre: #. Hold to #, straight, no braking.",
+             {water, name(judged.field.front(), units), say_speed_aloud(hold->speed, units)}),
+         in_puddles});
+  if (in_puddles.empty() || asked.water.given.may_be_deeper) return {};
+  return say("#. #", {water, in_puddles});
 }
 
 void tell(const judge::CrossingJudged& judged, const Asked& asked, AnswerBuilder& answer) {
   tell_footing(asked.water, answer);
   if (judged.field.empty()) return;
   const judge::TyreThrough& worst = judged.field.front();
+  if (!worst.onset) return;
   tell_onsets(worst, asked.water, answer);
   if (judged.chance) tell_chance(*judged.chance, *asked.intended, answer);
   list_field(judged, answer);
   Answer& blocks = answer.answer();
   blocks.charts.push_back(onset_by_depth(worst, asked.water, answer.units()));
-  blocks.charts.push_back(chance_by_speed(worst, asked.water, asked.intended, answer.units()));
+  if (auto chart = chance_by_speed(worst, asked.intended, answer.units()))
+    blocks.charts.push_back(std::move(*chart));
   blocks.maps.push_back(tread_against_water(worst, asked.water, answer.units()));
 }
 
@@ -187,11 +198,15 @@ Answer answer(const Input& input) {
   answer.tell(findings);
   if (!whole) return answer.take();
   const auto hold = judge::hold_to(findings, answer.units());
-  if (hold) answer.tell(*hold);
+  answer.tell(hold, judge::no_limit(findings, answer.units()));
   answer.conclude(judge::verdict(findings, hold),
-                  {Phrase("No standing water to float on, as far as these readings tell."),
+                  {judged.field.empty() || !judged.field.front().onset
+                       ? Phrase("No standing water to float on, as far as these readings tell.")
+                       : Phrase("Passable, as far as these readings tell."),
                    Phrase("Passable only with care: #."), Phrase("Do not drive into it: #.")});
-  if (hold) answer.speak(read_out(asked, judged, *hold, Typed(form.text(where)), answer.units()));
+  const std::string spoken =
+      read_out(asked, judged, hold, findings.beside(), Typed(form.text(where)), answer.units());
+  if (!spoken.empty()) answer.speak(spoken);
   return answer.take();
 }
 

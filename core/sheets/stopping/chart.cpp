@@ -80,9 +80,9 @@ Chart stops_by_speed(const StopCase& stop, const StopJudged& judged, UnitSystem 
   chart.id = "stops";
   chart.title = Phrase("Stopping, by speed");
   std::string floating;
-  if (judged.onset)
+  if (judged.onset && judged.onset->held())
     floating = say("From # up it may float, and the curve does not hold.",
-                   {write(judged.onset->low, units)});
+                   {write(judged.onset->band.low, units)});
   chart.text =
       sentences({say("Reaction and braking on this ground, with the band of its grip."), floating});
   chart.x = {Phrase("Speed"), std::string(shown(stop.speed, units).unit)};

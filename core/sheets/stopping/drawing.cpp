@@ -41,7 +41,7 @@ std::optional<Length> stop_when_new(const judge::StopCase& stop) {
 std::optional<Drawing> stop_to_scale(const judge::StopCase& stop, const judge::StopJudged& judged,
                                      UnitSystem units) {
   const grip::DistanceBand& whole = judged.stopping;
-  if (!whole.longest || judged.floats) return std::nullopt;
+  if (!whole.longest) return std::nullopt;
   const bool is_short = *whole.longest < metres(50.0);
   const auto drawn = [&](Length l) { return (is_short ? 10.0 : 1.0) * in_metres(l); };  // mm
   Drawing drawing;

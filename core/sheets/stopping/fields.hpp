@@ -19,29 +19,24 @@ inline std::vector<Choice> ground_choices() {
 inline constexpr ChoiceField<const standard::FrictionSurface*> ground{
     "surface", Phrase("Ground"), Phrase(), ground_choices, standard::find_friction_surface};
 
-constexpr grip::Wetness wetness_called(std::string_view id) {
-  if (id == "damp") return grip::Wetness::damp;
-  if (id == "wet") return grip::Wetness::wet;
-  return id == "standing" ? grip::Wetness::standing : grip::Wetness::dry;
+constexpr grip::RoadGrip road_called(std::string_view id) {
+  if (id == "grippy") return grip::RoadGrip::grippy;
+  if (id == "ordinary") return grip::RoadGrip::ordinary;
+  return id == "polished" ? grip::RoadGrip::polished : grip::RoadGrip::not_told;
 }
-inline constexpr ChoiceField<grip::Wetness> wetness{
-    "wetness", Phrase("How wet it is"), Phrase(),
+// Of asphalt in the wet.
+inline constexpr ChoiceField<grip::RoadGrip> road{
+    "road", Phrase("Grip of the road in the wet"),
+    Phrase("It spreads more than tyres do: a known road narrows the answer."),
     [] {
-      return std::vector<Choice>{{"dry", Phrase("Dry")},
-                                 {"damp", Phrase("Damp, no film")},
-                                 {"wet", Phrase("Wet, about 0.5 mm")},
-                                 {"standing", Phrase("Water standing, about 2.5 mm")}};
+      return std::vector<Choice>{{"unsaid", Phrase("Not sure")},
+                                 {"grippy", Phrase("Grippy: coarse, fresh")},
+                                 {"ordinary", Phrase("Ordinary")},
+                                 {"polished", Phrase("Polished, or concrete")}};
     },
-    wetness_called};
-inline constexpr QuantityField<Length> depth{
-    "water",
-    Phrase("Depth of water"),
-    Phrase("If a ruler says. The wetter of it and the word counts."),
-    optional,
-    "0 mm",
-    "1000 mm (39 in)",
-    "1 mm",
-    in_water};
+    road_called};
+inline constexpr auto depth = fields::water_depth(
+    "water", Phrase("If a ruler says. The wetter of it and the word counts."), "1 mm");
 inline constexpr auto tread = fields::tread_depth(Phrase("Empty: 3 mm."), optional);
 
 inline std::vector<Choice> rubber_choices() {
@@ -49,6 +44,11 @@ inline std::vector<Choice> rubber_choices() {
   for (const auto& row : grip::rubbers()) choices.push_back({row.id, row.label});
   return choices;
 }
+inline constexpr YesNoField old_or_hard{
+    "old_or_hard", Phrase("Are the tyres old or hard?"),
+    Phrase("More than about ten years, or hard to a thumbnail. Then an old handbook's figures "
+           "count."),
+    "no"};
 // Null for the usual one.
 inline constexpr ChoiceField<const grip::Rubber*> rubber{"rubber", Phrase("Rubber"), Phrase(),
                                                          rubber_choices, grip::find_rubber};
@@ -70,6 +70,14 @@ inline constexpr QuantityField<GaugePressure> pressure{
     "1000 kPa (10 bar, 145 psi)",
     "2.2 bar",
     in_pressure};
+inline constexpr QuantityField<Length> width{"width",
+                                             Phrase("Width of the tyre"),
+                                             Phrase("The first number of the size. In water."),
+                                             optional,
+                                             "50 mm",
+                                             "600 mm (24 in)",
+                                             "205 mm",
+                                             in_section};
 inline constexpr Units in_seconds_alone{{"s"}, {"s", "s", "s"}};
 inline constexpr QuantityField<Duration> reaction{
     "reaction",

@@ -41,22 +41,15 @@ void tell_thinking(const StopCase& stop, AnswerBuilder& answer) {
            write_distance(travelled(stop.speed, grip::median_reaction), units)}));
 }
 
-// A distance that is endless in the worst case has only a low end.
-void tell_distance(const char* id, Phrase label, const grip::DistanceBand& band, bool may_float,
+// Where the car may not stop, no distance is a value.
+void tell_distance(const char* id, Phrase label, const grip::DistanceBand& band,
                    AnswerBuilder& answer) {
-  if (!band.shortest) return;
-  const UnitSystem units = answer.units();
-  const Length central = band.central.value_or(*band.shortest);
-  answer.figure(
-      id, label, in_metres(central), "m",
-      band.longest
-          ? say("about #", {say_distance_band(central, *band.shortest, *band.longest, units)})
-          : say("# at best; it may not stop", {write_estimated_distance(*band.shortest, units)}),
-      {&grip::limits_source, &grip::stopping_source},
-      may_float ? Text(Phrase("Only if it does not float.")) : Text());
-  Figure& told = answer.answer().figures.back();
-  told.low = in_metres(*band.shortest);
-  if (band.longest) told.high = in_metres(*band.longest);
+  if (!band.longest) return;
+  answer.figure(id, label, in_metres(*band.central), "m",
+                say("about #", {say_distance_band(*band.central, *band.shortest, *band.longest,
+                                                  answer.units())}),
+                {&grip::limits_source, &grip::stopping_source}, {},
+                Band{in_metres(*band.shortest), in_metres(*band.longest)});
 }
 
 void tell_obstacle(const StopCase& stop, const StopJudged& judged, AnswerBuilder& answer) {
@@ -112,14 +105,14 @@ void compare_with_new(const StopCase& stop, AnswerBuilder& answer) {
     answer.figure("worn_ratio", Phrase("Braking, against the same tyre new"), ratio->central, "",
                   say("# times as long (# to #)",
                       {fixed(ratio->central, 2), fixed(ratio->low, 2), fixed(ratio->high, 2)}),
-                  {&grip::film_share_source, &grip::braking_test_source}, {},
+                  {&grip::stop_law_source, &grip::braking_test_source}, {},
                   Band{ratio->low, ratio->high});
   const auto left = grip::speed_where_new_stops(stop.grip, stop.speed, stop.straight());
   if (left && left->central > Speed())
     answer.figure("speed_where_new_stops",
                   Phrase("Still driven where the same tyre new has stopped"),
                   in_kilometres_per_hour(left->central), "km/h", about(*left, answer.units()),
-                  {&grip::limits_source, &grip::film_share_source, &grip::braking_test_source}, {},
+                  {&grip::limits_source, &grip::stop_law_source, &grip::braking_test_source}, {},
                   in_kmh(*left));
 }
 
@@ -137,9 +130,8 @@ void tell_gap(const StopCase& stop, AnswerBuilder& answer) {
 void tell_figures(const StopCase& stop, const StopJudged& judged, AnswerBuilder& answer) {
   tell_friction(stop, judged, answer);
   tell_thinking(stop, answer);
-  tell_distance("braking", Phrase("Braking, on a straight"), judged.braking, judged.may_float,
-                answer);
-  tell_distance("stopping", Phrase("Stopping, in all"), judged.stopping, judged.may_float, answer);
+  tell_distance("braking", Phrase("Braking, on a straight"), judged.braking, answer);
+  tell_distance("stopping", Phrase("Stopping, in all"), judged.stopping, answer);
   tell_obstacle(stop, judged, answer);
   tell_bend(stop, answer);
   compare_with_new(stop, answer);

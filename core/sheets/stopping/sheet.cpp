@@ -23,12 +23,27 @@ const SheetHead head{"stopping", Phrase("Stopping and bends"),
 const SheetDescription& describe() {
   static const SheetDescription sheet{
       head,
-      {sheets::describe(fields::units), sheets::describe(speed), sheets::describe(ground),
-       sheets::describe(wetness), sheets::describe(depth), sheets::describe(fields::tyre_kind),
-       sheets::describe(tread), sheets::describe(rubber), sheets::describe(tread_heat),
-       sheets::describe(pressure), sheets::describe(reaction), sheets::describe(grade),
-       sheets::describe(seen), sheets::describe(obstacle), sheets::describe(radius),
-       sheets::describe(chord), sheets::describe(sagitta), sheets::describe(bank)},
+      {sheets::describe(fields::units),
+       sheets::describe(speed),
+       sheets::describe(ground),
+       sheets::describe(fields::wetness),
+       sheets::describe(depth),
+       sheets::describe(road),
+       sheets::describe(fields::tyre_kind),
+       sheets::describe(tread),
+       sheets::describe(old_or_hard),
+       sheets::describe(rubber),
+       sheets::describe(tread_heat),
+       sheets::describe(pressure),
+       sheets::describe(width),
+       sheets::describe(reaction),
+       sheets::describe(grade),
+       sheets::describe(seen),
+       sheets::describe(obstacle),
+       sheets::describe(radius),
+       sheets::describe(chord),
+       sheets::describe(sagitta),
+       sheets::describe(bank)},
       {"example",
        Phrase("An invented case: the Pipit 1.4, a made-up small hatchback, on part-worn tyres in "
               "the rain"),
@@ -45,21 +60,30 @@ const SheetDescription& describe() {
 
 namespace {
 
+// Where a surface's own name says it, that counts.
+grip::RoadGrip grip_of(const standard::FrictionSurface& surface, grip::RoadGrip told) {
+  if (surface.id == "concrete") return grip::RoadGrip::polished;
+  return surface.id == "asphalt" ? told : grip::RoadGrip::not_told;
+}
+
 judge::StopCase read(FormReader& form) {
   judge::StopCase stop;
   grip::GripCase& grip = stop.grip;
   stop.speed = form.read(speed).value_or(Speed());
   grip.surface = form.read(ground).value_or(grip.surface);
-  const grip::Wetness word = form.read(wetness).value_or(grip::Wetness::dry);
-  stop.by_ruler = form.read(depth);
-  if (const auto kind = form.read(fields::tyre_kind)) grip.tyre = grip::find_tyre_grip((*kind)->id);
+  stop.water = form.road_water(depth).value_or(judge::RoadWater{});
+  grip.road = grip_of(*grip.surface, form.read(road).value_or(grip::RoadGrip::not_told));
+  stop.kind = form.read(fields::tyre_kind).value_or(nullptr);
+  if (stop.kind != nullptr) grip.tyre = grip::find_tyre_grip(stop.kind->id);
   const auto measured_tread = form.read(tread);
   stop.tread_given = measured_tread.has_value();
   grip.tread = measured_tread.value_or(judge::usual_tread);
+  grip.old_or_hard = form.read(old_or_hard).value_or(false);
   grip.rubber = form.read(rubber).value_or(nullptr);
   if (grip.rubber == nullptr) grip.rubber = grip::find_rubber(grip.tyre->rubber);
   grip.tread_heat = form.read(tread_heat);
   stop.pressure = form.read(pressure);
+  stop.width = form.read(width);
   stop.reaction_given = form.read(reaction);
   stop.grade = form.read(grade).value_or(0.0) / 100.0;
   stop.seen = form.read(seen);
@@ -68,8 +92,6 @@ judge::StopCase read(FormReader& form) {
   if (const auto per_cent = form.read(bank)) stop.bend.bank = *per_cent / 100.0;
   stop.bend.chord = form.read(chord);
   stop.bend.sagitta = form.read(sagitta);
-  // A ruler that finds nothing does not dry a road that looks wet: the wetter of the two counts.
-  grip.film = std::max(stop.by_ruler.value_or(Length()), grip::film_of(word));
   return stop;
 }
 
@@ -78,9 +100,7 @@ std::string say_stop(const judge::StopCase& stop, const judge::StopJudged& judge
   const std::string from = write(stop.speed, units);
   const grip::DistanceBand& whole = judged.stopping;
   if (!judged.braking.shortest) return say("From # it does not stop.", {from});
-  if (!whole.longest)
-    return say("From # it stops in # at best, or not at all.",
-               {from, write_estimated_distance(*whole.shortest, units)});
+  if (!whole.longest) return say("From # it may not stop.", {from});
   return say("From # it stops in about #.",
              {from, say_distance_band(*whole.central, *whole.shortest, *whole.longest, units)});
 }
@@ -90,12 +110,8 @@ VerdictWords verdict_words(const judge::StopCase& stop, const judge::StopJudged&
   VerdictWords words;
   words.care = Phrase("Only with care: #.");
   words.unfit = Phrase("Not like this: #.");
-  if (judged.floats)
-    words.before =
-        say("At # it may float, and then nothing stops or steers it.", {write(stop.speed, units)});
-  else if (!stop.is_too_deep())
-    words.after = say_stop(stop, judged, units);
-  words.fit = judged.findings.limits.empty()
+  if (!stop.water.is_too_deep()) words.after = say_stop(stop, judged, units);
+  words.fit = judged.findings.lowest() == nullptr
                   ? words.after
                   : Text(sentences({say("Slow enough for what is asked here."), words.after}));
   return words;
@@ -104,8 +120,7 @@ VerdictWords verdict_words(const judge::StopCase& stop, const judge::StopJudged&
 // Ice is not called dry.
 std::string name_of_ground(const judge::StopCase& stop, UnitSystem units) {
   const standard::FrictionSurface& surface = *stop.grip.surface;
-  if (stop.is_wet())
-    return say("#, # of water", {surface.label, write_water(stop.grip.film, units)});
+  if (stop.is_wet()) return say("#, #", {surface.label, say_water(stop.water, units)});
   return surface.ground == standard::Ground::ice ? say(surface.label)
                                                  : say("#, dry", {surface.label});
 }
@@ -125,26 +140,38 @@ void tell(const judge::StopCase& stop, const judge::StopJudged& judged, AnswerBu
     answer.answer().drawings.push_back(std::move(*drawing));
 }
 
+// What is said in the rain is distance; a maximum speed only if there is one.
+std::string read_out(const judge::StopCase& stop, const judge::StopJudged& judged,
+                     UnitSystem units) {
+  if (judged.hold) return read_out(stop, *judged.hold, units);
+  if (!stop.is_wet() || !judged.stopping.longest) return {};
+  return say("#. #", {name_of_ground(stop, units),
+                      say("From # allow # to stop.",
+                          {say_speed_aloud(stop.speed, units),
+                           write_longest_distance(*judged.stopping.longest, units)})});
+}
+
 }  // namespace
 
 Answer answer(const Input& input) {
   FormReader form(describe(), input);
   AnswerBuilder answer(head.id, form.units());
-  const judge::StopCase stop = read(form);
+  judge::StopCase asked = read(form);
   const bool whole = form.ok();
   answer.take_problems(form);
   if (!whole) return answer.take();
-  const judge::StopJudged judged = judge::judge_stop(stop, answer.units());
-  if (!stop.is_too_deep()) tell(stop, judged, answer);
+  const judge::StopJudged judged = judge::judge_stop(std::move(asked), answer.units());
+  const judge::StopCase& stop = judged.stop;
+  const bool too_deep = stop.water.is_too_deep();
+  if (!too_deep) tell(stop, judged, answer);
   answer.tell(judged.findings);
-  if (judged.hold) {
-    answer.tell(*judged.hold);
-    if (judged.hold->stands_still() && !stop.is_too_deep())
-      answer.answer().hold_to->text = Phrase("Do not drive on it");
-  }
+  answer.tell(judged.hold, judged.no_limit);
+  if (judged.hold && judged.hold->stands_still() && !too_deep)
+    answer.answer().hold_to->text = Phrase("Do not drive on it");
   answer.conclude(judge::verdict(judged.findings, judged.hold),
                   verdict_words(stop, judged, answer.units()));
-  if (judged.hold) answer.speak(read_out(stop, *judged.hold, answer.units()));
+  const std::string spoken = read_out(stop, judged, answer.units());
+  if (!spoken.empty()) answer.speak(spoken);
   return answer.take();
 }
 

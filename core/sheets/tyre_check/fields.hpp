@@ -23,17 +23,11 @@ inline constexpr auto tread =
     fields::tread_depth(Phrase("In the shallowest main groove, off the wear "
                                "bars."),
                         required);
-inline constexpr QuantityField<Length> water{
+inline constexpr auto water = fields::water_depth(
     "water",
-    Phrase("Depth of water"),
-    Phrase(
-        "By a ruler stood in the deepest place the wheel will cross. 0 for a road that is wet but "
-        "has no water standing on it."),
-    optional,
-    "0 mm",
-    "1000 mm (39 in)",
-    "5 mm",
-    in_water};
+    Phrase("By a ruler stood in the deepest place the wheel will cross. 0 for a road that is wet "
+           "but has no water standing on it."),
+    "5 mm");
 inline constexpr auto speed = fields::intended_speed;
 inline constexpr TextField date_code{
     "date_code", Phrase("Date code"),

@@ -25,7 +25,7 @@ std::optional<patch::ContactPatch> patch_of(const judge::TyreCase& tyre) {
   return patch::contact_patch(*size, *tyre.gauge, *tyre.load, rated.value_or(*tyre.load / 0.8));
 }
 
-void tell_published_onsets(const judge::TyreCase& tyre, AnswerBuilder& answer) {
+void tell_published_onsets(const judge::TyreCase& tyre, Length film, AnswerBuilder& answer) {
   if (!tyre.cold()) return;
   const GaugePressure cold = *tyre.cold();
   const auto tell = [&](const char* id, Phrase label, Speed v, judge::SomeSources sources,
@@ -43,7 +43,7 @@ void tell_published_onsets(const judge::TyreCase& tyre, AnswerBuilder& answer) {
   if (tyre.tread && tyre.surface != nullptr)
     tell("onset_film", Phrase("Onset by film, tread, texture and pressure"),
          water::film_onset(
-             {cold, *tyre.tread * tyre.kind->groove_credit, *tyre.water, tyre.surface->texture}),
+             {cold, *tyre.tread * tyre.kind->groove_credit, film, tyre.surface->texture}),
          {&water::film_source(), &tyre.surface->source},
          Phrase("Made on tyres of the 1970s; reads up to 61 % too high for worn ones. Not a safe "
                 "speed."));
@@ -113,17 +113,17 @@ void tell_load(const judge::Carrying& carrying, const judge::TyreCase& tyre,
 
 void tell_onsets(const judge::TyreJudged& judged, const judge::TyreCase& tyre,
                  AnswerBuilder& answer) {
-  if (tyre.kind == nullptr || !tyre.water || !(*tyre.water > Length())) return;
-  tell_published_onsets(tyre, answer);
   if (!judged.onset) return;
-  const water::SpeedBand& onset = *judged.onset;
+  tell_published_onsets(tyre, judged.onset->tyre.film.middle(), answer);
+  const water::SpeedBand& onset = judged.onset->band;
   Sources sources = judge::onset_sources();
   sources.push_back(&tyre.surface->source);
-  answer.figure(
-      "onset_estimate", Phrase("Our estimate of the onset"), in_kilometres_per_hour(onset.central),
-      "km/h", say("about #", {say_band(onset.central, onset.low, onset.high, answer.units())}),
-      std::move(sources), Phrase("Ours: the film formula, worn down as measured tyres are."),
-      AnswerBuilder::Band{in_kilometres_per_hour(onset.low), in_kilometres_per_hour(onset.high)});
+  answer.figure("onset_estimate", Phrase("Our estimate of the onset"),
+                in_kilometres_per_hour(drawn(onset.central)), "km/h",
+                say_onset(onset, answer.units()), std::move(sources),
+                Phrase("Ours: the film formula, worn down as measured tyres are."),
+                AnswerBuilder::Band{in_kilometres_per_hour(drawn(onset.low)),
+                                    in_kilometres_per_hour(drawn(onset.high))});
 }
 
 void tell_size(const sidewall::Reading& read, AnswerBuilder& answer) {
@@ -187,18 +187,19 @@ bool tell_patch(const judge::TyreCase& tyre, AnswerBuilder& answer) {
        Band{0.895 * deflection, 1.08 * deflection});
   tell("patch_length", Phrase("Contact length"), length, "mm", write_size(p.length, units),
        {&patch::contact_length_source(), &patch::stiffness_source()},
-       Phrase("Against two measured tyres it reads 0 to 31 % long."), Band{length / 1.31, length});
+       Phrase("Against 25 prints of one tyre it reads 3 % short to 14 % long. Provisional."),
+       Band{length / 1.15, 1.15 * length});
   tell("patch_width", Phrase("Contact width"), in_millimetres(p.width), "mm",
        write_size(p.width, units), {&patch::contact_width_source()});
   tell("patch_area", Phrase("Gross contact area"), area, "cm²",
        say("about #", {write(p.area, units)}), {&patch::contact_area_source()},
-       Phrase("Against two measured tyres it reads up to 31 % large."),
-       Band{area / 1.31, 1.1 * area});
+       Phrase("Against 25 prints of one tyre it reads 12 % small to 9 % large."),
+       Band{area / 1.15, 1.15 * area});
   tell("footprint_aspect", Phrase("Footprint width / length"), p.aspect_ratio, "",
        significant(p.aspect_ratio, 2), {&patch::contact_length_source()});
   tell("ground_pressure", Phrase("Mean ground pressure"), pressure, "kPa",
        write(p.ground_pressure, units), {&patch::contact_area_source()},
-       Phrase("The load over the gross area."), Band{pressure / 1.1, 1.31 * pressure});
+       Phrase("The load over the gross area."), Band{pressure / 1.15, 1.15 * pressure});
   draw(p, answer);
   return true;
 }

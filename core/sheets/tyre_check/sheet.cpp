@@ -21,9 +21,9 @@ const SheetDescription& describe() {
       head,
       {sheets::describe(fields::units), sheets::describe(size), sheets::describe(load),
        sheets::describe(pressure), sheets::describe(pressure_state), sheets::describe(tread),
-       sheets::describe(water), sheets::describe(speed), sheets::describe(fields::tyre_kind),
-       sheets::describe(fields::surface), sheets::describe(fields::place),
-       sheets::describe(date_code)},
+       sheets::describe(fields::wetness), sheets::describe(water), sheets::describe(speed),
+       sheets::describe(fields::tyre_kind), sheets::describe(fields::surface),
+       sheets::describe(fields::place), sheets::describe(date_code)},
       {"example",
        Phrase("An invented case: the Pipit 1.4, a made-up small hatchback, on a wet evening"),
        Phrase("Part-worn tyre, front wheel, a puddle across the lane."),
@@ -45,8 +45,7 @@ judge::TyreCase read(FormReader& form) {
   tyre.gauge = form.read(pressure);
   tyre.hot = form.read(pressure_state);
   tyre.tread = form.read(tread);
-  tyre.water = form.read(water);
-  tyre.water_asked = !form.given(water);
+  tyre.water = form.road_water(water);
   tyre.intended = form.read(speed);
   tyre.kind = form.read(fields::tyre_kind).value_or(nullptr);
   tyre.surface = form.read(fields::surface).value_or(nullptr);
@@ -63,14 +62,43 @@ std::string without_marks(std::string_view canonical) {
   return std::string(canonical.substr(0, canonical.rfind(' ', enough)));
 }
 
-std::string read_out(const judge::TyreCase& tyre, const judge::HoldTo& hold, UnitSystem units) {
+std::string name(const judge::TyreCase& tyre, UnitSystem units) {
   std::string named = without_marks(tyre.size->canonical);
   if (tyre.tread) named = say("#, tread #", {named, write_depth(*tyre.tread, units)});
-  if (tyre.water && *tyre.water > Length())
-    named = say("#, water #", {named, write_water(*tyre.water, units)});
+  if (tyre.water && tyre.water->is_wet()) named += ", " + say_water(*tyre.water, units);
+  return named;
+}
+
+std::string read_out(const judge::TyreCase& tyre, const judge::HoldTo& hold, UnitSystem units) {
+  const std::string named = name(tyre, units);
   if (hold.stands_still()) return say("#: #.", {named, in_words(hold, units).text});
   return say("#: hold to #. The limit is #.", {named, say_speed_aloud(hold.speed, units),
                                                within_sentence(label(hold.governing, units))});
+}
+
+// If aquaplaning is not what limits it: how far it needs to stop, and what puddles mean.
+std::string read_out_beside(const judge::TyreJudged& judged, UnitSystem units) {
+  std::string said;
+  if (judged.wet_stop)
+    said =
+        say("From # allow # to stop.", {say_speed_aloud(judged.wet_stop->from, units),
+                                        write_longest_distance(judged.wet_stop->longest, units)});
+  if (const judge::Limit* puddles = judged.findings.beside())
+    said = sentences({said, say("In puddles not above #.",
+                                {say_speed_aloud(floor_to_five(puddles->kept(), units), units)})});
+  return said;
+}
+
+void speak(const judge::TyreCase& tyre, const judge::TyreJudged& judged, AnswerBuilder& answer) {
+  const UnitSystem units = answer.units();
+  const bool stopped = judged.hold && judged.hold->stands_still();
+  const std::string beside = stopped ? std::string() : read_out_beside(judged, units);
+  if (judged.hold)
+    answer.speak(sentences({read_out(tyre, *judged.hold, units), beside}));
+  else if (answer.answer().verdict->level == Level::unfit)
+    answer.speak(say("#: #", {name(tyre, units), answer.answer().verdict->text}));
+  else if (judged.no_limit && !beside.empty())
+    answer.speak(say("#. #", {name(tyre, units), beside}));
 }
 
 // The text as typed, laid out with what each part of it means.
@@ -110,10 +138,14 @@ Answer answer(const Input& input) {
   if (whole) judge::conclude(judged, tyre, answer.units());
   answer.tell(judged.findings);
   if (!whole) return answer.take();
-  if (judged.hold) answer.tell(*judged.hold);
-  answer.conclude(judge::verdict(judged.findings, judged.hold),
-                  {Phrase("Fit for this load at this pressure, as far as these readings tell.")});
-  if (judged.hold && tyre.size) answer.speak(read_out(tyre, *judged.hold, answer.units()));
+  answer.tell(judged.hold, judged.no_limit);
+  answer.conclude(
+      judge::verdict(judged.findings, judged.hold),
+      {tyre.water && tyre.water->is_known()
+           ? Phrase("Fit for this load at this pressure, as far as these readings tell.")
+           : Phrase("Fit for this load at this pressure on a dry road, as far as these readings "
+                    "tell.")});
+  if (tyre.size) speak(tyre, judged, answer);
   return answer.take();
 }
 

@@ -99,7 +99,7 @@ export function glance(host: AnswerHost) {
 
 function verdict(answer: Answer) {
   const { level, text } = answer.verdict!;
-  const hold = answer.hold_to;
+  const { hold_to: hold, no_limit: none } = answer;
   return html`
     <h2 id="answer-heading" tabindex="-1" class="level level-${level}">${mark(level)} ${word(level)}</h2>
     <p class="verdict">${text}</p>
@@ -108,7 +108,9 @@ function verdict(answer: Answer) {
         <span class="hold-label">${hold.kmh > 0 ? say('Hold to') : nothing}</span>
         <span class="hold-speed ${hold.kmh > 0 ? '' : 'words'}">${hold.text}</span>
       </p>
-      ${hold.why ? html`<p class="why">${hold.why}</p>` : nothing}` : nothing}`;
+      ${hold.why ? html`<p class="why">${hold.why}</p>` : nothing}` : nothing}
+    ${none ? html`
+      <p class="no-limit"><strong>${none.text}</strong>${none.own_text ? html` ${none.own_text}` : nothing}</p>` : nothing}`;
 }
 
 function notYet(host: AnswerHost, answer: Answer) {

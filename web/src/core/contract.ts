@@ -98,6 +98,13 @@ export interface HoldTo {
   why: string;
 }
 
+/** Instead of a maximum speed: nothing limits it below the road's own limit. */
+export interface NoLimit {
+  text: string;
+  own_kmh?: number;
+  own_text?: string;
+}
+
 export interface Limit {
   id: string;
   label: string;
@@ -151,6 +158,7 @@ export interface Answer {
   problems: Problem[];
   verdict?: Verdict;
   hold_to?: HoldTo;
+  no_limit?: NoLimit;
   limits: Limit[];
   figures: Figure[];
   cautions: Caution[];

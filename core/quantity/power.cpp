@@ -1,4 +1,4 @@
-#include "core/water/power.hpp"
+#include "core/quantity/power.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -6,7 +6,7 @@
 #include <cstdint>
 #include <cstring>
 
-namespace treadwater::water {
+namespace treadwater {
 namespace {
 
 constexpr double ln2 = 0.693147180559945309417;
@@ -74,4 +74,4 @@ double power(double base, double exponent) {
   return exp2_of(exponent * log2_of(base));
 }
 
-}  // namespace treadwater::water
+}  // namespace treadwater

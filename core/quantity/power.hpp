@@ -16,7 +16,7 @@
 // clauses from memory).
 #pragma once
 
-namespace treadwater::water {
+namespace treadwater {
 
 double log2_of(double x);
 double exp2_of(double y);
@@ -24,4 +24,4 @@ double exp2_of(double y);
 // base to the power of exponent.
 double power(double base, double exponent);
 
-}  // namespace treadwater::water
+}  // namespace treadwater
