@@ -77,8 +77,13 @@ Fit fits_metric_car(const Facts& f) {
   return cycle_size ? Fit::possible : Fit::likely;
 }
 
+// The least rim of a metric car or van tyre without a series (125-8): common practice. Under it the
+// 205/S5 of a slip would be a size.
+constexpr std::int32_t least_rim_without_series = whole(8);
+
 Fit fits_no_series(const Facts& f) {
   if (f.shape != Shape::no_series || f.width < whole(105) || f.width > whole(345)) return Fit::no;
+  if (f.rim < least_rim_without_series) return Fit::no;
   if (marked_light(f)) return Fit::no;
   return Fit::likely;
 }
@@ -102,13 +107,20 @@ Fit fits_flotation(const Facts& f) {
 Fit fits_commercial(const Facts& f) {
   if (!metric_shape(f) && f.shape != Shape::no_series) return Fit::no;
   if (f.prefix != 0 || f.light_truck) return Fit::no;
+  if (f.shape == Shape::no_series && f.rim < least_rim_without_series) return Fit::no;
   if (f.commercial || f.camper) return Fit::sure;
   if (!f.is_dual() || f.motorcycle || f.service.load_index > 121 || half_rim(f)) return Fit::no;
   return Fit::sure;
 }
 
+// 5.20 S 14 has its speed letter in the size; 18 SR14 (185R14) and 8.2S-20 (8.25-20) are slips.
+constexpr bool slip_in_inches(const Facts& f) {
+  if (f.size_symbol == 0) return false;
+  return f.width_decimals == 0 || (f.width_decimals == 1 && f.construction == '-');
+}
+
 Fit fits_truck_inch(const Facts& f) {
-  if (f.shape != Shape::inch || f.motorcycle || f.says_car) return Fit::no;
+  if (f.shape != Shape::inch || f.motorcycle || f.says_car || slip_in_inches(f)) return Fit::no;
   const bool heavy = (f.ply >= 8 || f.load_range >= 'D') && f.rim >= whole(13);
   if (half_rim(f) || marked_light(f) || f.is_dual() || heavy || f.says_truck) return Fit::sure;
   if (f.width < whole(5)) return Fit::no;
@@ -145,6 +157,7 @@ Fit fits_inch_cross_ply(const Facts& f) {
     return second == Second::series || second == Second::second_width ? Fit::likely : Fit::no;
   }
   if (f.shape != Shape::inch && f.shape != Shape::inch_crossed) return Fit::no;
+  if (slip_in_inches(f)) return Fit::no;
   if (f.motorcycle || f.says_truck || marked_light(f) || half_rim(f)) return Fit::no;
   if (f.says_car || f.low_section) return Fit::sure;
   if (f.width_decimals == 0 && f.construction != 'R') return Fit::no;
@@ -173,6 +186,8 @@ Fit fits_overall_diameter(const Facts& f) {
   }
   if (f.shape == Shape::outer_dashed) return f.second > f.rim ? Fit::sure : Fit::no;
   if (f.shape != Shape::outer_metric) return Fit::no;
+  // Such diameters end in 0 or 5 (common practice); 205/552R16 is 205/55 ZR16.
+  if (f.second % whole(5) != 0) return Fit::no;
   return f.second_number() > f.rim_code() * 25.4 ? Fit::sure : Fit::no;
 }
 

@@ -79,6 +79,7 @@ std::size_t find_quality_grades(const Text& text, std::size_t i, Span& value) {
 std::size_t find_date(const Text& text, std::size_t i, Span& value) {
   const Number number = integer_at(text, i);
   if (number.digits != 4 || is_word(text.at(number.end))) return nowhere;
+  if (i >= 2 && text.at(i - 1) == '/' && is_digit(text.at(i - 2))) return nowhere;  // 148/1451
   if ((text.at(number.end) == '.' || text.at(number.end) == ',') &&
       is_digit(text.at(number.end + 1))) {
     return nowhere;

@@ -63,6 +63,7 @@ class Reader {
   explicit Reader(const Text& seen) : text(seen) {}
   Outcome run();
   Reading reading() const { return put_into_words(text, tyre); }
+  const Tyre& read_tyre() const { return tyre; }
   std::string spelled() const { return canonical(text, tyre, family_row(tyre.family).family); }
   Trouble trouble(Outcome outcome) const;
 
@@ -169,7 +170,9 @@ class Reader {
     const char c = text.at(i);
     if (ply_rating_of(c) == 0) return false;
     const char next = text.at(i + 1);
-    if (is_word(next) && !(direct && is_digit(next))) return false;
+    // R16C94/93R; but the L of R16 L20/116R is a 1.
+    const bool glued_index = direct && c != 'L' && c != 'B' && service_stands_at(text, i + 1);
+    if (is_word(next) && !glued_index) return false;
     Facts& facts = tyre.facts;
     const Shape shape = facts.shape;
     const bool has_range = facts.prefix == 'L' || facts.prefix == 'S' || facts.light_truck ||
@@ -381,8 +384,19 @@ tl::expected<Reading, Trouble> read(std::string_view text) {
   }
   Reader reader(seen);
   const Reader::Outcome outcome = reader.run();
-  if (outcome != Reader::Outcome::read) return tl::unexpected(reader.trouble(outcome));
+  const bool done = outcome == Reader::Outcome::read;
+  if (auto slip = slip_in(seen, done ? &reader.read_tyre() : nullptr)) {
+    return tl::unexpected(std::move(*slip));
+  }
+  if (!done) return tl::unexpected(reader.trouble(outcome));
   return reader.reading();
+}
+
+bool reads(const Text& text, Tyre& out) {
+  Reader reader(text);
+  if (reader.run() != Reader::Outcome::read) return false;
+  out = reader.read_tyre();
+  return true;
 }
 
 std::string canonical_if_it_reads(std::string_view text) {

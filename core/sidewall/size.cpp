@@ -4,20 +4,62 @@
 namespace treadwater::sidewall {
 namespace {
 
-// A size may begin where a word begins, or at the first digit after letters.
+// Marks that people run together with the size after them; not TL, whose L may be a 1 (Tl25/80).
+bool is_word_before_a_size(const Text& text, std::size_t begin, std::size_t end) {
+  for (const std::string_view word : {"X", "TT", "RF", "REINF", "TUBELESS", "SIZE", "TYRE", "TIRE",
+                                      "FRONT", "REAR", "TYRES", "TIRES"}) {
+    if (end - begin == word.size() && text.starts(begin, word)) return true;
+  }
+  return false;
+}
+
+// After letters a size may begin only if they are a whole word of such marks, or of another script:
+// the 5/55 of 2O5/55 is no size. 2x205/55 R16 counts tyres.
+bool may_begin_after_letters(const Text& text, std::size_t i) {
+  std::size_t begin = i;
+  bool all_foreign = true;
+  while (begin > 0 && is_word(text.at(begin - 1))) {
+    --begin;
+    all_foreign = all_foreign && text.at(begin) == foreign;
+  }
+  if (all_foreign) return i - begin > 1;
+  const bool count = i - begin == 2 && is_digit(text.at(begin)) && text.at(begin + 1) == 'X';
+  return count || is_word_before_a_size(text, begin, i);
+}
+
+// A size may begin where a word begins.
 bool may_begin(const Text& text, std::size_t i) {
   const char c = text.at(i);
   const char before = i == 0 ? ' ' : text.at(i - 1);
   if (is_letter(c)) return !is_word(before);
   if (!is_digit(c) || is_digit(before)) return false;
+  if (is_word(before)) return may_begin_after_letters(text, i);
   const bool after_point = (before == '.' || before == ',') && i >= 2 && is_digit(text.at(i - 2));
   return !after_point;
+}
+
+// 165HR4O0, 175/70 5R 13: a letter after the rim that goes on to more digits, and is no mark.
+bool goes_on_in_letters(const Text& text, std::size_t end) {
+  const char c = text.at(end);
+  if (!is_letter(c) || is_letter(text.at(end + 1))) return false;
+  if (c == 'R' && is_digit(text.at(text.past_space(end + 1)))) return true;
+  if (!is_digit(text.at(end + 1))) return false;
+  return find_mark(text, end).end == nowhere && !service_stands_at(text, end + 1);
+}
+
+// R22.S, 22_5: what stands for the .5 of a truck's rim must not be passed over.
+bool a_half_follows(const Text& text, std::size_t end) {
+  const char c = text.at(end);
+  const char next = text.at(end + 1);
+  if (c == '_') return is_digit(next) && !service_stands_at(text, end + 1);
+  return (c == '.' || c == ',') && (is_digit(next) || (next == 'S' && !is_word(text.at(end + 2))));
 }
 
 bool ends_well(const Text& text, Shape shape, std::size_t end) {
   const char c = text.at(end);
   if (is_digit(c)) return service_stands_at(text, end);
-  if ((c == '.' || c == ',') && is_digit(text.at(end + 1))) return false;
+  if (goes_on_in_letters(text, end)) return false;
+  if (a_half_follows(text, end)) return false;
   const std::size_t unit = text.past_space(end);  // 90/88 Q 6PR and 105 H 475 kPa hold no size
   for (const std::string_view word : {"PR", "PLY", "KPA", "PSI", "BAR", "KG", "LB"}) {
     if (text.starts(unit, word)) return false;
@@ -153,7 +195,14 @@ bool goes_on_from_a_number(const Text& text, std::size_t i) {
   const std::size_t k = before(i);
   if (k == 0 || (text.at(k - 1) != '/' && text.at(k - 1) != 'X')) return false;
   const std::size_t number = before(k - 1);
-  if (number == 0 || !is_digit(text.at(number - 1))) return false;
+  if (number == 0) return false;
+  if (text.at(k - 1) == '/' && is_letter(text.at(number - 1))) {  // 6.4O/6.50-13
+    for (std::size_t w = number; w > 0 && is_word(text.at(w - 1)); --w) {
+      if (is_digit(text.at(w - 1))) return true;
+    }
+    return false;
+  }
+  if (!is_digit(text.at(number - 1))) return false;
   const bool count = text.at(k - 1) == 'X' && (number == 1 || text.at(number - 2) == ' ');
   return !count;
 }

@@ -66,6 +66,10 @@ char plain(std::uint32_t code) {
     case 0x0445U:
     case 0x0425U:
       return 'X';
+    case 0x00B7U:  // raised points
+    case 0x2219U:
+    case 0x22C5U:
+      return '.';
     case 0x2212U:
     case 0xFE63U:
       return '-';

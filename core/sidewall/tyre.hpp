@@ -4,6 +4,7 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 
 #include "core/sidewall/families.hpp"
 #include "core/sidewall/marks.hpp"
@@ -65,6 +66,13 @@ std::string canonical_size(const Tyre& tyre, Family family);
 
 // Puts what was found into words.
 Reading put_into_words(const Text& text, const Tyre& tyre);
+
+// Reads the text once; false if it cannot be read.
+bool reads(const Text& text, Tyre& out);
+
+// The question whether a letter was typed for a digit that looks like it, if changing one makes
+// sense of the text. `tyre` is what was read; null if the text could not be read.
+std::optional<Trouble> slip_in(const Text& text, const Tyre* tyre);
 
 // For suggestions: the canonical text of what can be read, nothing otherwise.
 std::string canonical_if_it_reads(std::string_view text);
