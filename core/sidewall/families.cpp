@@ -186,6 +186,7 @@ Fit fits_overall_diameter(const Facts& f) {
   }
   if (f.shape == Shape::outer_dashed) return f.second > f.rim ? Fit::sure : Fit::no;
   if (f.shape != Shape::outer_metric) return Fit::no;
+  if (f.width > whole(405)) return Fit::no;  // 500/525-16 is 5.00/5.25-16
   // Such diameters end in 0 or 5 (common practice); 205/552R16 is 205/55 ZR16.
   if (f.second % whole(5) != 0) return Fit::no;
   return f.second_number() > f.rim_code() * 25.4 ? Fit::sure : Fit::no;

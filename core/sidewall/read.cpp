@@ -51,7 +51,9 @@ std::size_t bare_index_end(const Text& text, std::size_t i) {
   return end;
 }
 
+// A decimal number is one token: the 91 of 0.91 m is no load index.
 std::size_t token_end(const Text& text, std::size_t i) {
+  if (const Number number = decimal_at(text, i); number.decimals > 0) i = number.end;
   while (is_word(text.at(i))) ++i;
   return i;
 }
@@ -238,7 +240,7 @@ class Reader {
       close_leftover();
       return i + 1;
     }
-    if (const Size other = find_size_at(text, i, true, nullptr); other.found()) {
+    if (const Size other = another_size_at(i); other.found()) {
       close_leftover();
       if (same_size(other)) {
         tyre.size_twice = true;
@@ -271,6 +273,15 @@ class Reader {
     const std::size_t end = token_end(text, i) > i ? token_end(text, i) : i + 1;
     leave_over(i, end < limit ? end : limit);
     return end;
+  }
+
+  // A sure one, or one spelled as loosely as the first: 205 55 R16 225 50 R16.
+  Size another_size_at(std::size_t i) const {
+    const Size sure = find_size_at(text, i, true, nullptr);
+    const Shape shape = tyre.size.shape;
+    if (sure.found() || (shape != Shape::loose && shape != Shape::compact)) return sure;
+    const Size loose = find_size_at(text, i, false, nullptr);
+    return loose.shape == shape ? loose : Size{};
   }
 
   bool same_size(const Size& other) const {
@@ -360,6 +371,20 @@ Trouble Reader::trouble(Outcome outcome) const {
   return trouble_without_size(text);
 }
 
+// A pair of tyres, a wheel or an inner tube.
+std::optional<Trouble> other_thing(const Text& text, Reader::Outcome outcome, const Tyre& tyre) {
+  const bool done = outcome == Reader::Outcome::read;
+  if (outcome == Reader::Outcome::two_sizes) return std::nullopt;
+  if (auto pair = second_tyre_in(text, done ? &tyre : nullptr)) return pair;
+  if (!done) {
+    auto wheel = wheel_in(text);
+    return wheel ? wheel : tube_in(text);
+  }
+  // A tyre sold with its tube has a service description or a ply rating.
+  if (tyre.facts.has_service() || tyre.facts.ply != 0) return std::nullopt;
+  return tube_in(text);
+}
+
 }  // namespace
 
 tl::expected<Reading, Trouble> read(std::string_view text) {
@@ -385,6 +410,9 @@ tl::expected<Reading, Trouble> read(std::string_view text) {
   Reader reader(seen);
   const Reader::Outcome outcome = reader.run();
   const bool done = outcome == Reader::Outcome::read;
+  if (auto other = other_thing(seen, outcome, reader.read_tyre())) {
+    return tl::unexpected(std::move(*other));
+  }
   if (auto slip = slip_in(seen, done ? &reader.read_tyre() : nullptr)) {
     return tl::unexpected(std::move(*slip));
   }

@@ -64,6 +64,7 @@ bool ends_well(const Text& text, Shape shape, std::size_t end) {
   for (const std::string_view word : {"PR", "PLY", "KPA", "PSI", "BAR", "KG", "LB"}) {
     if (text.starts(unit, word)) return false;
   }
+  if (shape == Shape::outer_in_crossed && is_letter(text.at(end))) return false;  // 15x4T
   if (shape == Shape::outer_mm_crossed || shape == Shape::outer_in_crossed) {
     const std::size_t k = text.past_space(end);
     const char next = text.at(k);

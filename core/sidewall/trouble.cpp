@@ -143,6 +143,23 @@ Trouble rim_trouble(const Text& text, const Miss& miss) {
               canonical_if_it_reads(with_number(text, miss, "16")));
 }
 
+// 520-13 is most likely 5.20-13, and 500/525-16 5.00/5.25-16.
+std::string with_points(const Text& text, std::size_t begin, std::size_t end) {
+  std::string out;
+  for (std::size_t k = begin; k < end;) {
+    const Number number = integer_at(text, k);
+    if (number.end == nowhere) {
+      out.push_back(text.at(k++));
+      continue;
+    }
+    for (; k < number.end; ++k) {
+      if (number.digits >= 3 && k + 2 == number.end) out.push_back('.');
+      out.push_back(text.at(k));
+    }
+  }
+  return out;
+}
+
 }  // namespace
 
 Trouble trouble_without_size(const Text& text) {
@@ -187,11 +204,7 @@ Trouble trouble_without_size(const Text& text) {
 }
 
 Trouble trouble_no_family(const Text& text, std::size_t begin, std::size_t end) {
-  std::string pointed;  // 520-13 is most likely 5.20-13
-  for (std::size_t k = begin; k < end; ++k) {
-    pointed.push_back(text.at(k));
-    if (k == begin) pointed.push_back('.');
-  }
+  const std::string pointed = with_points(text, begin, end);
   return make("no_such_family", text.byte(begin),
               say("The size # is spelled like one, but no car, truck or motor-cycle tyre goes by "
                   "these numbers and marks together. Farm and works tyres are not read.",
