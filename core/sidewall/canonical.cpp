@@ -9,6 +9,8 @@ constexpr Element same_as(Element element) {
   switch (element) {
     case Element::width_3:
       return Element::width_mm;
+    case Element::width_hundredths:
+      return Element::width_in;
     case Element::series_2:
       return Element::series;
     default:

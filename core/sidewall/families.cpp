@@ -11,8 +11,10 @@ constexpr ShapeRow shapes[] = {
     {Shape::metric_rim_mm, Shape::metric_rim_mm, true,
      pattern("{width_mm}/{series} {build}{rim_mm}")},
     {Shape::no_series, Shape::no_series, true, pattern("{width_mm}{stray?} {build}{rim}")},
+    {Shape::no_series_crossed, Shape::no_series_crossed, false, pattern("{width_mm}{cross}{rim}")},
     {Shape::no_series_rim_mm, Shape::no_series_rim_mm, true, pattern("{width_mm} {build}{rim_mm}")},
     {Shape::crossed_rim_mm, Shape::crossed_rim_mm, false, pattern("{width_mm}{cross}{rim_mm}")},
+    {Shape::crossed_rim_cm, Shape::crossed_rim_cm, false, pattern("{width_cm}{cross}{rim_mm}")},
     {Shape::outer_metric, Shape::outer_metric, true, pattern("{width_mm}/{outer_mm} {build}{rim}")},
     {Shape::outer_dashed, Shape::outer_dashed, true,
      pattern("{width_mm}-{outer_mm} {build}{rim_mm}")},
@@ -20,8 +22,14 @@ constexpr ShapeRow shapes[] = {
      pattern("{prefix?}{outer_in}X{width_in} {build}{rim}")},
     {Shape::flotation_slash, Shape::flotation, true,
      pattern("{prefix?}{outer_in}/{width_in} {build}{rim}")},
+    {Shape::flotation_slashes, Shape::flotation_slashes, false,
+     pattern("{outer_in}/{width_in}/{rim}")},
     {Shape::inch, Shape::inch, true, pattern("{width_in}{low_section?} {build}{rim}")},
+    {Shape::inch_pointless, Shape::inch, false,
+     pattern("{width_hundredths}{low_section?} {build}{rim}")},
     {Shape::inch_crossed, Shape::inch_crossed, false, pattern("{width_in}{cross}{rim}")},
+    {Shape::inch_pointless_crossed, Shape::inch_crossed, false,
+     pattern("{width_hundredths}{cross}{rim}")},
     {Shape::inch_fraction, Shape::inch_fraction, true, pattern("{width_frac} {build}{rim}")},
     {Shape::inch_slash, Shape::inch_slash, true, pattern("{width_dec}/{second_in} {build}{rim}")},
     {Shape::us_letter, Shape::us_letter, true,
@@ -65,8 +73,12 @@ constexpr bool cross_ply(const Facts& f) {
          f.construction == 0;
 }
 
+constexpr bool without_series(const Facts& f) {
+  return f.shape == Shape::no_series || f.shape == Shape::no_series_crossed;
+}
+
 Fit fits_metric_car(const Facts& f) {
-  if (!metric_shape(f)) return Fit::no;
+  if (!metric_shape(f) || is_farm_size(f)) return Fit::no;
   if (f.prefix == 'H') return Fit::sure;
   if (f.prefix != 0 || marked_light(f) || f.motorcycle) return Fit::no;
   if (f.says_car) return Fit::sure;
@@ -77,13 +89,18 @@ Fit fits_metric_car(const Facts& f) {
   return cycle_size ? Fit::possible : Fit::likely;
 }
 
-// The least rim of a metric car or van tyre without a series (125-8): common practice. Under it the
-// 205/S5 of a slip would be a size.
+// Metric car and van tyres without a series, from 125-8 to 225 R16: common practice. Under that rim
+// the 205/S5 of a slip would be a size; above that width 300-18 is 3.00-18.
 constexpr std::int32_t least_rim_without_series = whole(8);
+constexpr std::int32_t widest_without_series = whole(245);
+constexpr bool series_may_be_missing(const Facts& f) {
+  if (f.shape == Shape::no_series_crossed && (f.rim < whole(10) || f.rim > whole(20))) return false;
+  return f.width >= whole(105) && f.width <= widest_without_series &&
+         f.rim >= least_rim_without_series;
+}
 
 Fit fits_no_series(const Facts& f) {
-  if (f.shape != Shape::no_series || f.width < whole(105) || f.width > whole(345)) return Fit::no;
-  if (f.rim < least_rim_without_series) return Fit::no;
+  if (!without_series(f) || !series_may_be_missing(f)) return Fit::no;
   if (marked_light(f)) return Fit::no;
   return Fit::likely;
 }
@@ -98,16 +115,19 @@ Fit fits_lt_metric(const Facts& f) {
 }
 
 Fit fits_flotation(const Facts& f) {
-  if (f.shape != Shape::flotation && f.shape != Shape::flotation_slash) return Fit::no;
+  const bool slashes = f.shape == Shape::flotation_slashes;
+  if (f.shape != Shape::flotation && f.shape != Shape::flotation_slash && !slashes) return Fit::no;
+  if (slashes && f.second < whole(32)) return Fit::no;  // 28/10/15 is a day
   if (f.prefix != 0 && f.prefix != 'L') return Fit::no;
   if (f.second <= f.width || f.second <= f.rim) return Fit::no;
   return f.light_truck || f.prefix == 'L' ? Fit::sure : Fit::likely;
 }
 
 Fit fits_commercial(const Facts& f) {
-  if (!metric_shape(f) && f.shape != Shape::no_series) return Fit::no;
-  if (f.prefix != 0 || f.light_truck) return Fit::no;
-  if (f.shape == Shape::no_series && f.rim < least_rim_without_series) return Fit::no;
+  if (!metric_shape(f) && !without_series(f)) return Fit::no;
+  if (f.prefix != 0) return Fit::no;
+  if (without_series(f) && !series_may_be_missing(f)) return Fit::no;
+  if (f.light_truck) return without_series(f) ? Fit::sure : Fit::no;  // 155 R13 LT
   if (f.commercial || f.camper) return Fit::sure;
   if (!f.is_dual() || f.motorcycle || f.service.load_index > 121 || half_rim(f)) return Fit::no;
   return Fit::sure;
@@ -120,7 +140,8 @@ constexpr bool slip_in_inches(const Facts& f) {
 }
 
 Fit fits_truck_inch(const Facts& f) {
-  if (f.shape != Shape::inch || f.motorcycle || f.says_car || slip_in_inches(f)) return Fit::no;
+  if (f.shape != Shape::inch || f.motorcycle || f.says_car) return Fit::no;
+  if (slip_in_inches(f) || is_farm_size(f)) return Fit::no;
   const bool heavy = (f.ply >= 8 || f.load_range >= 'D') && f.rim >= whole(13);
   if (half_rim(f) || marked_light(f) || f.is_dual() || heavy || f.says_truck) return Fit::sure;
   if (f.width < whole(5)) return Fit::no;
@@ -157,7 +178,7 @@ Fit fits_inch_cross_ply(const Facts& f) {
     return second == Second::series || second == Second::second_width ? Fit::likely : Fit::no;
   }
   if (f.shape != Shape::inch && f.shape != Shape::inch_crossed) return Fit::no;
-  if (slip_in_inches(f)) return Fit::no;
+  if (slip_in_inches(f) || is_farm_size(f)) return Fit::no;
   if (f.motorcycle || f.says_truck || marked_light(f) || half_rim(f)) return Fit::no;
   if (f.says_car || f.low_section) return Fit::sure;
   if (f.width_decimals == 0 && f.construction != 'R') return Fit::no;
@@ -174,7 +195,7 @@ Fit fits_us_letter(const Facts& f) {
 
 Fit fits_millimetre_rim(const Facts& f) {
   if (f.shape != Shape::metric_rim_mm && f.shape != Shape::no_series_rim_mm &&
-      f.shape != Shape::crossed_rim_mm) {
+      f.shape != Shape::crossed_rim_mm && f.shape != Shape::crossed_rim_cm) {
     return Fit::no;
   }
   return f.width >= whole(105) && f.width <= whole(305) ? Fit::sure : Fit::no;
@@ -217,6 +238,7 @@ Fit fits_motorcycle_metric(const Facts& f) {
   if (!metric_shape(f) || f.prefix != 0 || marked_light(f) || f.says_car || f.says_truck) {
     return Fit::no;
   }
+  if (is_farm_size(f)) return Fit::no;
   if (f.width > whole(330)) return Fit::no;
   if (f.motorcycle) return Fit::sure;
   if (f.is_dual()) return Fit::no;
@@ -351,6 +373,22 @@ constexpr FamilyRow families[family_count] = {
 const ShapeRow& shape_row(Shape shape) { return shapes[static_cast<std::size_t>(shape)]; }
 
 const FamilyRow& family_row(std::size_t i) { return families[i]; }
+
+// Common practice. In inches a farm tyre's width has one decimal (11.2-28, 13.6-28, 16.9-34) where
+// a truck's on a whole rim has two or none; x.5 is shared up to rim 20 (10.5-20, 14.5-20). A metric
+// one stands over a metre high on a whole rim of 24 and more (320/85 R24); no road tyre does.
+bool is_farm_size(const Facts& f) {
+  if (f.rim % whole(1) != 0) return false;
+  if (f.shape == Shape::inch) {
+    const std::int32_t tenths = f.width % whole(1);
+    const bool shared = tenths == 0 || tenths == whole(1) / 2;
+    return f.width_decimals == 1 && f.width >= whole(8) &&
+           f.rim >= (shared ? whole(24) : whole(16));
+  }
+  if (!metric_shape(f) || f.prefix != 0 || marked_light(f) || f.rim < whole(24)) return false;
+  const double height = f.width_number() * f.series / whole(100);
+  return f.rim_code() * 25.4 + 2.0 * height > 1000.0;
+}
 
 // Trade tables of equivalents: MH 80, MJ 90, MM 100, MN 110, MR 120, MT 130, MU 140, MV 150; ML
 // and MN from memory. MP is left out: its rows do not agree with its series.

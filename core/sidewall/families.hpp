@@ -19,26 +19,31 @@
 namespace treadwater::sidewall {
 
 enum class Shape : std::uint8_t {
-  metric,             // 205/55 R16
-  metric_rim_mm,      // 190/65 HR390
-  no_series,          // 165 SR13
-  no_series_rim_mm,   // 165 HR400
-  crossed_rim_mm,     // 165x400
-  outer_metric,       // 200/580 R15
-  outer_dashed,       // 195-620 R420
-  flotation,          // 31x10.50 R15
-  flotation_slash,    // 31/10.50 R15
-  inch,               // 5.60-15
-  inch_crossed,       // 3.50x19
-  inch_fraction,      // 2 1/4-17
-  inch_slash,         // 9.2/20.0-13
-  us_letter,          // FR78-15
-  us_letter_crossed,  // F70x14
-  cycle_letter,       // MT90 B16
-  outer_mm_crossed,   // 815x105
-  outer_in_crossed,   // 30x3 1/2
-  loose,              // 205 55 R16
-  compact,            // 2055516
+  metric,                  // 205/55 R16
+  metric_rim_mm,           // 190/65 HR390
+  no_series,               // 165 SR13
+  no_series_crossed,       // 165x13
+  no_series_rim_mm,        // 165 HR400
+  crossed_rim_mm,          // 165x400
+  crossed_rim_cm,          // 17x400
+  outer_metric,            // 200/580 R15
+  outer_dashed,            // 195-620 R420
+  flotation,               // 31x10.50 R15
+  flotation_slash,         // 31/10.50 R15
+  flotation_slashes,       // 32/10/15
+  inch,                    // 5.60-15
+  inch_pointless,          // 825-20
+  inch_crossed,            // 3.50x19
+  inch_pointless_crossed,  // 600x16
+  inch_fraction,           // 2 1/4-17
+  inch_slash,              // 9.2/20.0-13
+  us_letter,               // FR78-15
+  us_letter_crossed,       // F70x14
+  cycle_letter,            // MT90 B16
+  outer_mm_crossed,        // 815x105
+  outer_in_crossed,        // 30x3 1/2
+  loose,                   // 205 55 R16
+  compact,                 // 2055516
   count
 };
 
@@ -97,6 +102,9 @@ const FamilyRow& family_row(std::size_t i);
 
 // Nominal section width of a motor-cycle letter, mm; 0 where the tables disagree.
 int cycle_letter_width(char letter);
+
+// A tyre of farm or works machines, which are not read.
+bool is_farm_size(const Facts& facts);
 
 // What the number after the slash means in a size such as 9.2/20.0-13.
 enum class Second : std::uint8_t { series, outer_in, outer_cm, second_width };

@@ -171,7 +171,8 @@ Attempt read_stray(const Text& text, std::size_t i, Hit& hit) {
     const bool spelled =
         is_construction(text.at(letter)) ||
         (is_size_speed(text.at(letter)) && is_construction(text.at(text.past_space(letter + 1))));
-    if (!spelled) return failed(text, i);
+    const Number rim = integer_at(text, letter);  // 185/60x13; a single digit counts tyres
+    if (!spelled && (c != 'X' || rim.digits != 2)) return failed(text, i);
   }
   hit.dirty = true;
   return {i + 1, Why::other};
@@ -231,6 +232,17 @@ Attempt read(const Text& text, std::size_t i, const Step& step, int attempt, Hit
       const int most = step.element == Element::width_dec ? 40 : 24;
       return within(text, i, n, scaled(3) / 2, scaled(most), hit);
     }
+    case Element::width_hundredths: {
+      const Number n = integer_at(text, i);
+      if (n.end == nowhere || n.whole() % 5 != 0) return failed(text, i);
+      const Attempt got = within(text, i, n, scaled(250), scaled(1400), hit);
+      hit.scaled /= 100;
+      hit.decimals = 2;
+      hit.dirty = true;
+      return got;
+    }
+    case Element::width_cm:
+      return within(text, i, integer_at(text, i), scaled(12), scaled(25), hit);
     case Element::width_frac: {
       const Number n = fraction_at(text, i);
       if (n.decimals > 2 && !n.fraction) return {nowhere, Why::other};
@@ -242,7 +254,7 @@ Attempt read(const Text& text, std::size_t i, const Step& step, int attempt, Hit
       return within(text, i, n, scaled(1), scaled(120), hit);
     }
     case Element::low_section:
-      return read_letter(text, i, "L", hit);
+      return read_letter(text, i, "LM", hit);
     case Element::build:
       return read_build(text, i, hit);
     case Element::cross:
@@ -363,6 +375,7 @@ void write(const Pattern& pattern, const Hits& hits, Line& out) {
           out.add(hit.letter);
         break;
       case Element::width_in:
+      case Element::width_hundredths:
         out.add_scaled(hit.scaled, hit.decimals == 0 ? 0 : 2);
         break;
       case Element::width_dec:
@@ -376,6 +389,7 @@ void write(const Pattern& pattern, const Hits& hits, Line& out) {
         out.add_fraction(hit.scaled);
         break;
       case Element::width_mm:
+      case Element::width_cm:
       case Element::width_3:
       case Element::series:
       case Element::series_2:

@@ -18,29 +18,31 @@
 namespace treadwater::sidewall {
 
 enum class Element : std::uint8_t {
-  literal,       // one character, as in the pattern
-  prefix,        // HL, P, LT, ST, T
-  width_mm,      // 60..800
-  width_3,       // the first three digits of a run such as 2055516
-  series,        // 20..105
-  series_2,      // the next two of such a run
-  outer_mm,      // 201..1200, overall diameter in mm
-  outer_in,      // 10..60, overall diameter in inches
-  width_in,      // 1.5..24, inches
-  width_dec,     // 1.5..40, written with the decimals it came with: 9.2, 4.80
-  width_frac,    // 1.5..8, inches, with a fraction
-  second_in,     // 1..120, what follows a slash after an inch width: decided later
-  low_section,   // L after an inch width
-  build,         // R, RF, ZR, ZRF, HR, D, B, -, -V, V, SR ...
-  cross,         // x between an inch width and its rim
-  rim,           // code 4..32, .5 and the like allowed
-  rim_mm,        // 315..560 mm
-  on_cycle,      // M/C before the rim
-  stray,         // a slash, point, dash or x in no pattern, before the construction letter
-  gap,           // what people write for the slash: space, dash, point, x
-  load_letter,   // A..N: US load letter
-  us_build,      // R or B after the US letter
-  cycle_letter,  // H, J, L, M, N, P, R, T, U, V after M
+  literal,           // one character, as in the pattern
+  prefix,            // HL, P, LT, ST, T
+  width_mm,          // 60..800
+  width_3,           // the first three digits of a run such as 2055516
+  series,            // 20..105
+  series_2,          // the next two of such a run
+  outer_mm,          // 201..1200, overall diameter in mm
+  outer_in,          // 10..60, overall diameter in inches
+  width_in,          // 1.5..24, inches
+  width_dec,         // 1.5..40, written with the decimals it came with: 9.2, 4.80
+  width_hundredths,  // 250..1400, a width in inches without its point: 825
+  width_cm,          // 12..25, a width in centimetres
+  width_frac,        // 1.5..8, inches, with a fraction
+  second_in,         // 1..120, what follows a slash after an inch width: decided later
+  low_section,       // L or M after an inch width
+  build,             // R, RF, ZR, ZRF, HR, D, B, -, -V, V, SR ...
+  cross,             // x between an inch width and its rim
+  rim,               // code 4..32, .5 and the like allowed
+  rim_mm,            // 315..560 mm
+  on_cycle,          // M/C before the rim
+  stray,             // a slash, point, dash or x in no pattern, before the construction letter
+  gap,               // what people write for the slash: space, dash, point, x
+  load_letter,       // A..N: US load letter
+  us_build,          // R or B after the US letter
+  cycle_letter,      // H, J, L, M, N, P, R, T, U, V after M
 };
 
 struct Step {
@@ -85,6 +87,8 @@ constexpr Element element_named(std::string_view name) {
       {"outer_mm", Element::outer_mm},
       {"outer_in", Element::outer_in},
       {"width_in", Element::width_in},
+      {"width_hundredths", Element::width_hundredths},
+      {"width_cm", Element::width_cm},
       {"width_frac", Element::width_frac},
       {"second_in", Element::second_in},
       {"low_section", Element::low_section},
@@ -119,7 +123,7 @@ constexpr FirstCharacters first_of(const Step& step) {
     case Element::prefix:
       return bits_of("HPLST");
     case Element::low_section:
-      return bit_of('L');
+      return bits_of("LM");
     case Element::load_letter:
       return bits_of("ABCDEFGHJKLMN");
     case Element::us_build:

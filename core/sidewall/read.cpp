@@ -187,8 +187,8 @@ class Reader {
       return true;
     }
     const bool may_be_commercial = shape == Shape::metric || shape == Shape::no_series ||
-                                   shape == Shape::inch || shape == Shape::loose ||
-                                   shape == Shape::compact;
+                                   shape == Shape::no_series_crossed || shape == Shape::inch ||
+                                   shape == Shape::loose || shape == Shape::compact;
     if (c != 'C' || !may_be_commercial || facts.commercial) return false;
     facts.commercial = true;
     tyre.commercial_mark = {i, i + 1};

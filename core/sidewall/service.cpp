@@ -45,10 +45,15 @@ ServiceRead read_service(const Text& text, std::size_t i) {
     }
   }
 
-  const std::size_t letter = text.past_space(k);
+  std::size_t letter = text.past_space(k);
+  out.touching = letter == k;
+  const bool opens = text.at(letter) == '(' || text.at(letter) == '[';
+  if (opens && !service.bracketed) {  // 94(Y)
+    service.bracketed = true;
+    letter = text.past_space(letter + 1);
+  }
   const char c = text.at(letter);
   if (!is_letter(c)) return out;
-  out.touching = letter == k;
   std::size_t end = letter + 1;
   char symbol[2] = {c, 0};
   std::size_t length = 1;

@@ -64,7 +64,8 @@ bool ends_well(const Text& text, Shape shape, std::size_t end) {
   for (const std::string_view word : {"PR", "PLY", "KPA", "PSI", "BAR", "KG", "LB"}) {
     if (text.starts(unit, word)) return false;
   }
-  if (shape == Shape::outer_in_crossed && is_letter(text.at(end))) return false;  // 15x4T
+  const bool only_an_x = shape == Shape::outer_in_crossed || shape == Shape::inch_pointless_crossed;
+  if (only_an_x && is_letter(text.at(end))) return false;  // 15x4T, 815x10S
   if (shape == Shape::outer_mm_crossed || shape == Shape::outer_in_crossed) {
     const std::size_t k = text.past_space(end);
     const char next = text.at(k);
@@ -88,7 +89,9 @@ const Hit* find_hit(const Size& size, Element element) {
 
 Facts facts_of(const Size& size) {
   Facts facts;
-  facts.shape = size.shape;
+  const bool pointless =
+      size.shape == Shape::inch_pointless || size.shape == Shape::inch_pointless_crossed;
+  facts.shape = pointless ? shape_row(size.shape).canonical : size.shape;
   char us_build = 0;
   const Pattern& pattern = shape_row(size.shape).pattern;
   for (std::size_t i = 0; i < pattern.size; ++i) {
@@ -103,8 +106,12 @@ Facts facts_of(const Size& size) {
       case Element::width_in:
       case Element::width_dec:
       case Element::width_frac:
+      case Element::width_hundredths:
         facts.width = hit.scaled;
         facts.width_decimals = hit.decimals;
+        break;
+      case Element::width_cm:
+        facts.width = hit.scaled * 10;
         break;
       case Element::series:
       case Element::series_2:

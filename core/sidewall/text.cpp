@@ -33,6 +33,12 @@ Rune rune_at(std::string_view s, std::size_t i) {
   return {a, 1, false};
 }
 
+// Arrows, triangles, stars: the triangle after the date code of the 1990s.
+constexpr bool is_symbol(std::uint32_t code) {
+  return (code >= 0x2190U && code <= 0x21FFU) || (code >= 0x25A0U && code <= 0x27BFU) ||
+         (code >= 0x2B00U && code <= 0x2BFFU);
+}
+
 constexpr char nothing = '\x05';  // drawn as nothing: dropped
 
 char plain(std::uint32_t code) {
@@ -88,7 +94,7 @@ char plain(std::uint32_t code) {
     case 0xFE0FU:
       return nothing;
     default:
-      return foreign;
+      return is_symbol(code) ? ' ' : foreign;
   }
 }
 

@@ -17,9 +17,18 @@ std::string word_at(const Text& text, std::size_t i) {
   return text.quote(i, end);
 }
 
+// The 20 of 825-20: completed it would be plainly another tyre.
+bool is_rest_of_a_word(const Text& text, std::size_t i) {
+  for (; i > 0 && text.at(i - 1) != ' '; --i) {
+    if (is_digit(text.at(i - 1))) return true;
+  }
+  return false;
+}
+
 // The size so far, up to the element that failed, with `rest` in place of what follows.
 std::string completed(const Text& text, const Miss& miss, std::string_view rest) {
   std::string out;
+  if (is_rest_of_a_word(text, miss.begin)) return out;
   for (std::size_t k = miss.begin; k < miss.position; ++k) out.push_back(text.at(k));
   while (!out.empty() && out.back() == ' ') out.pop_back();
   out += rest;
@@ -112,6 +121,36 @@ Trouble series_trouble(const Text& text, const Miss& miss) {
               canonical_if_it_reads(with_number(text, miss, "55")));
 }
 
+Trouble farm_trouble(const Text& text, std::size_t begin, std::size_t end) {
+  return make("farm_tyre", text.byte(begin),
+              say("# is the size of a farm or works tyre, and those are not read: only tyres of "
+                  "cars, vans, trucks and motorcycles.",
+                  {text.quote(begin, end)}),
+              "");
+}
+
+// Rims over 32 are a farm tractor's: 16.9R34, 480/70R34 (common practice).
+bool is_farm_rim(const Miss& miss, const Number& rim) {
+  if (rim.digits != 2 || rim.whole() < 33 || rim.whole() > 54) return false;
+  Size size;
+  size.shape = static_cast<Shape>(miss.shape);
+  size.hits = miss.hits;
+  const Facts facts = facts_of(size);
+  if (size.shape == Shape::metric) return facts.width >= 230 * number_scale;
+  return size.shape == Shape::inch && facts.width >= 7 * number_scale;
+}
+
+bool is_farm_size_at(const Text& text, std::size_t begin, std::size_t end) {
+  Size size;
+  for (const Shape shape : {Shape::inch, Shape::metric}) {
+    size.shape = shape;
+    size.hits = {};
+    const std::size_t got = match(text, shape_row(shape).pattern, begin, size.hits, nullptr, 0);
+    if (got == end && is_farm_size(facts_of(size))) return true;
+  }
+  return false;
+}
+
 Trouble rim_trouble(const Text& text, const Miss& miss) {
   const Number number = integer_at(text, miss.position);
   const std::string so_far = text.quote(miss.begin, miss.position);
@@ -136,6 +175,7 @@ Trouble rim_trouble(const Text& text, const Miss& miss) {
                     "22.5.",
                     {text.quote(miss.position, number.end)}),
                 canonical_if_it_reads(with_number(text, miss, "16")));
+  if (is_farm_rim(miss, number)) return farm_trouble(text, miss.begin, number.end);
   return make("rim_out_of_range", text.byte(miss.position),
               say("The rim diameter reads #: a rim has a code from 4 to 32, or 315 to 560 in "
                   "millimetres.",
@@ -204,6 +244,7 @@ Trouble trouble_without_size(const Text& text) {
 }
 
 Trouble trouble_no_family(const Text& text, std::size_t begin, std::size_t end) {
+  if (is_farm_size_at(text, begin, end)) return farm_trouble(text, begin, end);
   const std::string pointed = with_points(text, begin, end);
   return make("no_such_family", text.byte(begin),
               say("The size # is spelled like one, but no car, truck or motor-cycle tyre goes by "

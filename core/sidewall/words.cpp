@@ -17,8 +17,11 @@ bool width_in_inches(Shape shape) {
   switch (shape) {
     case Shape::flotation:
     case Shape::flotation_slash:
+    case Shape::flotation_slashes:
     case Shape::inch:
+    case Shape::inch_pointless:
     case Shape::inch_crossed:
+    case Shape::inch_pointless_crossed:
     case Shape::inch_fraction:
     case Shape::inch_slash:
     case Shape::outer_in_crossed:

@@ -111,9 +111,14 @@ struct Parts : Gathered {
         case Element::width_in:
         case Element::width_dec:
         case Element::width_frac:
+        case Element::width_hundredths:
           part({hit.begin, hit.end}, "section_width",
                length_words(Phrase("Section width #"), hit.scaled,
                             inch && second_meaning() != Second::outer_cm));
+          break;
+        case Element::width_cm:
+          part({hit.begin, hit.end}, "section_width",
+               length_words(Phrase("Section width #"), hit.scaled * 10, false));
           break;
         case Element::series:
         case Element::series_2:
@@ -131,7 +136,9 @@ struct Parts : Gathered {
                length_words(Phrase("Overall diameter #"), hit.scaled, true));
           break;
         case Element::low_section:
-          plain_part({hit.begin, hit.end}, "low_section", Phrase("Low section height for its day"));
+          plain_part({hit.begin, hit.end}, "low_section",
+                     hit.letter == 'M' ? Phrase("The maker's letter for the shape of the section")
+                                       : Phrase("Low section height for its day"));
           break;
         case Element::build:
           build_parts(hit);

@@ -71,7 +71,11 @@ struct Sentences : Gathered {
     if (reading.construction) return;
     if (reading.family == Family::beaded_edge) {
       unsaid(Phrase("The construction is not marked."));
-    } else if (facts.construction == '-' || facts.construction == 'X') {
+    } else if (facts.construction == 'X') {
+      unsaid(
+          Phrase("The x does not settle the construction: sizes of this kind were written so for "
+                 "radial and cross-ply tyres. Look for RADIAL on the tyre."));
+    } else if (facts.construction == '-') {
       unsaid(
           Phrase("The dash does not settle the construction: sizes of this kind were written so "
                  "for radial and cross-ply tyres. Look for RADIAL on the tyre."));
@@ -148,6 +152,14 @@ struct Sentences : Gathered {
   }
 
   void assumed_measures() {
+    if (tyre.size.shape == Shape::crossed_rim_cm) {
+      assumed(Phrase("The number before the x was read as a section width in centimetres."));
+    }
+    if (tyre.size.shape == Shape::flotation_slashes) {
+      assumed(
+          Phrase("Three numbers with slashes were read as overall diameter, section width and rim, "
+                 "all in inches."));
+    }
     if (reading.family == Family::metric_no_series ||
         (reading.family == Family::commercial && !reading.aspect_percent)) {
       reading.aspect_percent = 82.0;
@@ -161,7 +173,7 @@ struct Sentences : Gathered {
           Phrase("The dash before the rim was read as cross-ply, as it is moulded; if the tyre "
                  "says RADIAL, write R."));
     }
-    if (reading.family == Family::commercial && !reading.commercial) {
+    if (reading.family == Family::commercial && !reading.commercial && !reading.light_truck) {
       assumed(
           Phrase("Two load indices belong to a commercial tyre; the C or LT is not in the text."));
     }

@@ -8,7 +8,8 @@ namespace {
 
 bool rim_in_millimetres(Shape shape) {
   return shape == Shape::metric_rim_mm || shape == Shape::no_series_rim_mm ||
-         shape == Shape::crossed_rim_mm || shape == Shape::outer_dashed;
+         shape == Shape::crossed_rim_mm || shape == Shape::crossed_rim_cm ||
+         shape == Shape::outer_dashed;
 }
 
 ServiceDescription description(const Service& service) {
@@ -94,11 +95,13 @@ struct Values : Gathered {
   // sizes in centimetres, a dash was put for radials too: it says nothing.
   void settle_construction() {
     const Shape shape = tyre.size.shape;
-    if (facts.construction == 0 && width_in_inches(shape) && shape != Shape::outer_in_crossed) {
+    if (facts.construction == 0 && width_in_inches(shape) && shape != Shape::outer_in_crossed &&
+        shape != Shape::flotation_slashes) {
       reading.construction = Construction::cross_ply;
     }
     const bool says_nothing = shape == Shape::metric_rim_mm || shape == Shape::no_series_rim_mm ||
-                              shape == Shape::crossed_rim_mm || shape == Shape::outer_metric ||
+                              shape == Shape::crossed_rim_mm || shape == Shape::crossed_rim_cm ||
+                              shape == Shape::no_series_crossed || shape == Shape::outer_metric ||
                               second_meaning() == Second::outer_cm;
     if (says_nothing && (facts.construction == '-' || facts.construction == 'X')) {
       reading.construction.reset();

@@ -157,7 +157,7 @@ TEST_CASE("what cannot be read is told with a place, a reason and a way on") {
       {"205/55 R1", "rim_incomplete", 8, "205/55 R16"},
       {"205/55 R99", "rim_out_of_range", 8, "205/55 R16"},
       {"9999/55 R16", "width_out_of_range", 0, "205/55 R16"},
-      {"520-13", "no_such_family", 0, "5.20-13"},
+      {"521-13", "no_such_family", 0, "5.21-13"},
       {"195/45R16 84V   205/45R16 87V", "two_sizes", 16, "195/45 R16"},
   };
   for (const Row& row : rows) {
