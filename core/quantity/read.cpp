@@ -35,13 +35,31 @@ constexpr Unit units[] = {
     {"kgs", Dimension::mass, 1.0},
     {"kilo", Dimension::mass, 1.0},
     {"kilos", Dimension::mass, 1.0},
+    {"kilogram", Dimension::mass, 1.0},
+    {"kilograms", Dimension::mass, 1.0},
     {"t", Dimension::mass, 1000.0},
+    {"tonne", Dimension::mass, 1000.0},
+    {"tonnes", Dimension::mass, 1000.0},
     {"lb", Dimension::mass, exact::kilograms_per_pound},
     {"lbs", Dimension::mass, exact::kilograms_per_pound},
+    {"pound", Dimension::mass, exact::kilograms_per_pound},
+    {"pounds", Dimension::mass, exact::kilograms_per_pound},
     {"cwt", Dimension::mass, 112.0 * exact::kilograms_per_pound},
     {"mm", Dimension::length, 0.001},
+    {"millimetre", Dimension::length, 0.001},
+    {"millimetres", Dimension::length, 0.001},
+    {"millimeter", Dimension::length, 0.001},
+    {"millimeters", Dimension::length, 0.001},
     {"cm", Dimension::length, 0.01},
+    {"centimetre", Dimension::length, 0.01},
+    {"centimetres", Dimension::length, 0.01},
+    {"centimeter", Dimension::length, 0.01},
+    {"centimeters", Dimension::length, 0.01},
     {"m", Dimension::length, 1.0},
+    {"metre", Dimension::length, 1.0},
+    {"metres", Dimension::length, 1.0},
+    {"meter", Dimension::length, 1.0},
+    {"meters", Dimension::length, 1.0},
     {"in", Dimension::length, exact::metres_per_inch},
     {"inch", Dimension::length, exact::metres_per_inch},
     {"inches", Dimension::length, exact::metres_per_inch},
@@ -52,9 +70,18 @@ constexpr Unit units[] = {
     {"/32nds", Dimension::length, exact::metres_per_inch / 32.0},
     {"32nds", Dimension::length, exact::metres_per_inch / 32.0},
     {"ft", Dimension::length, exact::metres_per_foot},
+    {"foot", Dimension::length, exact::metres_per_foot},
+    {"feet", Dimension::length, exact::metres_per_foot},
     {"yd", Dimension::length, 3.0 * exact::metres_per_foot},
+    {"yard", Dimension::length, 3.0 * exact::metres_per_foot},
+    {"yards", Dimension::length, 3.0 * exact::metres_per_foot},
     {"km", Dimension::length, 1000.0},
+    {"kilometre", Dimension::length, 1000.0},
+    {"kilometres", Dimension::length, 1000.0},
+    {"kilometer", Dimension::length, 1000.0},
+    {"kilometers", Dimension::length, 1000.0},
     {"mi", Dimension::length, exact::metres_per_mile},
+    {"mile", Dimension::length, exact::metres_per_mile},
     {"miles", Dimension::length, exact::metres_per_mile},
     {"km/h", Dimension::speed, 1.0},
     {"kmh", Dimension::speed, 1.0},
@@ -77,9 +104,21 @@ constexpr Unit units[] = {
     {"in/h", Dimension::rain, exact::metres_per_inch * 1000.0},
     {"in/hr", Dimension::rain, exact::metres_per_inch * 1000.0},
     {"s", Dimension::time, 1.0},
+    {"sec", Dimension::time, 1.0},
+    {"secs", Dimension::time, 1.0},
+    {"second", Dimension::time, 1.0},
+    {"seconds", Dimension::time, 1.0},
     {"min", Dimension::time, 60.0},
+    {"mins", Dimension::time, 60.0},
+    {"minute", Dimension::time, 60.0},
+    {"minutes", Dimension::time, 60.0},
     {"h", Dimension::time, exact::seconds_per_hour},
+    {"hr", Dimension::time, exact::seconds_per_hour},
+    {"hrs", Dimension::time, exact::seconds_per_hour},
+    {"hour", Dimension::time, exact::seconds_per_hour},
+    {"hours", Dimension::time, exact::seconds_per_hour},
     {"d", Dimension::time, 24.0 * exact::seconds_per_hour},
+    {"day", Dimension::time, 24.0 * exact::seconds_per_hour},
     {"days", Dimension::time, 24.0 * exact::seconds_per_hour},
     {"", Dimension::number, 1.0},
     {"%", Dimension::number, 1.0},
@@ -96,11 +135,40 @@ std::optional<Unit> find_unit(std::string_view spelling) {
 
 char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
+// Digits of other scripts and full-width characters as plain ones. The zero of each run of ten,
+// from the Unicode Character Database (general category Nd; known from memory).
+std::string plain_characters(std::string_view text) {
+  constexpr std::uint32_t zeros[] = {0x0660, 0x06F0, 0x0966, 0x09E6, 0x0A66, 0x0AE6,
+                                     0x0B66, 0x0BE6, 0x0C66, 0x0CE6, 0x0D66, 0x0E50,
+                                     0x0ED0, 0x0F20, 0x1040, 0x17E0, 0x1810};
+  std::string out;
+  while (!text.empty()) {
+    const std::size_t length = utf8_length(text);
+    char plain = '\0';
+    if (length == 2 || length == 3) {
+      std::uint32_t code = static_cast<unsigned char>(text[0]) & (length == 2 ? 0x1FU : 0x0FU);
+      for (std::size_t i = 1; i < length; ++i)
+        code = (code << 6U) | (static_cast<unsigned char>(text[i]) & 0x3FU);
+      for (const std::uint32_t zero : zeros)
+        if (code >= zero && code < zero + 10) plain = static_cast<char>('0' + (code - zero));
+      if (code >= 0xFF01 && code <= 0xFF5E) plain = static_cast<char>(code - 0xFF01 + 0x21);
+    }
+    if (plain != '\0')
+      out += plain;
+    else
+      out += text.substr(0, length == 0 ? 1 : length);
+    text.remove_prefix(length == 0 ? 1 : length);
+  }
+  return out;
+}
+
 // One spelling for characters that people and keyboards use for the same thing.
 std::string plain_signs(std::string text) {
+  text = plain_characters(text);
   constexpr std::string_view replacements[][2] = {
-      {"\u2212", "-"}, {"\u2013", "-"},    {"\u2033", "\""},   {"\u201D", "\""},   {"\u2044", "/"},
-      {"\u00B2", "2"}, {"\u00BD", " 1/2"}, {"\u00BC", " 1/4"}, {"\u00BE", " 3/4"}, {"\u00BA", "°"},
+      {"\u2212", "-"},  {"\u2013", "-"},    {"\u2033", "\""},   {"\u201D", "\""},   {"\u2044", "/"},
+      {"\u00B2", "2"},  {"\u00BD", " 1/2"}, {"\u00BC", " 1/4"}, {"\u00BE", " 3/4"}, {"\u00BA", "°"},
+      {"\u2103", "°c"}, {"\u2109", "°f"},   {"\u066B", "."},    {"\u066C", ","},
   };
   for (const auto& [from, to] : replacements)
     for (std::size_t at = text.find(from); at != std::string::npos;
@@ -148,6 +216,26 @@ struct Cursor {
     return number;
   }
 
+  // Digits in groups of three with spaces between, "1 000": the space and its three digits, as
+  // often as they come. Not the "1 100/32" of a fraction.
+  bool group_follows() const {
+    return peek() == ' ' && is_digit(peek(1)) && is_digit(peek(2)) && is_digit(peek(3)) &&
+           !is_digit(peek(4)) && peek(4) != '/';
+  }
+  std::optional<std::string> grouped_digits() {
+    auto number = digits();
+    if (!number || number->size() > 3 || (*number)[0] == '0' || !group_follows()) return number;
+    for (const char c : *number)
+      if (!is_digit(c)) return number;
+    while (group_follows()) {
+      number->append(text.substr(at + 1, 3));
+      at += 4;
+    }
+    if ((peek() == '.' || peek() == ',') && is_digit(peek(1)))
+      if (const auto rest = digits()) *number += *rest;
+    return number;
+  }
+
   // The number behind a slash; 0 where there is none.
   double after_slash() {
     ++at;
@@ -173,8 +261,10 @@ bool may_be_thousands(const std::string& digits) {
 struct Written {
   double number = 0.0;
   bool fraction = false;
-  bool thousands = false;  // may be meant
-  std::string unit;        // lower case, without spaces; empty where none was written
+  double denominator = 0.0;
+  std::string fraction_text;  // "5/32"
+  bool thousands = false;     // may be meant
+  std::string unit;           // lower case, without spaces; empty where none was written
 };
 
 class Reader {
@@ -190,6 +280,7 @@ class Reader {
     }
     const std::string text = plain_signs(std::string(original_));
     if (text.empty()) return refused("missing");
+    if (const auto time = split_time(text)) return scale(*time);
     const auto written = split(text);
     if (!written) return tl::unexpected(written.error());
     return scale(*written);
@@ -210,7 +301,8 @@ class Reader {
     Cursor cursor{text};
     const bool minus = cursor.peek() == '-';
     if (minus || cursor.peek() == '+') ++cursor.at, cursor.skip_spaces();
-    const auto first = cursor.digits();
+    const std::size_t begin = cursor.at;
+    const auto first = cursor.grouped_digits();
     if (!first) return refused("no_number");
     Written written;
     written.number = value_of(*first);
@@ -219,13 +311,17 @@ class Reader {
     // "7/32 in" and "1 1/2 in"; "7 /32 in" is a unit, not a fraction, and means the same.
     const std::size_t before = cursor.at;
     cursor.skip_spaces();
+    const bool dash = before == cursor.at && cursor.peek() == '-';  // 1-3/16 in
     if (all_digits(*first) && cursor.peek() == '/' && is_digit(cursor.peek(1))) {
       const double denominator = cursor.after_slash();
       if (denominator == 0.0) return refused("bad_fraction");
       written.number /= denominator;
       written.fraction = true;
-    } else if (all_digits(*first) && is_digit(cursor.peek()) && before != cursor.at) {
+      written.denominator = denominator;
+    } else if (all_digits(*first) && is_digit(cursor.peek(dash ? 1 : 0)) &&
+               (dash || before != cursor.at)) {
       Cursor fraction = cursor;
+      if (dash) ++fraction.at;
       const auto numerator = fraction.digits();
       if (numerator && all_digits(*numerator) && fraction.peek() == '/' &&
           is_digit(fraction.peek(1))) {
@@ -233,18 +329,75 @@ class Reader {
         if (denominator == 0.0) return refused("bad_fraction");
         written.number += value_of(*numerator) / denominator;
         written.fraction = true;
+        written.denominator = denominator;
         cursor = fraction;
       }
     }
     if (minus) written.number = -written.number;
 
-    for (; !cursor.done(); ++cursor.at)
-      if (cursor.peek() != ' ') written.unit += cursor.peek();
+    if (written.fraction) written.fraction_text = text.substr(begin, cursor.at - begin);
+    written.unit = rest_as_unit(cursor);
+    drop_ordinal(written);
     // A digit among the letters is a second number, unless the unit itself has one (kg/cm2).
     if (!find_unit(written.unit))
       for (char c : written.unit)
         if (is_digit(c)) return refused("two_numbers");
     return written;
+  }
+
+  // What is left, without spaces and without the points of "psi." and "m.p.h.".
+  static std::string rest_as_unit(Cursor& cursor) {
+    std::string unit;
+    for (; !cursor.done(); ++cursor.at) {
+      const bool point = cursor.peek() == '.' && !is_digit(cursor.peek(1));
+      if (cursor.peek() != ' ' && !point) unit += cursor.peek();
+    }
+    return unit;
+  }
+
+  // "5/32nds" and "5/32 /32 in" are five thirty-seconds of an inch, "3/16ths in" three sixteenths.
+  static void drop_ordinal(Written& written) {
+    if (!written.fraction) return;
+    for (const std::string_view ending : {"nds", "nd", "ths", "th"}) {
+      if (written.unit.compare(0, ending.size(), ending) != 0) continue;
+      written.unit.erase(0, ending.size());
+      if (written.unit.empty() && written.denominator == 32.0) written.unit = "in";
+      break;
+    }
+    const bool twice = written.unit == "/32in" || written.unit == "/32" || written.unit == "/32\"";
+    if (twice && written.denominator == 32.0) written.unit = "in";
+  }
+
+  // "1 h 20 min": numbers and units of time, each smaller than the one before. Nothing if there is
+  // one number only, or anything else.
+  std::optional<Written> split_time(const std::string& text) const {
+    if (request_.dimension != Dimension::time) return std::nullopt;
+    Cursor cursor{text};
+    Written written;
+    written.unit = "s";
+    double last = 0.0;
+    int numbers = 0;
+    for (; !cursor.done(); ++numbers) {
+      cursor.skip_spaces();
+      const auto number = cursor.digits();
+      if (!number) return std::nullopt;
+      std::string spelling;
+      for (; !cursor.done() && !is_digit(cursor.peek()); ++cursor.at)
+        if (cursor.peek() != ' ' && cursor.peek() != '.') spelling += cursor.peek();
+      const auto unit = find_unit(spelling);
+      if (!unit || unit->dimension != Dimension::time) return std::nullopt;
+      if (numbers > 0 && unit->scale >= last) return std::nullopt;
+      last = unit->scale;
+      written.number += value_of(*number) * unit->scale;
+    }
+    return numbers > 1 ? std::optional(written) : std::nullopt;
+  }
+
+  // A gauge shows 5/32 of an inch; no one measures 32nds of a millimetre.
+  static bool is_inch_fraction(const Written& written) {
+    const double d = written.denominator;
+    const bool of_an_inch = d == 8.0 || d == 16.0 || d == 32.0 || d == 64.0;
+    return of_an_inch && (written.unit == "mm" || written.unit == "cm");
   }
 
   tl::expected<double, ReadProblem> scale(const Written& written) const {
@@ -257,7 +410,15 @@ class Reader {
         if (c != ' ') spelling += lower(c);
     }
     // "7/32 in" is a fraction of an inch, "7 /32 in" and "7/32nds" reach here as a unit.
-    const auto unit = find_unit(spelling);
+    auto unit = find_unit(spelling);
+    // "12°" of a temperature is in the unit that is asked for.
+    const bool bare_degrees = spelling == "°" || spelling == "deg" || spelling == "degrees";
+    if (bare_degrees && request_.dimension == Dimension::temperature) {
+      spelling.clear();
+      for (char c : request_.default_unit)
+        if (c != ' ') spelling += lower(c);
+      unit = find_unit(spelling);
+    }
     ReadProblem found = problem("");
     found.unit = written.unit;
     found.number = written.number;
@@ -268,6 +429,10 @@ class Reader {
     if (written.fraction && spelling.front() == '/') {
       found.divides_twice = true;
       return refuse("two_numbers");
+    }
+    if (is_inch_fraction(written)) {
+      found.fraction = written.fraction_text;
+      return refuse("inch_fraction");
     }
     if (!unit) return refuse("unknown_unit");
     if (unit->dimension != request_.dimension) {

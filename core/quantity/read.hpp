@@ -1,7 +1,8 @@
 // Reading what a person writes: "33 psi", "2,3 bar", "7/32 in", "430kg".
 //
 // One number and one unit, in that order, with or without a space; decimal point or decimal comma;
-// upper or lower case; a fraction ("7/32 in", "1 1/2 in") for lengths only. A bare number is read
+// upper or lower case; digits of any script; "1 000" with any space; a fraction ("7/32 in", "1-3/16
+// in"), and times of two units ("1 h 20 min"). A bare number is read
 // in the unit the request names. "1,000" is refused if both one and a thousand would be in range.
 // Each error has its own code, with what was read; words/problem.hpp makes a sentence of it.
 //
@@ -44,11 +45,12 @@ struct QuantityRequest {
 
 struct ReadProblem {
   // missing, no_number, two_numbers, bad_fraction, thousands, too_large, unknown_unit,
-  // wrong_dimension, unit_needed, below_range, above_range, too_long
+  // wrong_dimension, unit_needed, inch_fraction, below_range, above_range, too_long
   std::string_view code;
   std::string written;         // as it was given
   std::string unit;            // unknown_unit: lower case, without spaces
   Dimension dimension{};       // wrong_dimension: the unit's
+  std::string fraction;        // inch_fraction: "5/32"
   double number = 0.0;         // in the unit written
   std::size_t length = 0;      // too_long: bytes
   bool divides_twice = false;  // two_numbers: a fraction of a fraction

@@ -38,9 +38,12 @@ void add_item(std::string& list, std::string_view item, std::string_view separat
 }
 
 std::string plain_spaces(std::string_view text) {
-  // No-break, narrow no-break, figure, thin, ideographic and zero-width spaces; byte order mark.
-  constexpr std::string_view wide[] = {"\u00A0", "\u202F", "\u2007", "\u2009",
-                                       "\u3000", "\u200B", "\uFEFF"};
+  // No-break, en to hair, zero-width, line and paragraph, narrow no-break, mathematical and
+  // ideographic spaces; byte order mark.
+  constexpr std::string_view wide[] = {"\u00A0", "\u2000", "\u2001", "\u2002", "\u2003",
+                                       "\u2004", "\u2005", "\u2006", "\u2007", "\u2008",
+                                       "\u2009", "\u200A", "\u200B", "\u2028", "\u2029",
+                                       "\u202F", "\u205F", "\u3000", "\uFEFF"};
   std::string out;
   while (!text.empty()) {
     std::size_t length = 1;

@@ -54,6 +54,8 @@ constexpr Sentence sentences_of_codes[] = {
     {"two_numbers", Phrase("#: # holds more than one number. Give one, such as #.")},
     {"too_large", Phrase("#: # is larger than any number this can use. #")},
     {"unit_needed", Phrase("#: # is a fraction without its unit. Add it, such as #.")},
+    {"inch_fraction", Phrase("#: # is a fraction of a millimetre, and such fractions are of an "
+                             "inch. Did you mean # in?")},
     {"unknown_unit", Phrase("#: #: the unit # is not known here. Use #, such as #.")},
     {"wrong_dimension", Phrase("#: # is #, and # is asked for: use #, such as #.")},
     {"thousands", Phrase("#: # can be read as # or as #. Write the one that is meant so.")},
@@ -85,6 +87,8 @@ std::string say(const ReadProblem& problem, Phrase label, const QuantityRequest&
   if (code == "too_long") {
     more[0] = std::to_string(problem.length);
     more[1] = example;
+  } else if (code == "inch_fraction") {
+    more[0] = problem.fraction;
   } else if (code == "unknown_unit") {
     more[0] = in_quotes(problem.unit);
     more[1] = units_of(request.dimension);

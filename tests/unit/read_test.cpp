@@ -164,3 +164,87 @@ TEST_CASE("a bound counts as inside it, whatever the last binary digit of its un
   CHECK(code("-50.1 °C", tyre) == "below_range");
   CHECK(code("150.1 °C", tyre) == "above_range");
 }
+
+TEST_CASE("units are read in full, in the singular and with a full stop") {
+  const QuantityRequest time{Dimension::time, "s", 0.0, 1e6, "0 s", "10 d", "20 min"};
+  const QuantityRequest way{Dimension::length, "km", 0.0, 1e6, "0 km", "1000 km", "5 km"};
+  const auto seconds_of = [&](std::string_view text) {
+    return read_stored(text, time).value_or(-1.0);
+  };
+  CHECK(kpa("33 psi.") == kpa("33 psi"));
+  CHECK(kpa("33 p.s.i.") == kpa("33 psi"));
+  CHECK(mm("7mm.") == mm("7 mm"));
+  CHECK(mm("7 millimetres") == mm("7 mm"));
+  CHECK(kg("950 lbs.") == kg("950 lb"));
+  CHECK(kmh("70 m.p.h.") == kmh("70 mph"));
+  CHECK(seconds_of("20 mins") == 1200.0);
+  CHECK(seconds_of("1 hour") == 3600.0);
+  CHECK(seconds_of("1 day") == 86400.0);
+  CHECK(read_stored("1 mile", way).value_or(-1.0) == 1609.344);
+}
+
+TEST_CASE("a time may be written in two units, the larger first") {
+  const QuantityRequest time{Dimension::time, "s", 0.0, 1e6, "0 s", "10 d", "20 min"};
+  const auto seconds_of = [&](std::string_view text) {
+    return read_stored(text, time).value_or(-1.0);
+  };
+  CHECK(seconds_of("1 h 20 min") == 4800.0);
+  CHECK(seconds_of("1h20min") == 4800.0);
+  CHECK(seconds_of("2 min. 5 s") == 125.0);
+  for (const char* text : {"20 min 1 h", "1 h 20", "1 h 20 kg", "1 h 1 h"}) {
+    INFO(text);
+    CHECK(code(text, time) != "");
+  }
+}
+
+TEST_CASE("degrees alone are of the scale that is asked for") {
+  const QuantityRequest american{
+      Dimension::temperature, "°F", 200.0, 350.0, "-70 °F", "150 °F", "60 °F"};
+  CHECK_THAT(read_stored("12°", air).value_or(-1.0), WithinAbs(285.15, 1e-9));
+  CHECK_THAT(read_stored("12 degrees", air).value_or(-1.0), WithinAbs(285.15, 1e-9));
+  CHECK_THAT(read_stored("59°", american).value_or(-1.0), WithinAbs(288.15, 1e-9));
+  CHECK_THAT(read_stored("12 \u2103", air).value_or(-1.0), WithinAbs(285.15, 1e-9));
+  CHECK_THAT(read_stored("59\u2109", air).value_or(-1.0), WithinAbs(288.15, 1e-9));
+}
+
+TEST_CASE("thousands may be parted by any space") {
+  for (const char* space :
+       {" ", "\u00A0", "\u2007", "\u2008", "\u2009", "\u200A", "\u202F", "\u205F"}) {
+    CAPTURE(space);
+    CHECK(kg(std::string("1") + space + "000 kg") == 1000.0);
+    CHECK(kg(std::string("1") + space + "000,5" + space + "kg") == 1000.5);
+  }
+  for (const char* text : {"1 00 kg", "30 33 kg", "1 0000 kg", "1000 000 kg", "0 500 kg"}) {
+    INFO(text);
+    CHECK(code(text, load) == "two_numbers");
+  }
+}
+
+TEST_CASE("digits of every script are read") {
+  CHECK(kg("\uFF14\uFF13\uFF10 \uFF4B\uFF47") == 430.0);  // full width
+  CHECK(kg("\u0664\u0663\u0660 kg") == 430.0);            // Arabic
+  CHECK(kg("\u06F4\u06F3\u06F0 kg") == 430.0);            // Persian
+  CHECK(kg("\u096A\u0969\u0966 kg") == 430.0);            // Devanagari
+  CHECK_THAT(kpa("\u0662\u066B\u0663 bar"), WithinAbs(230.0, 1e-9));
+}
+
+TEST_CASE("five thirty-seconds are never a fraction of a millimetre") {
+  const QuantityRequest wide{Dimension::length, "mm", 0.0, 1.0, "0 mm", "1 m", "5 mm"};
+  for (const char* text : {"5/32 in", "5/32nds", "5/32 nds", "5/32nds in", "5/32 /32 in",
+                           "5 /32 in", "5/32\"", "5 32nds"}) {
+    INFO(text);
+    CHECK_THAT(mm(text), WithinAbs(3.96875, 1e-9));
+  }
+  for (const char* text : {"5/32 mm", "5/32mm", "0 5/32 mm", "5/32 cm", "3/16 mm"}) {
+    INFO(text);
+    CHECK(code(text, tread) == "inch_fraction");
+  }
+  CHECK(sentence("5/32 mm", tread) ==
+        "Tread depth: “5/32 mm” is a fraction of a millimetre, and such fractions are of an inch. "
+        "Did you mean 5/32 in?");
+  CHECK(code("5/32", tread) == "unit_needed");
+  CHECK(mm("1/2 mm") == 0.5);
+  CHECK_THAT(1000.0 * read_stored("1-3/16 in", wide).value_or(-1.0), WithinAbs(30.1625, 1e-9));
+  CHECK_THAT(mm("3/16ths in"), WithinAbs(4.7625, 1e-9));
+  CHECK(code("2-3 mm", tread) == "two_numbers");
+}
