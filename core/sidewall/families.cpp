@@ -68,6 +68,57 @@ constexpr bool marked_light(const Facts& f) {
 constexpr bool width_ends_in_0(const Facts& f) { return f.width % whole(10) == 0; }
 // Greatest load index met on a motor-cycle tyre: common practice.
 constexpr int most_of_a_cycle = 91;
+// Greatest load index of a car's or a van's tyre, 1700 kg: common practice.
+constexpr int most_of_a_van = 126;
+
+// Width times height of the section times the way round its middle, in litres; 0 where the size
+// does not give it. A size without series is taken as 82 per cent, one in inches as 95.
+double ring_litres(const Facts& f) {
+  double width = f.width_number();
+  double share = 0.0;
+  double rim = f.rim_code() * 25.4;
+  switch (f.shape) {
+    case Shape::metric:
+    case Shape::loose:
+    case Shape::compact:
+      share = f.series / (100.0 * number_scale);
+      break;
+    case Shape::metric_rim_mm:
+      share = f.series / (100.0 * number_scale);
+      rim = f.rim_code();
+      break;
+    case Shape::no_series:
+    case Shape::no_series_crossed:
+      share = 0.82;
+      break;
+    case Shape::inch:
+    case Shape::inch_crossed:
+    case Shape::inch_fraction:
+      share = 0.95;
+      width *= 25.4;
+      break;
+    case Shape::flotation:
+    case Shape::flotation_slash:
+    case Shape::flotation_slashes:
+      share = (f.second_number() - f.rim_code()) / (2.0 * width);
+      width *= 25.4;
+      break;
+    default:
+      return 0.0;
+  }
+  const double height = width * share;
+  return 3.14159265 * (rim + height) * width * height / 1e6;
+}
+
+// The least ring of a truck's tyre on a whole rim is that of 255/100 R16, 135 litres, and the
+// greatest of a car's or van's, 285/75 R16, 119: sizes and indices from memory.
+constexpr double truck_litres = 130.0;
+bool has_truck_volume(const Facts& f) { return ring_litres(f) >= truck_litres; }
+
+// The most that any tyre carries for its ring is 40 kg a litre (205/65 R17.5 132J, 9 bar; from
+// memory), with a margin.
+constexpr double most_kilograms_a_litre = 45.0;
+
 constexpr bool cross_ply(const Facts& f) {
   return f.construction == '-' || f.construction == 'D' || f.construction == 'X' ||
          f.construction == 0;
@@ -90,13 +141,19 @@ Fit fits_metric_car(const Facts& f) {
 }
 
 // Metric car and van tyres without a series, from 125-8 to 225 R16: common practice. Under that rim
-// the 205/S5 of a slip would be a size; above that width 300-18 is 3.00-18.
+// the 205/S5 of a slip would be a size; above that width 300-18 is 3.00-18, unless an R says
+// metric.
 constexpr std::int32_t least_rim_without_series = whole(8);
+constexpr std::int32_t greatest_rim_without_series = whole(20);
 constexpr std::int32_t widest_without_series = whole(245);
+constexpr std::int32_t widest_radial_without_series = whole(345);
 constexpr bool series_may_be_missing(const Facts& f) {
-  if (f.shape == Shape::no_series_crossed && (f.rim < whole(10) || f.rim > whole(20))) return false;
-  return f.width >= whole(105) && f.width <= widest_without_series &&
-         f.rim >= least_rim_without_series;
+  const std::int32_t least =
+      f.shape == Shape::no_series_crossed ? whole(10) : least_rim_without_series;
+  const std::int32_t widest =
+      f.construction == 'R' ? widest_radial_without_series : widest_without_series;
+  return f.width >= whole(105) && f.width <= widest && f.rim >= least &&
+         f.rim <= greatest_rim_without_series;
 }
 
 Fit fits_no_series(const Facts& f) {
@@ -159,7 +216,10 @@ Fit fits_truck_metric(const Facts& f) {
     return Fit::no;
   }
   if (half_rim(f) && f.rim > whole(17)) return Fit::sure;
-  if (f.says_truck || (f.has_service() && f.service.load_index > 126)) return Fit::sure;
+  if (f.says_truck) return Fit::sure;
+  if (f.has_service() && f.service.load_index > most_of_a_van && has_truck_volume(f)) {
+    return Fit::sure;
+  }
   if (f.is_dual() && f.service.load_index > 121) return Fit::sure;
   return Fit::no;
 }
@@ -376,7 +436,8 @@ const FamilyRow& family_row(std::size_t i) { return families[i]; }
 
 // Common practice. In inches a farm tyre's width has one decimal (11.2-28, 13.6-28, 16.9-34) where
 // a truck's on a whole rim has two or none; x.5 is shared up to rim 20 (10.5-20, 14.5-20). A metric
-// one stands over a metre high on a whole rim of 24 and more (320/85 R24); no road tyre does.
+// one stands over a metre high on a whole rim of 24 and more, and its width ends in 0 (320/85 R24)
+// or is over 400 mm.
 bool is_farm_size(const Facts& f) {
   if (f.rim % whole(1) != 0) return false;
   if (f.shape == Shape::inch) {
@@ -386,8 +447,26 @@ bool is_farm_size(const Facts& f) {
            f.rim >= (shared ? whole(24) : whole(16));
   }
   if (!metric_shape(f) || f.prefix != 0 || marked_light(f) || f.rim < whole(24)) return false;
+  if (!width_ends_in_0(f) && f.width <= whole(400)) return false;
   const double height = f.width_number() * f.series / whole(100);
   return f.rim_code() * 25.4 + 2.0 * height > 1000.0;
+}
+
+bool is_impossible_index(const Facts& f, Family family, int load_index) {
+  if (load_index <= most_of_a_van) return false;
+  const bool truck = family == Family::truck_inch || family == Family::truck_metric;
+  if (truck && ((half_rim(f) && f.rim > whole(17)) ||
+                (family == Family::truck_inch && f.rim >= whole(20)))) {
+    return false;
+  }
+  const auto load = standard::load_of_index(load_index);
+  const double litres = ring_litres(f);
+  if (!load || litres <= 0.0) return true;
+  if (in_kilograms(*load) > most_kilograms_a_litre * litres) return true;
+  // American light trucks and trailers reach 132 on car rims.
+  const bool heavy = truck || family == Family::lt_metric || family == Family::special_trailer ||
+                     family == Family::flotation;
+  return !heavy && litres < truck_litres;
 }
 
 // Trade tables of equivalents: MH 80, MJ 90, MM 100, MN 110, MR 120, MT 130, MU 140, MV 150; ML

@@ -106,6 +106,10 @@ int cycle_letter_width(char letter);
 // A tyre of farm or works machines, which are not read.
 bool is_farm_size(const Facts& facts);
 
+// Can a tyre of this size and family not have that load index? Only indices over a car's and a
+// van's, from 127 on, are doubted: they need a truck's rim or a truck's volume.
+bool is_impossible_index(const Facts& facts, Family family, int load_index);
+
 // What the number after the slash means in a size such as 9.2/20.0-13.
 enum class Second : std::uint8_t { series, outer_in, outer_cm, second_width };
 Second second_of(const Facts& facts);

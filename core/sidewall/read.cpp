@@ -60,7 +60,15 @@ std::size_t token_end(const Text& text, std::size_t i) {
 
 class Reader {
  public:
-  enum class Outcome { read, no_size, no_family, two_sizes, bad_service, too_many_marks };
+  enum class Outcome {
+    read,
+    no_size,
+    no_family,
+    two_sizes,
+    bad_service,
+    bad_index,
+    too_many_marks
+  };
 
   explicit Reader(const Text& seen) : text(seen) {}
   Outcome run();
@@ -339,7 +347,10 @@ Reader::Outcome Reader::run() {
     add({mark_row("load_index_alone"), tyre.bare_index, tyre.bare_index, false});
   }
   choose_family();
-  return tyre.fit == Fit::no ? Outcome::no_family : Outcome::read;
+  if (tyre.fit == Fit::no) return Outcome::no_family;
+  const Family family = family_row(tyre.family).family;
+  return is_impossible_index(tyre.facts, family, tyre.facts.service.load_index) ? Outcome::bad_index
+                                                                                : Outcome::read;
 }
 
 Trouble plain_trouble(std::string_view code, std::string sentence, std::size_t position) {
@@ -356,6 +367,8 @@ Trouble Reader::trouble(Outcome outcome) const {
       return trouble_two_sizes(text, tyre, second_size);
     case Outcome::bad_service:
       return trouble_service(text, tyre, bad_service, bad_service_at);
+    case Outcome::bad_index:
+      return trouble_impossible_index(text, tyre);
     case Outcome::no_family:
       return trouble_no_family(text, tyre.size.begin, tyre.size.end);
     case Outcome::too_many_marks:

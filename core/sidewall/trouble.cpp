@@ -1,4 +1,5 @@
 // What to say when a text cannot be read: what was read, where it stopped, what to enter.
+#include "core/quantity/write.hpp"
 #include "core/sidewall/tyre.hpp"
 #include "core/words/say.hpp"
 
@@ -7,6 +8,9 @@ namespace {
 
 constexpr Phrase symbols_sentence =
     Phrase("The symbols are A1 to A8, B to G, J to N, P to U, H, V, W and Y.");
+
+// Below it, 250 kg, a car's index is a slip too: common practice.
+constexpr int least_of_a_car = 60;
 
 bool reads_as_size(const std::string& spelled) { return !canonical_if_it_reads(spelled).empty(); }
 
@@ -264,6 +268,24 @@ Trouble trouble_two_sizes(const Text& text, const Tyre& tyre, const Size& second
           "apart.",
           {text.quote(tyre.size.begin, tyre.size.end), text.quote(second.begin, second.end)}),
       canonical_if_it_reads(text.quote(tyre.size.begin, tyre.size.end)));
+}
+
+Trouble trouble_impossible_index(const Text& text, const Tyre& tyre) {
+  const Service& service = tyre.facts.service;
+  const std::string size = canonical_size(tyre, family_row(tyre.family).family);
+  const auto load = standard::load_of_index(service.load_index);
+  std::string nearest;
+  if (service.load_index >= 100 + least_load_index && service.load_index < 200) {  // 191V for 91V
+    nearest = size + " " + std::to_string(service.load_index - 100);
+    nearest += standard::speed_row(service.symbol).letters;
+    if (service.load_index - 100 < least_of_a_car) nearest = size;
+  }
+  return make("load_index_too_high", text.byte(service.index_span.begin),
+              say("The load index # stands for # kg, and no tyre of the size # carries that. Read "
+                  "the index again; a car's lies near 91.",
+                  {std::to_string(service.load_index),
+                   load ? trimmed(in_kilograms(*load), 0) : std::string(), size}),
+              canonical_if_it_reads(nearest.empty() ? size : nearest));
 }
 
 Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& got,

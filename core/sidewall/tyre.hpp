@@ -86,6 +86,7 @@ std::string canonical_if_it_reads(std::string_view text);
 Trouble trouble_without_size(const Text& text);
 Trouble trouble_no_family(const Text& text, std::size_t begin, std::size_t end);
 Trouble trouble_two_sizes(const Text& text, const Tyre& tyre, const Size& second);
+Trouble trouble_impossible_index(const Text& text, const Tyre& tyre);
 Trouble trouble_service(const Text& text, const Tyre& tyre, const ServiceRead& service,
                         std::size_t at);
 

@@ -113,3 +113,37 @@ TEST_CASE("what is suggested is not plainly another tyre") {
     CHECK(got.error().nearest.empty());
   }
 }
+
+TEST_CASE("a truck's load index needs a truck's rim or volume") {
+  struct Row {
+    const char* text;
+    const char* nearest;
+  };
+  static const Row rows[] = {
+      {"205/55 R16 191V", "205/55 R16 91V"},
+      {"205/55 R16 140V", "205/55 R16"},
+      {"195/65 R15 191T", "195/65 R15 91T"},
+      {"245/70 R17 130V", "245/70 R17"},
+      {"165 R13 179S", "165 R13 79S"},
+      {"205/65 R16 C 207/205T", "205/65 R16 C"},
+      {"3.00-18 147P", "3.00-18"},
+      {"5.60-15 178S", "5.60-15 78S"},
+      {"205/55 R16 191V truck", "205/55 R16 91V"},
+      {"FR78-15 194S", "FR78-15 94S"},
+  };
+  for (const Row& row : rows) {
+    INFO(row.text);
+    const auto got = sidewall::read(row.text);
+    REQUIRE_FALSE(got);
+    CHECK(got.error().code == "load_index_too_high");
+    CHECK(got.error().nearest == row.nearest);
+  }
+  for (const char* text :
+       {"365/80R20 152K", "255/100R16 128K", "275/80R20 134K", "315/80 R22.5 156/150L",
+        "205/65R17.5 132/130J", "8.25R15 143/141J", "10.00 R 20 146/143L", "7.50R15 135/133J",
+        "LT315/75R16 127/124Q", "LT295/70R17 128Q", "ST235/80R16 129/125L", "7.50R16C 122/120L",
+        "225/75R16C 121/120R", "37x13.50R20 LT 127Q"}) {
+    INFO(text);
+    CHECK(sidewall::read(text));
+  }
+}
