@@ -97,16 +97,19 @@ std::optional<Trouble> second_tyre_in(const Text& text, const Tyre* tyre) {
   if (tyre != nullptr) {
     first = {{tyre->size.begin, tyre->size.end}, tyre->facts.width, tyre->facts.series};
   }
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    if (!starts_a_number(text, i) && !(i > 0 && text.at(i - 1) == 'X' && is_digit(text.at(i)))) {
-      if (tyre != nullptr || i == 0 || text.at(i - 1) != '/' || !is_digit(text.at(i))) continue;
-    }
+  for (std::size_t slash = 1; slash < text.size(); ++slash) {
+    if (text.at(slash) != '/' || !is_digit(text.at(slash - 1))) continue;
+    std::size_t i = slash - 1;
+    while (i > 0 && is_digit(text.at(i - 1))) --i;
     if (tyre != nullptr && i >= tyre->size.begin && i < tyre->size.end) continue;
+    const char before = i == 0 ? ' ' : text.at(i - 1);
+    const bool joined_on = before == 'X' || (before == '/' && tyre == nullptr);
+    if (!joined_on && !starts_a_number(text, i)) continue;
     const Pair pair = pair_at(text, i);
     if (!pair.span.there()) continue;
     if (!first.span.there()) {
       first = pair;
-      i = pair.span.end;
+      slash = pair.span.end - 1;
       continue;
     }
     if (pair.width == first.width && pair.series == first.series) continue;
