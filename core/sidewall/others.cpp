@@ -90,8 +90,6 @@ Pair pair_at(const Text& text, std::size_t i) {
   return {{i, series.end}, width.scaled, series.scaled};
 }
 
-}  // namespace
-
 std::optional<Trouble> second_tyre_in(const Text& text, const Tyre* tyre) {
   Pair first;
   if (tyre != nullptr) {
@@ -149,6 +147,19 @@ std::optional<Trouble> tube_in(const Text& text) {
                           {text.quote(tube.begin, tube.end)}));
   }
   return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<Trouble> other_thing_in(const Text& text, const Tyre* tyre) {
+  if (auto pair = second_tyre_in(text, tyre)) return pair;
+  if (tyre == nullptr) {
+    auto wheel = wheel_in(text);
+    return wheel ? wheel : tube_in(text);
+  }
+  // A tyre sold with its tube has a service description or a ply rating.
+  if (tyre->facts.has_service() || tyre->facts.ply != 0) return std::nullopt;
+  return tube_in(text);
 }
 
 }  // namespace treadwater::sidewall

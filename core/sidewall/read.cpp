@@ -33,31 +33,6 @@ bool same(const Service& a, const Service& b) {
   return a.load_index == b.load_index && a.twin == b.twin && a.symbol == b.symbol;
 }
 
-// 91 or 154/150 with no speed symbol after it.
-std::size_t bare_index_end(const Text& text, std::size_t i) {
-  const Number first = integer_at(text, i);
-  if (first.digits < 2 || first.digits > 3 || text.at(i) == '0' ||
-      first.whole() < least_load_index || first.whole() > standard::greatest_load_index) {
-    return nowhere;
-  }
-  std::size_t end = first.end;
-  if (text.at(end) == '/') {
-    const Number second = integer_at(text, end + 1);
-    if ((second.digits == 2 || second.digits == 3) && text.at(end + 1) != '0') end = second.end;
-  }
-  const char next = text.at(end);
-  if (is_word(next) || ((next == '-' || next == '/') && is_word(text.at(end + 1)))) return nowhere;
-  if ((text.at(end) == '.' || text.at(end) == ',') && is_digit(text.at(end + 1))) return nowhere;
-  return end;
-}
-
-// A decimal number is one token: the 91 of 0.91 m is no load index.
-std::size_t token_end(const Text& text, std::size_t i) {
-  if (const Number number = decimal_at(text, i); number.decimals > 0) i = number.end;
-  while (is_word(text.at(i))) ++i;
-  return i;
-}
-
 class Reader {
  public:
   enum class Outcome {
@@ -384,20 +359,6 @@ Trouble Reader::trouble(Outcome outcome) const {
   return trouble_without_size(text);
 }
 
-// A pair of tyres, a wheel or an inner tube.
-std::optional<Trouble> other_thing(const Text& text, Reader::Outcome outcome, const Tyre& tyre) {
-  const bool done = outcome == Reader::Outcome::read;
-  if (outcome == Reader::Outcome::two_sizes) return std::nullopt;
-  if (auto pair = second_tyre_in(text, done ? &tyre : nullptr)) return pair;
-  if (!done) {
-    auto wheel = wheel_in(text);
-    return wheel ? wheel : tube_in(text);
-  }
-  // A tyre sold with its tube has a service description or a ply rating.
-  if (tyre.facts.has_service() || tyre.facts.ply != 0) return std::nullopt;
-  return tube_in(text);
-}
-
 }  // namespace
 
 tl::expected<Reading, Trouble> read(std::string_view text) {
@@ -423,12 +384,11 @@ tl::expected<Reading, Trouble> read(std::string_view text) {
   Reader reader(seen);
   const Reader::Outcome outcome = reader.run();
   const bool done = outcome == Reader::Outcome::read;
-  if (auto other = other_thing(seen, outcome, reader.read_tyre())) {
-    return tl::unexpected(std::move(*other));
+  const Tyre* tyre = done ? &reader.read_tyre() : nullptr;
+  if (outcome != Reader::Outcome::two_sizes) {
+    if (auto other = other_thing_in(seen, tyre)) return tl::unexpected(std::move(*other));
   }
-  if (auto slip = slip_in(seen, done ? &reader.read_tyre() : nullptr)) {
-    return tl::unexpected(std::move(*slip));
-  }
+  if (auto slip = slip_in(seen, tyre)) return tl::unexpected(std::move(*slip));
   if (!done) return tl::unexpected(reader.trouble(outcome));
   return reader.reading();
 }

@@ -89,6 +89,24 @@ ServiceRead read_service(const Text& text, std::size_t i) {
   return out;
 }
 
+// 91 or 154/150 with no speed symbol after it.
+std::size_t bare_index_end(const Text& text, std::size_t i) {
+  const Number first = integer_at(text, i);
+  if (first.digits < 2 || first.digits > 3 || text.at(i) == '0' ||
+      first.whole() < least_load_index || first.whole() > standard::greatest_load_index) {
+    return nowhere;
+  }
+  std::size_t end = first.end;
+  if (text.at(end) == '/') {
+    const Number second = integer_at(text, end + 1);
+    if ((second.digits == 2 || second.digits == 3) && text.at(end + 1) != '0') end = second.end;
+  }
+  const char next = text.at(end);
+  if (is_word(next) || ((next == '-' || next == '/') && is_word(text.at(end + 1)))) return nowhere;
+  if ((text.at(end) == '.' || text.at(end) == ',') && is_digit(text.at(end + 1))) return nowhere;
+  return end;
+}
+
 bool service_stands_at(const Text& text, std::size_t i) {
   const ServiceRead got = read_service(text, i);
   return got.state == ServiceState::read && got.touching;

@@ -47,4 +47,7 @@ struct ServiceRead {
 
 ServiceRead read_service(const Text& text, std::size_t i);
 
+// Where 91 or 154/150 with no speed symbol after it ends; `nowhere` if there is none at `i`.
+std::size_t bare_index_end(const Text& text, std::size_t i);
+
 }  // namespace treadwater::sidewall

@@ -221,6 +221,13 @@ Number fraction_at(const Text& text, std::size_t i) {
   return number;
 }
 
+// A decimal number is one token: the 91 of 0.91 m is no load index.
+std::size_t token_end(const Text& text, std::size_t i) {
+  if (const Number number = decimal_at(text, i); number.decimals > 0) i = number.end;
+  while (is_word(text.at(i))) ++i;
+  return i;
+}
+
 Line& Line::add(std::string_view text) {
   for (const char c : text) add(c);
   return *this;

@@ -72,6 +72,9 @@ Number integer_at(const Text& text, std::size_t i);   // the whole run of digits
 Number decimal_at(const Text& text, std::size_t i);   // point or comma, at most 4 decimals
 Number fraction_at(const Text& text, std::size_t i);  // 3, 3.5, 3 1/2, 3-1/2, 3½
 
+// The end of the word or decimal number at `i`.
+std::size_t token_end(const Text& text, std::size_t i);
+
 // A short line of text on the stack, copied to the heap once: a size, or the meaning of one part.
 // The longest is below 100 bytes; anything more is dropped.
 class Line {

@@ -74,11 +74,9 @@ bool reads(const Text& text, Tyre& out);
 // sense of the text. `tyre` is what was read; null if the text could not be read.
 std::optional<Trouble> slip_in(const Text& text, const Tyre* tyre);
 
-// What is no such tyre: the width and series of a second one (`tyre` is what was read, or null), a
-// wheel, an inner tube.
-std::optional<Trouble> second_tyre_in(const Text& text, const Tyre* tyre);
-std::optional<Trouble> wheel_in(const Text& text);
-std::optional<Trouble> tube_in(const Text& text);
+// A second tyre's width and series, a wheel or an inner tube, where the text holds one. `tyre` is
+// what was read; null if the text could not be read.
+std::optional<Trouble> other_thing_in(const Text& text, const Tyre* tyre);
 
 // For suggestions: the canonical text of what can be read, nothing otherwise.
 std::string canonical_if_it_reads(std::string_view text);
