@@ -170,7 +170,7 @@ TEST_CASE("pinned: every unit, as read") {
         else
           row.add(read.error().code);
       }
-  CHECK(row.text() == "56592 figures, 0874a41d23fb959b");
+  CHECK(row.text() == "56334 figures, 2b31f720ec276f3a");
 }
 
 TEST_CASE("pinned: figures and texts, as written") {
