@@ -17,6 +17,23 @@ constexpr Speed base_pressures_hold_to = kilometres_per_hour(160.0);
 // Of what the load needs, and from this pressure on: a patch shorter than it could be.
 constexpr double much_more = 1.6;
 constexpr GaugePressure much_from = kilopascals(240.0);
+// Of the pressure of its load rating; no car maker or load formula needs as much. Our choice.
+constexpr double absurd = 1.5;
+// 44 psi and 300 kPa are the same marking.
+constexpr GaugePressure same_marking = psi(0.5);
+// Converting to colder air and back loses the last digits: ignore them.
+constexpr GaugePressure rounding = kilopascals(1e-6);
+
+// The formula whose reference is the pressure for its kind: that of its load rating, or the one of
+// the highest at which car tyres are rated.
+std::optional<patch::LoadLaw> usual_law(const sidewall::Reading& tyre) {
+  using sidewall::Family;
+  if (const auto laws = patch::laws_of(tyre)) return laws->law;
+  const bool car_or_motorcycle = tyre.motorcycle || tyre.family == Family::inch_cross_ply ||
+                                 tyre.family == Family::us_alphanumeric ||
+                                 tyre.family == Family::overall_diameter;
+  return car_or_motorcycle ? std::optional(patch::european_extra_load()) : std::nullopt;
+}
 
 // One wheel's load on one tyre at one cold pressure.
 class LoadAtPressure {
@@ -78,9 +95,8 @@ class LoadAtPressure {
       findings_.add(finding::pressure_low_for_speed,
                     {*tyre_.intended, Value::at_least(*needed), Value::at_most(cold)},
                     {&standard::speed_pressure_source()});
-    if (cold > support_.reference() + noticeably_more)
-      findings_.add(finding::pressure_high, {support_.reference()}, law);
-    else if (cold > base * much_more && cold > much_from)
+    if (cold > base * much_more && cold > much_from &&
+        cold <= support_.reference() + noticeably_more)
       findings_.add(finding::pressure_high_for_load, {Value::at_least(base)}, law);
   }
 
@@ -181,8 +197,22 @@ Carrying judge_load(const TyreCase& tyre, Findings& findings) {
     findings.no_speed = !(cold && goes_by_schedule(tyre));
     refuse_soft(tyre, findings);
   }
+  if (cold) judge_highest(*tyre.size, *cold, carrying.needed, findings);
   judge_narrow_beaded_edge(*tyre.size, findings);
   return carrying;
+}
+
+void judge_highest(const sidewall::Reading& tyre, GaugePressure highest,
+                   std::optional<GaugePressure> least, Findings& findings) {
+  if (tyre.marked_pressure && highest > *tyre.marked_pressure + same_marking)
+    findings.add(finding::above_marking, {highest, *tyre.marked_pressure});
+  const auto usual = usual_law(tyre);
+  if (!usual) return;
+  if (highest > usual->reference * absurd)
+    findings.add(finding::pressure_too_high, {highest, usual->reference}, {usual->source});
+  else if (highest > usual->reference + noticeably_more &&
+           !(least && highest <= *least + pressure_gauge_error + rounding))
+    findings.add(finding::pressure_high, {usual->reference}, {usual->source});
 }
 
 void judge_hot_reading(const TyreCase& tyre, Findings& findings) {

@@ -19,6 +19,11 @@ inline constexpr Speed speed_without_symbol = kilometres_per_hour(120.0);
 // Allowed above the pressure of its load rating, or above what is to be set, without a remark.
 inline constexpr GaugePressure noticeably_more = kilopascals(30.0);
 
+// Too much for a tyre of its kind, or for what is moulded on it? `highest` is the highest that it
+// has or is to have, cold; `least` what its load needs.
+void judge_highest(const sidewall::Reading& tyre, GaugePressure highest,
+                   std::optional<GaugePressure> least, Findings& findings);
+
 // Results on the way, for the figures.
 struct Carrying {
   std::optional<patch::GreatestLoad> greatest;

@@ -12,10 +12,6 @@ namespace {
 
 using standard::pressure_gauge_error;
 
-// Of the pressure of its load rating; no car maker or load formula needs as much.
-constexpr double absurd = 1.5;
-// 44 psi and 300 kPa are the same marking.
-constexpr GaugePressure same_marking = psi(0.5);
 // Converting to colder air and back loses the last digits: ignore them.
 constexpr GaugePressure rounding = kilopascals(1e-6);
 // A reading this much warmer than the air was not taken cold.
@@ -39,7 +35,7 @@ class Setting {
     if (case_.hot_target && case_.hot_tyre) judge_target(*case_.hot_target, *case_.hot_tyre);
     carry_to_stage();
     if (case_.size) {
-      judge_highest();
+      judge_most();
       judge_narrow_beaded_edge(*case_.size, findings_);
       judge_marked_age(case_.size->date_code, case_.today, findings_);
     }
@@ -185,39 +181,15 @@ class Setting {
 
   // ---- of all that was read and all that is to be set ----
 
-  // The pressure for its kind: that of its load rating, or the highest at which car tyres are
-  // rated.
-  std::optional<GaugePressure> reference() const {
-    using sidewall::Family;
-    const sidewall::Reading& size = *case_.size;
-    if (const auto laws = patch::laws_of(size)) return laws->law.reference;
-    const bool car_or_motorcycle = size.motorcycle || size.family == Family::inch_cross_ply ||
-                                   size.family == Family::us_alphanumeric ||
-                                   size.family == Family::overall_diameter;
-    return car_or_motorcycle ? std::optional(patch::european_extra_load().reference) : std::nullopt;
-  }
-
-  void judge_highest() {
+  void judge_most() {
     if (const auto set = judged_.to_set()) saw(*set);
-    if (const auto marked = case_.size->marked_pressure) judge_marking(*marked);
-    const auto usual = reference();
+    const auto marked = case_.size->marked_pressure;
     const auto least = judged_.need.by_a_gauge();
-    const Sources law{&patch::least_pressure_source()};
-    if (!usual) return;
-    if (highest_ > *usual * absurd)
-      findings_.add(finding::pressure_too_high, {highest_, *usual}, law);
-    else if (highest_ > *usual + noticeably_more && !(least && highest_ <= *least + rounding))
-      findings_.add(finding::pressure_high, {*usual}, law);
-  }
-
-  void judge_marking(GaugePressure marked) {
-    const auto least = judged_.need.by_a_gauge();
-    if (least && *least > marked + rounding)
+    if (marked && least && *least > *marked + rounding)
       findings_.add(finding::no_room_under_marking,
-                    {Value::at_least(*least), pressure_gauge_error, marked},
+                    {Value::at_least(*least), pressure_gauge_error, *marked},
                     {&patch::least_pressure_source()});
-    else if (highest_ > marked + same_marking)
-      findings_.add(finding::above_marking, {highest_, marked});
+    judge_highest(*case_.size, highest_, need(), findings_);
   }
 
   const SettingCase& case_;

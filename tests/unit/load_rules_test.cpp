@@ -1,0 +1,67 @@
+// Load and pressure as the sheets judge them: one rule for each, wherever it is asked.
+#include <nlohmann/json.hpp>
+
+#include "core/json/contract.hpp"
+#include "tests/support/catch.hpp"
+
+using Json = nlohmann::json;
+using treadwater::testing::Approx;
+
+namespace {
+
+Json ask(const char* sheet, Json input) {
+  input["today"] = "2026-11-25";
+  return Json::parse(treadwater::json::answer(sheet, input.dump()));
+}
+
+Json check(const char* size, const char* load, const char* pressure, Json more = Json::object()) {
+  more.update({{"size", size}, {"load", load}, {"pressure", pressure}, {"tread", "7 mm"}});
+  return ask("tyre-check", more);
+}
+
+Json set(const char* size, const char* load, Json more = Json::object()) {
+  more.update({{"size", size}, {"load", load}});
+  return ask("cold-pressure", more);
+}
+
+std::string level(const Json& answer) { return answer["verdict"]["level"].get<std::string>(); }
+
+const Json* with_id(const Json& rows, const std::string& id) {
+  for (const Json& row : rows)
+    if (row["id"] == id) return &row;
+  return nullptr;
+}
+
+// Its level and text; empty if it is not there.
+std::string caution(const Json& answer, const std::string& id) {
+  const Json* found = with_id(answer["cautions"], id);
+  return found ? (*found)["level"].get<std::string>() + ": " + (*found)["text"].get<std::string>()
+               : "";
+}
+
+bool starts(const std::string& text, const std::string& with) { return text.find(with) == 0; }
+
+}  // namespace
+
+TEST_CASE("far too much pressure, and more than is moulded on the tyre, is unfit in every sheet") {
+  struct Case {
+    const char *size, *pressure, *id;
+  };
+  for (const Case& c : {Case{"205/55 R16 91V", "1000 kPa", "pressure_too_high"},
+                        Case{"205/55 R16 91V", "376 kPa", "pressure_too_high"},
+                        Case{"205/55 R16 91V MAX PRESS 300 kPa", "310 kPa", "above_marking"},
+                        Case{"5.60-15", "900 kPa", "pressure_too_high"}}) {
+    INFO(c.size << " " << c.pressure);
+    CHECK(starts(caution(check(c.size, "430 kg", c.pressure), c.id), "unfit"));
+    CHECK(starts(caution(set(c.size, "430 kg", {{"gauge", c.pressure}}), c.id), "unfit"));
+    Json car = {{"front_axle", "800 kg"}, {"rear_axle", "800 kg"}, {"corners", Json::array()}};
+    for (int wheel = 0; wheel < 4; ++wheel)
+      car["corners"].push_back({{"size", c.size}, {"pressure", c.pressure}, {"tread", "7 mm"}});
+    CHECK(starts(caution(ask("car-check", car), c.id), "unfit"));
+  }
+  CHECK(caution(check("205/55 R16 91V", "430 kg", "375 kPa"), "pressure_too_high").empty());
+  CHECK(starts(caution(check("205/55 R16 91V", "430 kg", "375 kPa"), "pressure_high"), "care"));
+  // 44 psi and 300 kPa are the same marking.
+  CHECK(caution(check("205/55 R16 91V MAX PRESS 300 kPa", "430 kg", "44 psi"), "above_marking")
+            .empty());
+}
