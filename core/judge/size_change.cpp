@@ -118,10 +118,15 @@ void judge_kind(const sidewall::Reading& now, const sidewall::Reading& then, Fin
 
 // ---- strong and fast enough ----
 
+// The car's top speed, or the symbol's if lower.
+Speed top_judged(const SizeChangeCase& change, SpeedSymbol symbol) {
+  return std::min(change.top_speed.value_or(Speed()), standard::speed_row(symbol).speed);
+}
+
 void judge_load(const SizeChangeCase& change, const car::Adequacy& enough, Findings& findings) {
   const Mass greatest = change.then.greatest()->mass;
   const standard::Vehicle vehicle = patch::vehicle_of(*change.then.tyre);
-  const auto asked = change.asked_rating();
+  const auto asked = change.asked_at(enough.judged_at);
   const auto now = change.now.greatest();
   if (!asked) findings.add(finding::asked_unknown);
   if (change.load && *change.load > greatest)
@@ -176,7 +181,8 @@ void judge_adequacy(const SizeChangeCase& change, SizeChangeJudged& judged) {
   const car::Adequacy enough =
       car::adequacy(greatest->mass, patch::vehicle_of(*change.then.tyre), *symbol,
                     sidewall::has_mark(*change.then.tyre, "three_peak"),
-                    change.asked_rating().value_or(Mass()), change.top_speed.value_or(Speed()));
+                    change.asked_at(top_judged(change, *symbol)).value_or(Mass()),
+                    change.top_speed.value_or(Speed()));
   judge_load(change, enough, findings);
   if (change.top_speed)
     judge_symbol_by_car(*symbol, *change.top_speed, enough.speed, findings);
@@ -195,9 +201,8 @@ void judge_pressure(const SizeChangeCase& change, Findings& findings) {
   const auto symbol = change.then.symbol();
   if (!change.load || !change.pressure || !greatest || !symbol) return;
   const auto support = patch::Support::of(*change.then.tyre, greatest->mass, change.load);
-  if (!support) return;
-  const Speed speed =
-      std::min(change.top_speed.value_or(Speed()), standard::speed_row(*symbol).speed);
+  if (!support) return findings.add(finding::new_reference_unknown);
+  const Speed speed = top_judged(change, *symbol);
   if (*change.load > support->carried_at(speed)) return;  // overloaded: already said
   const GaugePressure least =
       support->needed_at(*change.load, speed) + standard::pressure_gauge_error;
@@ -244,6 +249,18 @@ std::optional<Mass> SizeChangeCase::asked_rating() const {
   if (asked) return asked;
   const auto greatest = now.greatest();
   return greatest ? std::optional(greatest->mass) : std::nullopt;
+}
+
+std::optional<Mass> SizeChangeCase::asked_at(Speed speed) const {
+  const auto rated = asked_rating();
+  if (!rated) return std::nullopt;
+  const auto percent_of = [&](const Fitted& fitted) -> std::optional<double> {
+    const auto symbol = fitted.symbol();
+    if (!symbol) return std::nullopt;
+    return standard::percent_at_speed(patch::vehicle_of(*fitted.tyre), *symbol, speed);
+  };
+  const auto of_now = percent_of(now);
+  return *rated * ((of_now ? *of_now : percent_of(then).value_or(100.0)) / 100.0);
 }
 
 Sources laws_of_equal_load(const SizeChangeCase& change) {

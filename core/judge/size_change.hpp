@@ -37,6 +37,9 @@ struct SizeChangeCase {
   bool sizes_known() const { return now.size() && then.size(); }
   // The load rating the new tyre should have; nothing if not given.
   std::optional<Mass> asked_rating() const;
+  // What is left of it at that speed: by the tyre now, or by the new one if the tyre now does not
+  // reach that speed or is not known.
+  std::optional<Mass> asked_at(Speed speed) const;
 };
 
 struct SizeChangeJudged {

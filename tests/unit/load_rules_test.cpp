@@ -65,3 +65,30 @@ TEST_CASE("far too much pressure, and more than is moulded on the tyre, is unfit
   CHECK(caution(check("205/55 R16 91V MAX PRESS 300 kPa", "430 kg", "44 psi"), "above_marking")
             .empty());
 }
+
+TEST_CASE("the identical tyre is never refused, whatever the car's top speed") {
+  for (const char* tyre : {"205/55 R16 91V", "205/55 R16 91W", "205/55 R16 91Y"})
+    for (const char* speed : {"205 km/h", "215 km/h", "240 km/h"})
+      for (const char* index : {"", "91"}) {
+        Json input = {{"size", tyre}, {"new_size", tyre}, {"top_speed", speed}};
+        if (*index != 0) input["asked_index"] = index;
+        INFO(input.dump());
+        CHECK(level(ask("fitment", input)) == "fit");
+      }
+  // A W carries its whole rating at 215 km/h, a V no longer.
+  const Json slower = {
+      {"size", "205/55 R16 91W"}, {"new_size", "205/55 R16 91V"}, {"top_speed", "215 km/h"}};
+  CHECK_FALSE(caution(ask("fitment", slower), "load_too_low").empty());
+}
+
+TEST_CASE("another size without the pressure moulded on it is no better than with it") {
+  Json input = {{"size", "215/65 R16 98H"},
+                {"new_size", "215/65 R16C 109/107R"},
+                {"load", "700 kg"},
+                {"pressure", "2.5 bar"},
+                {"top_speed", "160 km/h"}};
+  CHECK(level(ask("fitment", input)) == "care");
+  CHECK(starts(caution(ask("fitment", input), "reference_pressure_unknown"), "care"));
+  input["new_size"] = "215/65 R16C 109/107R 475 kPa";
+  CHECK(level(ask("fitment", input)) == "care");
+}
