@@ -65,8 +65,9 @@ class LoadAtPressure {
     Limit limit;
     limit.what = LimitName::load_at_pressure;
     limit.central = support_.speed_supported(load_, cold, most);
-    limit.low = support_.speed_supported(
-        load_, std::max(kilopascals(0.0), cold - pressure_gauge_error), most);
+    const GaugePressure base = support_.needed(load_);
+    const GaugePressure out = by_a_gauge(tyre_.size->marked_pressure, base) - base;
+    limit.low = support_.speed_supported(load_, std::max(kilopascals(0.0), cold - out), most);
     limit.high = support_.speed_supported(load_, cold + pressure_gauge_error, most);
     limit.shown = limit.low == limit.high ? Limit::Shown::exact : Limit::Shown::band;
     limit.sources = support_.sources();
@@ -74,14 +75,25 @@ class LoadAtPressure {
       add_once(limit.sources, sources_of_load_at_speed(patch::vehicle_of(*tyre_.size)));
     limit.sources.push_back(limit.high > base_pressures_hold_to ? &standard::speed_pressure_source()
                                                                 : &advice::base_pressure);
-    const GaugePressure base = support_.needed(load_);
-    limit.why = {load_, Value::at_least(base), base_pressures_hold_to,
-                 cold < base ? Value::at_most(cold) : Value(cold)};
+    tell_why(cold, base, limit);
     judge_pressure(cold, base, needed, limit);
+    judge_room_under_marking(tyre_.size->marked_pressure, base, findings_);
     findings_.add(std::move(limit));
   }
 
  private:
+  // What stops it may be the gauge's error alone.
+  void tell_why(GaugePressure cold, GaugePressure base, Limit& limit) const {
+    if (cold >= base && limit.low == Speed()) {
+      limit.what = LimitName::load_by_a_gauge;
+      limit.why = {load_, Value::at_least(by_a_gauge(tyre_.size->marked_pressure, base)),
+                   pressure_gauge_error, Value::at_most(cold)};
+      return;
+    }
+    limit.why = {load_, Value::at_least(base), base_pressures_hold_to,
+                 cold < base ? Value::at_most(cold) : Value(cold)};
+  }
+
   void judge_pressure(GaugePressure cold, GaugePressure base, std::optional<GaugePressure> needed,
                       const Limit& limit) {
     const Sources law = support_.sources();
@@ -89,8 +101,10 @@ class LoadAtPressure {
       findings_.add(finding::pressure_low, {Value::at_most(cold), load_, Value::at_least(base)},
                     law);
     else if (limit.low == Speed())
-      findings_.add(finding::pressure_at_least,
-                    {pressure_gauge_error, Value::at_least(base + pressure_gauge_error)}, law);
+      findings_.add(
+          finding::pressure_at_least,
+          {pressure_gauge_error, Value::at_least(by_a_gauge(tyre_.size->marked_pressure, base))},
+          law);
     else if (needed && cold < *needed)
       findings_.add(finding::pressure_low_for_speed,
                     {*tyre_.intended, Value::at_least(*needed), Value::at_most(cold)},
@@ -200,6 +214,22 @@ Carrying judge_load(const TyreCase& tyre, Findings& findings) {
   if (cold) judge_highest(*tyre.size, *cold, carrying.needed, findings);
   judge_narrow_beaded_edge(*tyre.size, findings);
   return carrying;
+}
+
+GaugePressure by_a_gauge(const std::optional<GaugePressure>& marked, GaugePressure need) {
+  const GaugePressure shown = need + pressure_gauge_error;
+  return marked && *marked < shown ? std::max(*marked, need) : shown;
+}
+
+void judge_room_under_marking(const std::optional<GaugePressure>& marked, GaugePressure need,
+                              Findings& findings) {
+  if (!marked || need + pressure_gauge_error <= *marked + rounding) return;
+  const Sources law{&patch::least_pressure_source()};
+  if (need > *marked + rounding)
+    findings.add(finding::no_room_under_marking, {Value::at_least(need), *marked}, law);
+  else
+    findings.add(finding::little_room_under_marking,
+                 {Value::at_least(need), *marked, pressure_gauge_error}, law);
 }
 
 void judge_highest(const sidewall::Reading& tyre, GaugePressure highest,

@@ -19,6 +19,12 @@ inline constexpr Speed speed_without_symbol = kilometres_per_hour(120.0);
 // Allowed above the pressure of its load rating, or above what is to be set, without a remark.
 inline constexpr GaugePressure noticeably_more = kilopascals(30.0);
 
+// What a gauge that may be out must show for that need: no more than is moulded on the tyre, which
+// may leave no room for its error.
+GaugePressure by_a_gauge(const std::optional<GaugePressure>& marked, GaugePressure need);
+// Is there room for it?
+void judge_room_under_marking(const std::optional<GaugePressure>& marked, GaugePressure need,
+                              Findings& findings);
 // Too much for a tyre of its kind, or for what is moulded on it? `highest` is the highest that it
 // has or is to have, cold; `least` what its load needs.
 void judge_highest(const sidewall::Reading& tyre, GaugePressure highest,

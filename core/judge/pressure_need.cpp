@@ -78,12 +78,13 @@ std::optional<GaugePressure> PressureNeed::pressure() const {
 }
 
 std::optional<GaugePressure> PressureNeed::by_a_gauge() const {
-  return demand ? std::optional(demand->total() + pressure_gauge_error) : std::nullopt;
+  return demand ? std::optional(judge::by_a_gauge(marked, demand->total())) : std::nullopt;
 }
 
 PressureNeed judge_need(const SettingCase& setting, Findings& findings) {
   PressureNeed need;
   const sidewall::Reading& size = *setting.size;
+  need.marked = size.marked_pressure;
   if (size.temporary_spare) judge_spare(setting, findings);
   const auto greatest = patch::greatest_load(size);
   const auto symbol = patch::speed_symbol(size);

@@ -48,6 +48,11 @@ class Setting {
   }
   std::optional<GaugePressure> need() const { return judged_.need.pressure(); }
 
+  // A placard that the load is beyond is not what a reading is held against.
+  bool placard_counts() const {
+    return case_.placard && !(need() && *case_.placard < *need() - rounding);
+  }
+
   void saw(GaugePressure pressure) { highest_ = std::max(highest_, pressure); }
 
   // The higher of the placard and what the load needs.
@@ -128,7 +133,7 @@ class Setting {
     if (!set) return;
     if (cold < *judged_.set - pressure_gauge_error)
       findings_.add(finding::under_placard, {it_has(cold), *judged_.set}, {&advice::placard_first});
-    else if (case_.placard == judged_.set && cold > *set + noticeably_more)
+    else if (placard_counts() && cold > *set + noticeably_more)
       findings_.add(finding::over_placard, {it_has(cold), Value::at_least(*set)},
                     {&advice::placard_first, &advice::hot_reading});
   }
@@ -154,7 +159,11 @@ class Setting {
     const GaugePressure gives = air::carried_over({*set, case_.here()}, hot);
     judged_.hot_at_setting = gives;
     const Values told{target, cold, Value::at_least(*set), gives, at_work};
-    if (cold < lowest - rounding)
+    if (cold < lowest - rounding && need() && cold >= *need())
+      findings_.add(finding::target_near_need,
+                    {target, cold, pressure_gauge_error, Value::at_least(*set), gives, at_work},
+                    law);
+    else if (cold < lowest - rounding)
       findings_.add(finding::target_too_low_not_set, told, law);
     else if (case_.placard && cold < *case_.placard - pressure_gauge_error)
       findings_.add(finding::target_under_placard, told,
@@ -183,12 +192,7 @@ class Setting {
 
   void judge_most() {
     if (const auto set = judged_.to_set()) saw(*set);
-    const auto marked = case_.size->marked_pressure;
-    const auto least = judged_.need.by_a_gauge();
-    if (marked && least && *least > *marked + rounding)
-      findings_.add(finding::no_room_under_marking,
-                    {Value::at_least(*least), pressure_gauge_error, *marked},
-                    {&patch::least_pressure_source()});
+    if (need()) judge_room_under_marking(case_.size->marked_pressure, *need(), findings_);
     judge_highest(*case_.size, highest_, need(), findings_);
   }
 

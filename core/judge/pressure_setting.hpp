@@ -44,6 +44,7 @@ struct PressureNeed {
   };
   std::optional<Rated> rated{};  // if the sidewall says enough
   std::optional<patch::PressureDemand> demand{};
+  std::optional<GaugePressure> marked{};  // moulded on the tyre
 
   std::optional<GaugePressure> pressure() const;
   // Allowing for a gauge that may be out.

@@ -205,7 +205,7 @@ void judge_pressure(const SizeChangeCase& change, Findings& findings) {
   const Speed speed = top_judged(change, *symbol);
   if (*change.load > support->carried_at(speed)) return;  // overloaded: already said
   const GaugePressure least =
-      support->needed_at(*change.load, speed) + standard::pressure_gauge_error;
+      by_a_gauge(change.then.tyre->marked_pressure, support->needed_at(*change.load, speed));
   if (*change.pressure < least)
     findings.add(
         finding::pressure_low_in_new_one,

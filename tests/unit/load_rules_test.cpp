@@ -92,3 +92,45 @@ TEST_CASE("another size without the pressure moulded on it is no better than wit
   input["new_size"] = "215/65 R16C 109/107R 475 kPa";
   CHECK(level(ask("fitment", input)) == "care");
 }
+
+TEST_CASE("a reading far above what is to be set is care, though the placard says a little less") {
+  const Json answer =
+      set("225/45 R17 94W XL", "488 kg", {{"placard", "197 kPa"}, {"gauge", "312 kPa"}});
+  CHECK(level(answer) == "care");
+  CHECK(starts(caution(answer, "over_placard"), "care: Cold it has 3.12 bar (312 kPa), and 2.06"));
+}
+
+TEST_CASE("the rated load at the rated pressure is care for a gauge's error, not unfit") {
+  const char* van = "195/70 R15C 104/102R 450 kPa";
+  const Json to_set = set(van, "885 kg", {{"placard", "4.5 bar"}, {"gauge", "4.5 bar"}});
+  CHECK(level(to_set) == "care");
+  CHECK(starts(caution(to_set, "no_room_under_marking"), "care"));
+  CHECK(starts(to_set["verdict"]["text"], "Set 4.50 bar (450 kPa) cold, with care"));
+  const Json checked = check(van, "885 kg", "4.5 bar");
+  CHECK(level(checked) == "care");
+  CHECK(starts(caution(checked, "no_room_under_marking"), "care"));
+  CHECK(level(check(van, "900 kg", "4.5 bar")) == "care");
+  CHECK(level(check(van, "885 kg", "4.45 bar")) == "unfit");
+  CHECK(level(check(van, "901 kg", "4.5 bar")) == "unfit");
+  CHECK(level(set(van, "885 kg", {{"placard", "4.5 bar"}, {"gauge", "4.45 bar"}})) == "unfit");
+  // More than is moulded on it, without any gauge's error.
+  CHECK(starts(caution(set("205/55 R16 91V MAX PRESS 240 kPa", "605 kg"), "no_room_under_marking"),
+               "unfit"));
+}
+
+TEST_CASE("a reason that rests on a gauge's error says so") {
+  const Json near = check("205/55 R16 91V", "450 kg", "1.74 bar");
+  CHECK(level(near) == "unfit");
+  CHECK((*with_id(near["limits"], "load_at_pressure"))["why"] ==
+        "450 kg needs at least 1.80 bar (180 kPa) by a gauge that can be 0.10 bar (10 kPa) out; "
+        "the tyre has 1.74 bar (174 kPa).");
+  // 150 kPa carry this load, 160 by a gauge: 155 does not "not carry it".
+  const Json hot =
+      set("205/55 R16 91V", "400 kg", {{"hot_target", "1.9 bar"}, {"hot_tyre", "60 °C"}});
+  const std::string refused = caution(hot, "target_too_low");
+  CHECK(starts(refused, "unfit"));
+  CHECK(refused.find("A gauge can be 0.10 bar (10 kPa) out") != std::string::npos);
+  const Json too_low =
+      set("205/55 R16 91V", "400 kg", {{"hot_target", "1.7 bar"}, {"hot_tyre", "60 °C"}});
+  CHECK(caution(too_low, "target_too_low").find("could not carry the load") != std::string::npos);
+}
