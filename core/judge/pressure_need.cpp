@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/air/get_home.hpp"
+#include "core/judge/advice.hpp"
 #include "core/judge/pressure.hpp"
 #include "core/judge/pressure_setting.hpp"
 #include "core/judge/tyre.hpp"
@@ -15,6 +16,27 @@ using standard::pressure_gauge_error;
 
 // The tables need no extra pressure up to here; see patch/pressure_demand.hpp.
 constexpr Speed speed_without_increase = kilometres_per_hour(160.0);
+
+// Cars are placarded from 1.1 bar (from memory): less is a slip of the pen. Our choice.
+constexpr GaugePressure lowest_placard = kilopascals(100.0);
+
+// Their pressures are the car maker's to say. Vans, light trucks and trailers have theirs moulded
+// on the tyre, and a beaded edge stays on its rim by pressure.
+bool of_a_car(const sidewall::Reading& tyre) {
+  using sidewall::Family;
+  switch (tyre.family) {
+    case Family::metric_car:
+    case Family::metric_no_series:
+    case Family::p_metric:
+    case Family::millimetre_rim:
+    case Family::inch_cross_ply:
+    case Family::us_alphanumeric:
+    case Family::overall_diameter:
+      return !tyre.motorcycle && !tyre.commercial && !tyre.light_truck;
+    default:
+      return false;
+  }
+}
 
 air::GetHome on_a_spare() { return air::get_home(air::Way::temporary_spare, 0.0); }
 
@@ -81,6 +103,17 @@ std::optional<GaugePressure> PressureNeed::by_a_gauge() const {
   return demand ? std::optional(judge::by_a_gauge(marked, demand->total())) : std::nullopt;
 }
 
+bool placard_under_least(const SettingCase& setting) {
+  const patch::LeastPressure known = patch::least_pressure_of(*setting.size, setting.load);
+  return setting.placard && of_a_car(*setting.size) && *setting.placard < known.pressure &&
+         *setting.placard >= lowest_placard;
+}
+
+patch::LeastPressure least_to_set(const SettingCase& setting) {
+  if (placard_under_least(setting)) return {lowest_placard, &advice::placard_first};
+  return patch::least_pressure_of(*setting.size, setting.load);
+}
+
 PressureNeed judge_need(const SettingCase& setting, Findings& findings) {
   PressureNeed need;
   const sidewall::Reading& size = *setting.size;
@@ -95,17 +128,18 @@ PressureNeed judge_need(const SettingCase& setting, Findings& findings) {
     return need;
   }
   judge_worked_out(*greatest, findings);
-  need.rated = PressureNeed::Rated{*greatest, *support};
+  need.rated = PressureNeed::Rated{*greatest, support->with_least(least_to_set(setting))};
+  const patch::Support& rated = need.rated->support;
   const patch::Duty duty = duty_of(setting, *symbol);
   if (!setting.speed) findings.add(finding::speed_unknown, {duty.speed});
-  const auto demand = patch::pressure_demand(support->tyre(), duty);
+  const auto demand = patch::pressure_demand(rated.tyre(), duty);
   if (!demand) {
-    refuse(demand.error(), support->tyre(), duty, findings);
+    refuse(demand.error(), rated.tyre(), duty, findings);
     return need;
   }
   need.demand = *demand;
-  if (demand->total() > support->reference() + pressure_gauge_error)
-    findings.add(finding::above_reference, {support->reference()}, support->sources());
+  if (demand->total() > rated.reference() + pressure_gauge_error)
+    findings.add(finding::above_reference, {rated.reference()}, rated.sources());
   return need;
 }
 

@@ -43,9 +43,7 @@ class Setting {
   }
 
  private:
-  patch::LeastPressure least_of_kind() const {
-    return patch::least_pressure_of(*case_.size, case_.load);
-  }
+  patch::LeastPressure least_of_kind() const { return least_to_set(case_); }
   std::optional<GaugePressure> need() const { return judged_.need.pressure(); }
 
   // A placard that the load is beyond is not what a reading is held against.
@@ -63,6 +61,10 @@ class Setting {
     if (placard && need() && *placard < *need() - rounding)
       findings_.add(finding::placard_under_need,
                     {Value::at_most(*placard), Value::at_least(*need())},
+                    {&advice::placard_first, &patch::least_pressure_source()});
+    else if (placard_under_least(case_))
+      findings_.add(finding::placard_under_least,
+                    {Value::at_most(*placard), Value::at_least(patch::least_pressure())},
                     {&advice::placard_first, &patch::least_pressure_source()});
     if (const auto by_load = judged_.need.by_a_gauge())
       set = std::max(*by_load, placard.value_or(*by_load));

@@ -66,6 +66,11 @@ struct SettingJudged {
   std::optional<GaugePressure> to_set() const { return set_here ? set_here : set; }
 };
 
+// A car's placard that is below the least we know of for its kind, but not below any car's: it
+// comes before a least known from memory.
+bool placard_under_least(const SettingCase& setting);
+// No tyre of this kind is set to less.
+patch::LeastPressure least_to_set(const SettingCase& setting);
 PressureNeed judge_need(const SettingCase& setting, Findings& findings);
 SettingJudged judge_setting(const SettingCase& setting);
 // For a form that could be read whole: is the placard known?

@@ -14,8 +14,9 @@
 
 namespace treadwater::judge {
 
-// The deepest of any published test is 9.5 mm; beyond this the estimate is extrapolated.
-inline constexpr Length deepest_measured = millimetres(10.0);
+// The deepest of any published test, printed as 9.5 mm and 3/8 in; beyond it the estimate is
+// extrapolated.
+inline constexpr Length deepest_measured = inches(0.375);
 // Assumed for a tyre not measured: at the depth of most laws, and soft.
 inline constexpr Length worn_tread = millimetres(1.6);
 inline constexpr GaugePressure soft_pressure = kilopascals(200.0);

@@ -53,8 +53,12 @@ Mass load_capacity(const LoadLaw& law, Mass greatest, GaugePressure pressure) {
   return greatest * power(std::min(pressure / law.reference, 1.0), law.exponent);
 }
 
+GaugePressure pressure_by_law(const LoadLaw& law, Mass greatest, Mass load) {
+  return law.reference * power(load / greatest, 1.0 / law.exponent);
+}
+
 GaugePressure pressure_needed(const LoadLaw& law, Mass greatest, Mass load) {
-  return std::max(law.reference * power(load / greatest, 1.0 / law.exponent), least_pressure());
+  return std::max(pressure_by_law(law, greatest, load), least_pressure());
 }
 
 Mass p_metric_capacity(Length section_width, double aspect_percent, Length rim_diameter,

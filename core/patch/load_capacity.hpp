@@ -40,6 +40,9 @@ const Source& least_pressure_source();
 // A pressure that is not a number carries nothing.
 Mass load_capacity(const LoadLaw& law, Mass greatest, GaugePressure pressure);
 
+// By the formula alone, however low.
+GaugePressure pressure_by_law(const LoadLaw& law, Mass greatest, Mass load);
+
 // Never below least_pressure(). A load above `greatest` gives more than the reference pressure: the
 // caller must treat that as overload, not as a pressure to set. NaN gives NaN.
 GaugePressure pressure_needed(const LoadLaw& law, Mass greatest, Mass load);

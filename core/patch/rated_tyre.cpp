@@ -14,8 +14,8 @@ std::optional<Mass> rating_at(const RatedTyre& tyre, Speed speed) {
 }
 
 GaugePressure pressure_for_load(const RatedTyre& tyre, Mass rated, Mass load) {
-  GaugePressure needed = pressure_needed(tyre.law, rated, load);
-  if (tyre.second_law) needed = std::max(needed, pressure_needed(*tyre.second_law, rated, load));
+  GaugePressure needed = pressure_by_law(tyre.law, rated, load);
+  if (tyre.second_law) needed = std::max(needed, pressure_by_law(*tyre.second_law, rated, load));
   return std::max(needed, tyre.least);
 }
 

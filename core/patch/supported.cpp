@@ -20,6 +20,13 @@ std::optional<Support> Support::of(const sidewall::Reading& tyre, Mass greatest,
       least.from);
 }
 
+Support Support::with_least(const LeastPressure& least) const {
+  Support other = *this;
+  other.tyre_.least = least.pressure;
+  other.least_from_ = least.from;
+  return other;
+}
+
 Mass Support::capacity(GaugePressure pressure) const {
   return load_capacity(tyre_.law, tyre_.greatest, pressure);
 }

@@ -22,6 +22,9 @@ class Support {
   static std::optional<Support> of(const sidewall::Reading& tyre, Mass greatest,
                                    std::optional<Mass> load);
 
+  // The same with another least pressure.
+  Support with_least(const LeastPressure& least) const;
+
   const RatedTyre& tyre() const { return tyre_; }
   Mass greatest() const { return tyre_.greatest; }
   GaugePressure reference() const { return tyre_.law.reference; }

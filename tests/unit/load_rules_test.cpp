@@ -118,6 +118,20 @@ TEST_CASE("the rated load at the rated pressure is care for a gauge's error, not
                "unfit"));
 }
 
+TEST_CASE("a car's placard comes before a least pressure known from memory") {
+  const Json answer = set("125 R15 68S", "170 kg", {{"placard", "1.4 bar"}, {"gauge", "1.4 bar"}});
+  CHECK(level(answer) == "care");
+  CHECK(starts(answer["verdict"]["text"], "Set 1.40 bar (140 kPa) cold, with care"));
+  CHECK(starts(caution(answer, "under_least"), "care: The placard's 1.40 bar (140 kPa)"));
+  CHECK(level(set("125 R15 68S", "170 kg", {{"placard", "1.4 bar"}, {"gauge", "1.2 bar"}})) ==
+        "unfit");
+  // Not one that the load is beyond, nor one that no car has, nor on a van's tyre.
+  CHECK(caution(set("125 R15 68S", "250 kg", {{"placard", "1.4 bar"}}), "under_least").empty());
+  CHECK(level(set("125 R15 68S", "170 kg", {{"placard", "0.9 bar"}, {"gauge", "0.9 bar"}})) ==
+        "unfit");
+  CHECK(level(set("195/70 R15C 104/102R", "400 kg", {{"placard", "1.4 bar"}})) == "unfit");
+}
+
 TEST_CASE("a reason that rests on a gauge's error says so") {
   const Json near = check("205/55 R16 91V", "450 kg", "1.74 bar");
   CHECK(level(near) == "unfit");
@@ -133,4 +147,13 @@ TEST_CASE("a reason that rests on a gauge's error says so") {
   const Json too_low =
       set("205/55 R16 91V", "400 kg", {{"hot_target", "1.7 bar"}, {"hot_tyre", "60 °C"}});
   CHECK(caution(too_low, "target_too_low").find("could not carry the load") != std::string::npos);
+}
+
+TEST_CASE("water deeper than the 9.5 mm of the deepest test is said to be") {
+  const auto in = [](const char* water) {
+    return caution(check("205/55 R16 91V", "430 kg", "2.3 bar", {{"water", water}}),
+                   "beyond_measured_water");
+  };
+  for (const char* water : {"9.6 mm", "9.9 mm", "10 mm", "12 mm"}) CHECK(starts(in(water), "care"));
+  for (const char* water : {"9.5 mm", "3/8 in", "9 mm"}) CHECK(in(water).empty());
 }
