@@ -164,15 +164,22 @@ Found overload_at_speed(Speed speed, Mass load, Mass carried, standard::Vehicle 
                sources_of_load_at_speed(vehicle));
 }
 
-void judge_worked_out(const patch::GreatestLoad& load, Findings& findings) {
+void judge_how_rated(const patch::GreatestLoad& load, Findings& findings) {
+  const Sources printed{&patch::under_index_source(), &standard::load_index_source()};
+  if (load.near_index)
+    findings.add(finding::load_near_index, {Value::at_least(load.mass), std::to_string(load.index)},
+                 printed);
+  else if (load.under_index)
+    findings.add(finding::load_under_index, {Value::at_most(load.mass)}, printed);
   if (load.worked_out)
     findings.add(finding::load_index_assumed, {std::to_string(load.index), load.mass},
                  {&patch::p_metric_capacity_source()});
 }
 
-std::optional<patch::GreatestLoad> judge_rating(const sidewall::Reading& tyre, Findings& findings) {
+std::optional<patch::GreatestLoad> judge_rating(const sidewall::Reading& tyre,
+                                                std::optional<Mass> load, Findings& findings) {
   const auto fits = patch::index_fits(tyre);
-  const auto found = patch::greatest_load(tyre);
+  const auto found = patch::greatest_load(tyre, load);
   if (fits == patch::IndexFits::no_tyre)
     findings.add(finding::load_index_wrong, {std::to_string(tyre.service->load_index)},
                  {&patch::index_fits_source()});
@@ -182,7 +189,7 @@ std::optional<patch::GreatestLoad> judge_rating(const sidewall::Reading& tyre, F
   if (found && found->marked)
     findings.add(finding::marked_load_lower, {found->mass, std::to_string(found->index)});
   if (found)
-    judge_worked_out(*found, findings);
+    judge_how_rated(*found, findings);
   else if (!tyre.service)
     findings.add(finding::load_index_unknown);
   return found;
@@ -192,7 +199,7 @@ Carrying judge_load(const TyreCase& tyre, Findings& findings) {
   Carrying carrying;
   const auto cold = tyre.cold();
   bool judged = false;  // at this pressure
-  carrying.greatest = judge_rating(*tyre.size, findings);
+  carrying.greatest = judge_rating(*tyre.size, tyre.load, findings);
   if (carrying.greatest) {
     const Mass greatest = carrying.greatest->mass;
     carrying.support = patch::Support::of(*tyre.size, greatest, tyre.load);

@@ -39,9 +39,10 @@ struct Carrying {
 };
 
 // The tyre's load rating: by its index, or calculated if it has none.
-std::optional<patch::GreatestLoad> judge_rating(const sidewall::Reading& tyre, Findings& findings);
-// For a load index calculated from the size.
-void judge_worked_out(const patch::GreatestLoad& load, Findings& findings);
+std::optional<patch::GreatestLoad> judge_rating(const sidewall::Reading& tyre,
+                                                std::optional<Mass> load, Findings& findings);
+// For a load index calculated from the size, or above what may be moulded on the tyre.
+void judge_how_rated(const patch::GreatestLoad& load, Findings& findings);
 
 Carrying judge_load(const TyreCase& tyre, Findings& findings);
 void judge_hot_reading(const TyreCase& tyre, Findings& findings);

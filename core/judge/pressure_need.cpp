@@ -49,9 +49,10 @@ void judge_spare(const SettingCase& setting, Findings& findings) {
 
 // What no pressure makes up for is refused whatever the pressure.
 void judge_without_law(const SettingCase& setting, Findings& findings) {
-  const auto greatest = patch::greatest_load(*setting.size);
+  const auto greatest = patch::greatest_load(*setting.size, setting.load);
   const auto symbol = patch::speed_symbol(*setting.size);
   const standard::Allowance tow = standard::towing_rear_tyre();
+  if (greatest) judge_how_rated(*greatest, findings);
   if (greatest && *setting.load > (setting.towing_rear ? tow.of(greatest->mass) : greatest->mass))
     findings.add(overload(*setting.load, greatest->mass));
   if (symbol && setting.speed) judge_symbol(*symbol, *setting.speed, findings);
@@ -119,7 +120,7 @@ PressureNeed judge_need(const SettingCase& setting, Findings& findings) {
   const sidewall::Reading& size = *setting.size;
   need.marked = size.marked_pressure;
   if (size.temporary_spare) judge_spare(setting, findings);
-  const auto greatest = patch::greatest_load(size);
+  const auto greatest = patch::greatest_load(size, setting.load);
   const auto symbol = patch::speed_symbol(size);
   const auto support = greatest ? patch::Support::of(size, greatest->mass, setting.load)
                                 : std::optional<patch::Support>();
@@ -127,7 +128,7 @@ PressureNeed judge_need(const SettingCase& setting, Findings& findings) {
     judge_without_law(setting, findings);
     return need;
   }
-  judge_worked_out(*greatest, findings);
+  judge_how_rated(*greatest, findings);
   need.rated = PressureNeed::Rated{*greatest, support->with_least(least_to_set(setting))};
   const patch::Support& rated = need.rated->support;
   const patch::Duty duty = duty_of(setting, *symbol);

@@ -103,8 +103,9 @@ void judge_pressure(const SoftTyre& tyre, SoftTyreJudged& judged) {
 // The air carries the load, unless the tyre is made to run flat. A tyre that may be leaking gets no
 // allowance for the gauge's error.
 void judge_carried_load(const SoftTyre& tyre, SoftTyreJudged& judged) {
-  const auto rated = tyre.size ? patch::greatest_load(*tyre.size) : std::nullopt;
+  const auto rated = tyre.size ? patch::greatest_load(*tyre.size, tyre.load) : std::nullopt;
   if (!tyre.load || !rated) return;
+  judge_how_rated(*rated, judged.findings);
   if (*tyre.load > rated->mass) return stop(overload(*tyre.load, rated->mass), judged);
   const auto latest = tyre.latest();
   const auto support = patch::Support::of(*tyre.size, rated->mass, tyre.load);

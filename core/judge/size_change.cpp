@@ -8,7 +8,6 @@
 #include "core/judge/age.hpp"
 #include "core/judge/pressure.hpp"
 #include "core/judge/tyre.hpp"
-#include "core/standard/instrument.hpp"
 #include "core/standard/load_index.hpp"
 #include "core/standard/speedometer.hpp"
 
@@ -123,8 +122,8 @@ Speed top_judged(const SizeChangeCase& change, SpeedSymbol symbol) {
   return std::min(change.top_speed.value_or(Speed()), standard::speed_row(symbol).speed);
 }
 
-void judge_load(const SizeChangeCase& change, const car::Adequacy& enough, Findings& findings) {
-  const Mass greatest = change.then.greatest()->mass;
+void judge_load(const SizeChangeCase& change, const car::Adequacy& enough, Mass greatest,
+                Findings& findings) {
   const standard::Vehicle vehicle = patch::vehicle_of(*change.then.tyre);
   const auto asked = change.asked_at(enough.judged_at);
   const auto now = change.now.greatest();
@@ -173,17 +172,18 @@ void judge_symbol_by_car(SpeedSymbol symbol, Speed top_speed, car::SymbolFit fit
 
 void judge_adequacy(const SizeChangeCase& change, SizeChangeJudged& judged) {
   Findings& findings = judged.findings;
-  const auto greatest = change.then.greatest();
+  const Mass most = std::max(change.load.value_or(Mass()), change.asked_rating().value_or(Mass()));
+  const auto greatest = change.then.greatest(most);
   const auto symbol = change.then.symbol();
   if (!greatest || !symbol) return findings.add(finding::rating_unknown);
-  judge_worked_out(*greatest, findings);
+  judge_how_rated(*greatest, findings);
   judged.rating = greatest;
   const car::Adequacy enough =
       car::adequacy(greatest->mass, patch::vehicle_of(*change.then.tyre), *symbol,
                     sidewall::has_mark(*change.then.tyre, "three_peak"),
                     change.asked_at(top_judged(change, *symbol)).value_or(Mass()),
                     change.top_speed.value_or(Speed()));
-  judge_load(change, enough, findings);
+  judge_load(change, enough, greatest->mass, findings);
   if (change.top_speed)
     judge_symbol_by_car(*symbol, *change.top_speed, enough.speed, findings);
   else
@@ -197,7 +197,7 @@ void judge_adequacy(const SizeChangeCase& change, SizeChangeJudged& judged) {
 
 // The new tyre at the current pressure, allowing for the gauge's error.
 void judge_pressure(const SizeChangeCase& change, Findings& findings) {
-  const auto greatest = change.then.greatest();
+  const auto greatest = change.then.greatest(change.load);
   const auto symbol = change.then.symbol();
   if (!change.load || !change.pressure || !greatest || !symbol) return;
   const auto support = patch::Support::of(*change.then.tyre, greatest->mass, change.load);
@@ -215,7 +215,7 @@ void judge_pressure(const SizeChangeCase& change, Findings& findings) {
 
 void judge_equal_load(const SizeChangeCase& change, SizeChangeJudged& judged) {
   const auto greatest_now = change.now.greatest();
-  const auto greatest_then = change.then.greatest();
+  const auto greatest_then = change.then.greatest(change.load);
   if (!change.pressure || !greatest_now || !greatest_then) return;
   const auto now = patch::laws_of(*change.now.tyre);
   const auto then = patch::laws_of(*change.then.tyre);
@@ -233,8 +233,8 @@ std::optional<patch::TyreSize> Fitted::size() const {
   return tyre ? patch::nominal_size(*tyre) : std::nullopt;
 }
 
-std::optional<patch::GreatestLoad> Fitted::greatest() const {
-  return tyre ? patch::greatest_load(*tyre) : std::nullopt;
+std::optional<patch::GreatestLoad> Fitted::greatest(std::optional<Mass> load) const {
+  return tyre ? patch::greatest_load(*tyre, load) : std::nullopt;
 }
 
 std::optional<SpeedSymbol> Fitted::symbol() const {

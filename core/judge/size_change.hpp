@@ -19,7 +19,7 @@ struct Fitted {
 
   // What the sidewall says of it.
   std::optional<patch::TyreSize> size() const;
-  std::optional<patch::GreatestLoad> greatest() const;
+  std::optional<patch::GreatestLoad> greatest(std::optional<Mass> load = {}) const;
   std::optional<standard::SpeedSymbol> symbol() const;
   bool cross_ply() const;  // or not marked as a radial
 };

@@ -25,6 +25,10 @@ constexpr Source spare{"load-pressure-spare",
 constexpr Source american{
     "load-pressure-us", "P-metric load and pressure, L = Lmax (p/240 kPa)^0.5",
     "The Tire and Rim Association equation, as given in a public FAQ", "2005", Standing::secondary};
+constexpr Source light_truck{
+    "load-pressure-lt", "LT load and pressure, L = Lmax (p/pref)^0.70",
+    "worked out from the table of LT235/85R16 E: 1700, 2205, 2623, 3042 lb at 35, 50, 65, 80 psi",
+    "", Standing::secondary};
 constexpr Source linear{"load-pressure-linear", "Load in line with pressure, L = Lmax p/pref",
                         "Daws, Tire Society, 2009; the equation as reported by a reader of it",
                         "2009", Standing::secondary};
@@ -43,6 +47,9 @@ LoadLaw european_at_marked_pressure(GaugePressure marked) { return {marked, 0.8,
 LoadLaw temporary_spare_law() { return {kilopascals(420.0), 0.8, &spare}; }
 LoadLaw p_metric_standard_load() { return {kilopascals(240.0), 0.5, &american}; }
 LoadLaw p_metric_extra_load() { return {kilopascals(280.0), 0.5, &american}; }
+LoadLaw light_truck_at_marked_pressure(GaugePressure marked) {
+  return {marked, 0.70, &light_truck};
+}
 LoadLaw linear_at_marked_pressure(GaugePressure marked) { return {marked, 1.0, &linear}; }
 
 GaugePressure least_pressure() { return kilopascals(150.0); }

@@ -1,10 +1,13 @@
 // Load and pressure: what a tyre carries at a pressure, and the pressure a load needs.
 //
-// Two formulas:
+// The formulas:
 //   European:  L = Lmax (p / pref)^0.8, pref 250 kPa (standard) or 290 kPa (extra and high load),
 //              the pressure on the sidewall for C tyres, 420 kPa for a temporary spare.
 //   United States, P-metric:  L = Lmax (p / 240 kPa)^0.5.
-// and, for LT and flotation tyres, whose own exponent was not found, the one that needs the most:
+//   United States, LT:  L = Lmax (p / pref)^0.70, pref the pressure on the sidewall; the exponent
+//   meets the printed table of LT235/85R16 E within 1 %.
+// and, for flotation and trailer tyres, whose own exponent was not found, the one that needs the
+// most:
 //   linear:  L = Lmax p / pref, pref the pressure on the sidewall.
 // Sources and standing: see load_capacity.cpp; each LoadLaw carries its own. The European exponent
 // and reference pressures are second-hand, the least pressure of 150 kPa is from memory.
@@ -31,6 +34,7 @@ LoadLaw european_at_marked_pressure(GaugePressure marked);
 LoadLaw temporary_spare_law();
 LoadLaw p_metric_standard_load();
 LoadLaw p_metric_extra_load();
+LoadLaw light_truck_at_marked_pressure(GaugePressure marked);
 LoadLaw linear_at_marked_pressure(GaugePressure marked);
 
 // The lowest cold pressure at which any of the formulas is used.

@@ -23,6 +23,16 @@ constexpr double least_series_of_equation = 50.0;
 constexpr double least_series_of_list = 30.0;
 constexpr double fall_a_series = 0.0065;
 
+constexpr Source printed_loads{
+    "load-us-printed", "Loads printed for P- and LT-marked sizes: to 1.5 % less than the index",
+    "a tyre maker's size sheet and a tyre tester's list: 3042 lb of index 120, 2183 lb of 108", "",
+    Standing::secondary};
+constexpr double sure_share = 0.985;
+
+bool is_us_size(const sidewall::Reading& tyre) {
+  return tyre.family == Family::p_metric || tyre.family == Family::lt_metric || tyre.light_truck;
+}
+
 // The equation's load, down to a series.
 std::optional<Mass> load_by_size(const sidewall::Reading& tyre, double least_series) {
   const bool in_range = tyre.section_width && tyre.rim_diameter && tyre.aspect_percent &&
@@ -61,6 +71,7 @@ std::optional<IndexFits> index_fits(const sidewall::Reading& tyre) {
 }
 
 const Source& index_fits_source() { return index_source; }
+const Source& under_index_source() { return printed_loads; }
 
 std::optional<Laws> laws_of(const sidewall::Reading& tyre) {
   const bool extra = tyre.extra_load || tyre.high_load || index_fits(tyre) == IndexFits::extra_load;
@@ -81,23 +92,46 @@ std::optional<Laws> laws_of(const sidewall::Reading& tyre) {
       break;
   }
   if (!tyre.marked_pressure) return std::nullopt;
-  const bool own_law_unknown = tyre.family == Family::lt_metric ||
-                               tyre.family == Family::flotation ||
-                               tyre.family == Family::special_trailer;
+  if (tyre.family == Family::lt_metric)
+    return Laws{light_truck_at_marked_pressure(*tyre.marked_pressure), {}};
+  const bool own_law_unknown =
+      tyre.family == Family::flotation || tyre.family == Family::special_trailer;
   const LoadLaw linear = linear_at_marked_pressure(*tyre.marked_pressure);
   if (own_law_unknown) return Laws{linear, {}};
   return Laws{european_at_marked_pressure(*tyre.marked_pressure), linear};
 }
 
-std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre) {
+namespace {
+
+// Of a size marked P or LT, whose MAX LOAD may be less than its index's mass.
+GreatestLoad greatest_of_us_size(Mass of_index, int index, std::optional<Mass> marked,
+                                 std::optional<Mass> load) {
+  const Mass sure = of_index * sure_share;
+  GreatestLoad found{sure, index, sure};
+  if (marked) {
+    found.mass = found.sure = std::min(*marked, of_index);
+    found.marked = *marked < sure;
+    return found;
+  }
+  found.under_index = true;
+  found.near_index = load && *load > sure && *load <= of_index;
+  if (found.near_index) found.mass = *load;
+  return found;
+}
+
+}  // namespace
+
+std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre, std::optional<Mass> load) {
   if (tyre.service) {
-    const auto mass = standard::load_of_index(tyre.service->load_index);
+    const int index = tyre.service->load_index;
+    const auto mass = standard::load_of_index(index);
     if (!mass || index_fits(tyre) == IndexFits::no_tyre) return std::nullopt;
-    GreatestLoad found{*mass, tyre.service->load_index};
-    // A load moulded in pounds and kilograms is the index's, rounded.
     const auto marked = marked_load(tyre);
+    if (is_us_size(tyre)) return greatest_of_us_size(*mass, index, marked, load);
+    GreatestLoad found{*mass, index, *mass};
+    // A load moulded in pounds and kilograms is the index's, rounded.
     if (marked && *marked < *mass * 0.99) {
-      found.mass = *marked;
+      found.mass = found.sure = *marked;
       found.marked = true;
     }
     return found;
@@ -105,7 +139,9 @@ std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre) {
   const auto usual = load_by_size(tyre, least_series_of_equation);
   if (tyre.family != Family::p_metric || tyre.extra_load || !usual) return std::nullopt;
   const int index = standard::nearest_load_index(*usual);
-  return GreatestLoad{*standard::load_of_index(index), index, true};
+  GreatestLoad found{*standard::load_of_index(index), index, *standard::load_of_index(index)};
+  found.worked_out = true;
+  return found;
 }
 
 std::optional<standard::SpeedSymbol> speed_symbol(const sidewall::Reading& tyre) {

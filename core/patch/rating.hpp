@@ -39,10 +39,15 @@ std::optional<Laws> laws_of(const sidewall::Reading& tyre);
 struct GreatestLoad {
   Mass mass;
   int index = 0;
-  bool worked_out = false;  // from the dimensions, for lack of an index
-  bool marked = false;      // MAX LOAD on the sidewall is below the index's, and counts
+  Mass sure;                 // as `mass`, but not up to a load in the part that is not sure
+  bool under_index = false;  // P or LT without MAX LOAD: the last 1.5 % of the index is not sure
+  bool near_index = false;   // and the load is in that part: `mass` is the load
+  bool worked_out = false;   // from the dimensions, for lack of an index
+  bool marked = false;       // MAX LOAD on the sidewall is below the index's, and counts
 };
-std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre);
+std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre,
+                                          std::optional<Mass> load = {});
+const Source& under_index_source();
 
 // The service description's, or the letter in the size.
 std::optional<standard::SpeedSymbol> speed_symbol(const sidewall::Reading& tyre);

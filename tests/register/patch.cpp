@@ -6,6 +6,7 @@
 #include "core/patch/load_capacity.hpp"
 #include "core/patch/measured.hpp"
 #include "core/patch/pressure_demand.hpp"
+#include "core/patch/rating.hpp"
 #include "core/standard/load_index.hpp"
 #include "tests/register/register.hpp"
 
@@ -23,6 +24,7 @@ LoadLaw law_named(Asked& in, const std::string& name) {
   if (name == "P-metric, standard") return p_metric_standard_load();
   const GaugePressure marked = in.of<GaugePressure>("marked");
   if (name == "European, marked pressure") return european_at_marked_pressure(marked);
+  if (name == "light truck") return light_truck_at_marked_pressure(marked);
   if (name != "linear") in.fail("no such law: ", name);
   return linear_at_marked_pressure(marked);
 }
@@ -250,6 +252,13 @@ constexpr Check checks[] = {
        const LoadLaw asked = law(in);
        return in.answer(pressure_needed(asked, in.of<Mass>("greatest"), in.of<Mass>("load")) /
                         asked.reference);
+     }},
+    {"load sure of a US size",
+     [](Asked& in) {
+       const auto tyre = sidewall::read(in.text("tyre"));
+       const auto greatest = tyre ? patch::greatest_load(*tyre) : std::nullopt;
+       if (!greatest) in.fail("no rating", "");
+       return in.answer(greatest ? greatest->sure : Mass());
      }},
     {"load capacity",
      [](Asked& in) {

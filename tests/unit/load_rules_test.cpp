@@ -132,6 +132,40 @@ TEST_CASE("a car's placard comes before a least pressure known from memory") {
   CHECK(level(set("195/70 R15C 104/102R", "400 kg", {{"placard", "1.4 bar"}})) == "unfit");
 }
 
+TEST_CASE("an LT tyre carries what its maker's table prints, not a straight line") {
+  // 1700 lb at 35 psi is 771 kg; the line from 80 psi gives 604 kg.
+  const Json answer = check("LT235/85R16 120/116R 80 psi", "760 kg", "36.5 psi");
+  CHECK(caution(answer, "pressure_low").empty());
+  CHECK((*with_id(answer["figures"], "pressure_needed"))["value"] == Approx(236.0).margin(2.0));
+  // No table was seen for flotation and trailer tyres.
+  CHECK_FALSE(
+      caution(check("ST225/75R15 117/112M 80 psi", "760 kg", "38 psi"), "pressure_low").empty());
+}
+
+TEST_CASE("a size marked P or LT is sure of 1.5 % less than its index") {
+  struct Case {
+    const char *size, *within, *above, *pressure;
+  };
+  for (const Case& c : {Case{"LT245/75R16 120/116R LRE 80 psi", "1370 kg", "1385 kg", "80 psi"},
+                        Case{"P235/75R15 XL 108S", "980 kg", "995 kg", "43 psi"}}) {
+    INFO(c.size);
+    CHECK(starts(caution(check(c.size, c.within, c.pressure), "load_under_index"), "note"));
+    CHECK(starts(caution(check(c.size, c.above, c.pressure), "load_under_index"), "care"));
+    CHECK(caution(check(c.size, c.above, c.pressure), "overload").empty());
+    CHECK(starts(caution(set(c.size, c.above), "load_under_index"), "care"));
+    const Json fitted = {
+        {"size", c.size}, {"new_size", c.size}, {"top_speed", "150 km/h"}, {"load", c.above}};
+    CHECK(starts(caution(ask("fitment", fitted), "load_under_index"), "care"));
+  }
+  CHECK_FALSE(caution(check("P235/75R15 XL 108S", "1001 kg", "42 psi"), "overload").empty());
+  // With MAX LOAD there is nothing to guess.
+  const char* marked = "P235/75R15 XL 108S MAX LOAD 990 kg";
+  CHECK(caution(check(marked, "985 kg", "43 psi"), "load_under_index").empty());
+  CHECK(caution(check(marked, "985 kg", "43 psi"), "marked_load_lower").empty());
+  CHECK_FALSE(caution(check(marked, "991 kg", "43 psi"), "overload").empty());
+  CHECK(caution(check("235/75 R15 105S", "920 kg", "2.6 bar"), "load_under_index").empty());
+}
+
 TEST_CASE("a reason that rests on a gauge's error says so") {
   const Json near = check("205/55 R16 91V", "450 kg", "1.74 bar");
   CHECK(level(near) == "unfit");

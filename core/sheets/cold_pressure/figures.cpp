@@ -45,7 +45,7 @@ void tell_need(const judge::PressureNeed& need, const judge::SettingCase& settin
   const patch::GreatestLoad& greatest = need.rated->greatest;
   answer.figure(
       "load_rating", say("Load rating (index #)", {std::to_string(greatest.index)}),
-      in_kilograms(greatest.mass), "kg", write(greatest.mass, answer.units()),
+      in_kilograms(greatest.sure), "kg", write(greatest.sure, answer.units()),
       {greatest.worked_out ? &patch::p_metric_capacity_source() : &standard::load_index_source()});
   if (!need.demand) return;
   const patch::RatedTyre& tyre = need.rated->support.tyre();

@@ -153,7 +153,7 @@ void tell_ratings(const judge::SizeChangeJudged& judged, const judge::SizeChange
                   {&standard::load_index_source()}, note);
   };
   if (judged.rating) {
-    rating("new_rating", Phrase("Load rating of the new tyre"), judged.rating->mass, {});
+    rating("new_rating", Phrase("Load rating of the new tyre"), judged.rating->sure, {});
     if (const auto asked = change.asked_rating())
       rating("asked_rating", Phrase("Asked of it"), *asked,
              change.asked ? Phrase("By the load index given.") : Phrase("By the tyre now fitted."));

@@ -83,7 +83,7 @@ void tell_load(const judge::Carrying& carrying, const judge::TyreCase& tyre,
       say(greatest.worked_out ? Phrase("Load rating worked out from the size (index #)")
                               : Phrase("Load rating (index #)"),
           {index}),
-      in_kilograms(greatest.mass), "kg", write(greatest.mass, units),
+      in_kilograms(greatest.sure), "kg", write(greatest.sure, units),
       {greatest.worked_out ? &patch::p_metric_capacity_source() : &standard::load_index_source()});
   if (!carrying.support) return;
   const patch::Support& support = *carrying.support;
