@@ -134,9 +134,12 @@ void judge_load(const SizeChangeCase& change, const car::Adequacy& enough, Mass 
     findings.add(finding::overload_at_top_speed,
                  {enough.judged_at, Value::at_most(enough.carried), Value::at_least(*change.load)},
                  sources_of_load_at_speed(vehicle));
-  if (!enough.load)
+  // Slower, neither has lost any load: a faster car makes no tyre stronger.
+  const bool low_when_slow = change.asked_rating().value_or(Mass()) > greatest;
+  if (!enough.load || low_when_slow)
     findings.add(finding::load_too_low,
-                 {Value::at_most(enough.carried), Value::at_least(asked.value_or(Mass()))},
+                 {Value::at_most(low_when_slow ? greatest : enough.carried),
+                  Value::at_least(low_when_slow ? *change.asked_rating() : asked.value_or(Mass()))},
                  sources_of_load_at_speed(vehicle));
   else if (change.asked && now && greatest < now->mass)
     findings.add(finding::under_the_tyre_now, {greatest, now->mass},

@@ -79,6 +79,12 @@ TEST_CASE("the identical tyre is never refused, whatever the car's top speed") {
   const Json slower = {
       {"size", "205/55 R16 91W"}, {"new_size", "205/55 R16 91V"}, {"top_speed", "215 km/h"}};
   CHECK_FALSE(caution(ask("fitment", slower), "load_too_low").empty());
+  // At 240 km/h a 91V carries no more than an 88W; slower it does, so a fast car changes nothing.
+  for (const char* speed : {"200 km/h", "240 km/h"}) {
+    const Json weaker = {
+        {"size", "205/55 R16 91V"}, {"new_size", "205/55 R16 88W"}, {"top_speed", speed}};
+    CHECK_FALSE(caution(ask("fitment", weaker), "load_too_low").empty());
+  }
 }
 
 TEST_CASE("another size without the pressure moulded on it is no better than with it") {
