@@ -139,7 +139,8 @@ std::optional<GreatestLoad> greatest_load(const sidewall::Reading& tyre, std::op
   const auto usual = load_by_size(tyre, least_series_of_equation);
   if (tyre.family != Family::p_metric || tyre.extra_load || !usual) return std::nullopt;
   const int index = standard::nearest_load_index(*usual);
-  GreatestLoad found{*standard::load_of_index(index), index, *standard::load_of_index(index)};
+  GreatestLoad found =
+      greatest_of_us_size(*standard::load_of_index(index), index, marked_load(tyre), load);
   found.worked_out = true;
   return found;
 }

@@ -325,7 +325,7 @@ TEST_CASE("pinned: the pressure that a duty asks for, and what a sidewall is rat
     if (symbol) row.add(static_cast<int>(*symbol));
     if (size) row.add(size->section_width, size->aspect_percent, size->rim_diameter);
   }
-  CHECK(row.text() == "9438 figures, 7829db697a7b4f34");
+  CHECK(row.text() == "9438 figures, 7635f01587a11a12");
 }
 
 // ---- water ----
