@@ -1,5 +1,6 @@
-// A soft tyre: how fast it leaks, what makes it unfit even if it holds air, and the way home.
-// Whether the hole may be repaired is in repair.hpp.
+// A soft tyre: how fast it leaks, what makes it unfit even if it holds air, and the way home; on a
+// closed stage, whether to change the wheel there (puncture_stage.cpp). Whether the hole may be
+// repaired is in repair.hpp.
 #pragma once
 
 #include <optional>
@@ -7,6 +8,7 @@
 #include "core/air/get_home.hpp"
 #include "core/air/leak.hpp"
 #include "core/air/repair.hpp"
+#include "core/air/stage_stop.hpp"
 #include "core/judge/finding.hpp"
 #include "core/sidewall/sidewall.hpp"
 #include "core/standard/date.hpp"
@@ -31,9 +33,11 @@ enum class Help {
 
 struct SoftTyre {
   std::optional<sidewall::Reading> size{};
-  GaugePressure set = usual_pressure;  // cold, as it should be
-  std::optional<GaugePressure> first{};
+  GaugePressure set = usual_pressure;    // cold, as it should be
+  std::optional<GaugePressure> first{};  // as read
   std::optional<GaugePressure> second{};
+  bool first_hot = false;  // read warm or hot from driving
+  bool second_hot = false;
   std::optional<Duration> apart{};
   std::optional<Length> tread{};
   std::optional<Mass> load{};  // on the wheel
@@ -49,11 +53,22 @@ struct SoftTyre {
   bool sealed = false;   // sealant was put in
   // Nothing if not known.
   std::optional<Help> help{};
-  std::optional<Length> way{};  // to go
+  std::optional<Length> way{};  // to go; on a stage to its finish
+  std::optional<int> spares{};  // on board
+  // On a closed stage.
+  bool on_stage = false;
+  bool on_gravel = false;
+  std::optional<Speed> approach{};  // of the cars behind
 
-  std::optional<GaugePressure> latest() const { return second ? second : first; }
+  // The latest reading as it may be at least when cold.
+  std::optional<GaugePressure> latest() const;
+  bool latest_hot() const { return second ? second_hot : first_hot; }
   bool read_twice() const { return first && second && apart; }
   bool outside_tread() const { return place && *place != air::Place::tread; }
+  // What it is driven on with: what is on board; else what is in it, or what it is made for.
+  std::optional<Help> driven_by() const;
+  // A wheel takes its place.
+  bool comes_off() const;
   // Made to, and judged only by the way home.
   bool runs_flat() const;
   GaugePressure stop_below() const;
@@ -68,9 +83,13 @@ struct LeakFound {
 // What still carries the car on this tyre.
 enum class CarriedBy { its_air, itself, nothing };
 
+// What must be done before the car drives on: with this tyre as it is, it must not.
+enum class First { nothing, change_the_wheel, seal_it };
+
 struct SoftTyreJudged {
   Findings findings;
   CarriedBy carried = CarriedBy::its_air;
+  First first = First::nothing;
   std::optional<LeakFound> leak;
 };
 
@@ -86,5 +105,16 @@ std::optional<WayHome> judge_way_home(const SoftTyre& tyre, SoftTyreJudged& judg
 
 // What applies at any roadside.
 void judge_roadside(Findings& findings);
+
+struct StageStop {
+  Length triangle;  // before the car
+  std::optional<air::TimeLost> change{};
+  std::optional<air::TimeLost> drive_out{};
+  bool may_drive_out = false;        // by the clock, or as far as is known
+  std::optional<int> spares_left{};  // after the change
+};
+
+// On a stage, instead of a roadside.
+StageStop judge_stage_stop(const SoftTyre& tyre, SoftTyreJudged& judged);
 
 }  // namespace treadwater::judge

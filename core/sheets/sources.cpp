@@ -6,6 +6,7 @@
 #include "core/air/natural_loss.hpp"
 #include "core/air/odds.hpp"
 #include "core/air/repair.hpp"
+#include "core/air/stage_stop.hpp"
 #include "core/air/warning.hpp"
 #include "core/car/axle_load.hpp"
 #include "core/car/rules.hpp"
@@ -134,11 +135,13 @@ Sources of_grip() {
 
 Sources of_air() {
   Sources all{
-      &air::gas_law_source(),      &air::atmosphere_source(),      &air::natural_loss_source(),
-      &air::do_not_drive_source(), &air::leak_down_source(),       &air::orifice_source(),
-      &air::discharge_source(),    &air::cavity_source(),          &air::cavity_fill_source(),
-      &air::repair_source(),       &air::american_repair_source(), &air::run_flat_load_source(),
-      &air::puncture_rate_source()};
+      &air::gas_law_source(),       &air::atmosphere_source(),      &air::natural_loss_source(),
+      &air::do_not_drive_source(),  &air::leak_down_source(),       &air::orifice_source(),
+      &air::discharge_source(),     &air::cavity_source(),          &air::cavity_fill_source(),
+      &air::repair_source(),        &air::american_repair_source(), &air::run_flat_load_source(),
+      &air::puncture_rate_source(), &air::hot_rise_source(),        &air::wheel_change_source(),
+      &air::drive_out_source(),     &air::change_or_drive_source(), &air::stage_triangle_source(),
+      &air::four_wheels_source()};
   for (const air::WarningRule& rule : air::warning_rules()) {
     judge::add_once(all, *rule.source);
     judge::add_once(all, *rule.floor_from);

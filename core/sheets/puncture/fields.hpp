@@ -22,6 +22,10 @@ inline constexpr QuantityField<GaugePressure> first =
                    Phrase("Two readings and a clock tell how fast it leaks."), "2.3 bar");
 inline constexpr QuantityField<GaugePressure> second =
     pressure_field("second", Phrase("Second reading"), Phrase("The latest one."), "1.9 bar");
+inline constexpr ChoiceField<bool> first_state{"first_state", Phrase("When the first was read"),
+                                               Phrase(), fields::pressure_states, fields::is_hot};
+inline constexpr ChoiceField<bool> second_state{"second_state", Phrase("When the second was read"),
+                                                Phrase(), fields::pressure_states, fields::is_hot};
 inline constexpr QuantityField<Duration> apart{
     "apart",   Phrase("Time between the readings"), Phrase(), optional, "1 s", "1 year", "20 min",
     in_minutes};
@@ -99,18 +103,44 @@ inline constexpr ChoiceField<judge::Help> help{
     },
     help_of};
 inline constexpr auto load = fields::wheel_load(Phrase("For a run-flat tyre."), optional);
-inline constexpr QuantityField<Length> way{"way",
-                                           Phrase("Way to go"),
-                                           Phrase("To help, home or the next service."),
-                                           optional,
-                                           "0 km",
-                                           "20 000 km",
-                                           "35 km",
-                                           in_kilometres_of_road};
+inline constexpr QuantityField<Length> way{
+    "way",
+    Phrase("Way to go"),
+    Phrase("To help, home or the next service; on a stage to its finish."),
+    optional,
+    "0 km",
+    "20 000 km",
+    "35 km",
+    in_kilometres_of_road};
+
+constexpr bool is_stage(std::string_view id) { return id == "stage"; }
+inline constexpr ChoiceField<bool> on{
+    "on", Phrase("Where you are"),
+    Phrase("On a closed stage a rally crew changes the wheel or drives out."),
+    [] {
+      return std::vector<Choice>{{"road", Phrase("On the road")},
+                                 {"stage", Phrase("On a closed stage")}};
+    },
+    is_stage};
+constexpr bool is_gravel(std::string_view id) { return id == "gravel"; }
+inline constexpr ChoiceField<bool> stage_surface{
+    "stage_surface", Phrase("Surface of the stage"), Phrase("Of a mixed one, what is left of it."),
+    [] {
+      return std::vector<Choice>{{"tarmac", Phrase("Tarmac")}, {"gravel", Phrase("Gravel")}};
+    },
+    is_gravel};
+inline constexpr QuantityField<Speed> approach{"approach",
+                                               Phrase("Speed at which cars come here"),
+                                               Phrase("On a stage, for the triangle."),
+                                               optional,
+                                               "10 km/h",
+                                               "250 km/h (155 mph)",
+                                               "120 km/h",
+                                               in_speed};
 
 inline constexpr NumberField spares{"spares",
                                     Phrase("Spares on board"),
-                                    Phrase("For the odds of the next one."),
+                                    Phrase("For a stage, and the odds of the next one."),
                                     optional,
                                     "0",
                                     "20",

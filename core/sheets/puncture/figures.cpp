@@ -1,6 +1,7 @@
 #include "core/sheets/puncture/figures.hpp"
 
 #include "core/air/warning.hpp"
+#include "core/quantity/text.hpp"
 #include "core/words/measure.hpp"
 
 namespace treadwater::sheets::puncture {
@@ -47,6 +48,30 @@ void tell_way_home(const judge::WayHome& home, AnswerBuilder& answer) {
     answer.figure("claimed_distance", Phrase("The furthest anybody claims"),
                   in_kilometres(*claimed), "km", say_road_distance(*claimed, units), home.sources,
                   Phrase("Not to be relied on."));
+}
+
+void tell_stage_stop(const judge::StageStop& stop, AnswerBuilder& answer) {
+  const auto tell = [&](const char* id, Phrase label, const air::TimeLost& lost,
+                        const Source& source, Phrase note) {
+    const double least = in_seconds(lost.least);
+    const double most = in_seconds(lost.most);
+    answer.figure(id, label, (least + most) / 2.0, "s",
+                  say("# to # s", {trimmed(least, 0), trimmed(most, 0)}), {&source}, note,
+                  AnswerBuilder::Band{least, most});
+  };
+  if (stop.change)
+    tell("change_lost", Phrase("Lost by changing the wheel"), *stop.change,
+         air::wheel_change_source(), {});
+  if (stop.drive_out)
+    tell("drive_out_lost", Phrase("Lost by driving out"), *stop.drive_out, air::drive_out_source(),
+         Phrase("On tarmac the two are even at 10 to 12 km; a works team changes no wheel with "
+                "less than 7 or 8 km left."));
+  answer.figure("triangle", Phrase("Triangle before the car, at least"), in_metres(stop.triangle),
+                "m", write_distance(stop.triangle, answer.units()),
+                {&air::stage_triangle_source()});
+  if (stop.spares_left)
+    answer.figure("spares_left", Phrase("Spares left after a change"), *stop.spares_left, "",
+                  std::to_string(*stop.spares_left), {});
 }
 
 void tell_odds(const Odds& odds, Length way, AnswerBuilder& answer) {

@@ -11,6 +11,8 @@ namespace treadwater::sheets::puncture {
 void tell_times(const judge::LeakFound& leak, const judge::SoftTyre& tyre, AnswerBuilder& answer);
 void tell_way_home(const judge::WayHome& home, AnswerBuilder& answer);
 
+void tell_stage_stop(const judge::StageStop& stop, AnswerBuilder& answer);
+
 struct Odds {
   air::PunctureRate rate;
   std::optional<int> spares;
