@@ -30,6 +30,9 @@ constexpr Source pattern{"wear-pattern", "What wear across the tread points to",
 constexpr Source winter{"winter-symbol", "Regulation (EU) 458/2011, 4.2.2 (now UN R142)",
                         "quoted in German: 160 km/h or the car's top speed, and a label", "2011",
                         Standing::secondary};
+constexpr Source run_flats{"run-flat-mixing", "Run-flat and plain tyres on one car",
+                           "tyre makers advise against it, on one axle above all; no page kept", "",
+                           Standing::common_practice};
 constexpr Source tolerance{"speed-tolerance", "Tolerance on the registered top speed",
                            "German rule, with worked examples, in owners' pages", "2004",
                            Standing::secondary};
@@ -62,6 +65,21 @@ AxleMatch match_on_axle(const Reading& left, const Reading& right) {
   // A size in letters has no width to compare: the same text is the same size.
   if (!left.section_width && left.canonical != right.canonical) return AxleMatch::not_known;
   return AxleMatch::same;
+}
+
+Unlike unlike(const Reading& one, const Reading& other) {
+  return {sidewall::has_mark(one, "three_peak") != sidewall::has_mark(other, "three_peak"),
+          one.run_flat != other.run_flat, one.motorcycle != other.motorcycle};
+}
+
+bool for_trailers_only(const Reading& tyre) {
+  return tyre.family == sidewall::Family::special_trailer;
+}
+
+Difference circumference_difference(double ratio) {
+  const double by = std::fabs(ratio - 1.0);
+  if (!(by <= too_much_change)) return Difference::too_great;
+  return by <= noticeable_change ? Difference::none : Difference::worth_correcting;
 }
 
 Difference pressure_difference(GaugePressure left, GaugePressure right) {
@@ -109,6 +127,7 @@ Speed speed_with_tolerance(Speed car_top_speed, bool european_approval) {
 
 const Source& mixing_source() { return mixing; }
 const Source& same_axle_source() { return same_axle; }
+const Source& run_flat_source() { return run_flats; }
 const Source& pressure_difference_source() { return pressures; }
 const Source& tread_difference_source() { return treads; }
 const Source& deeper_to_the_rear_source() { return rear; }

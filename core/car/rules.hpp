@@ -29,9 +29,28 @@ enum class AxleMatch { same, different_construction, different_size, not_known }
 AxleMatch match_on_axle(const sidewall::Reading& left, const sidewall::Reading& right);
 const Source& same_axle_source();
 
+// ---- any two tyres of one car ----
+
+// What else two tyres differ in: side by side, front and rear, the spare and the rest, a new one
+// and the one now.
+struct Unlike {
+  bool winter = false;    // only one has the three-peak mountain and snowflake
+  bool run_flat = false;  // only one is self-supporting
+  bool vehicle = false;   // only one is a motorcycle's
+};
+Unlike unlike(const sidewall::Reading& one, const sidewall::Reading& other);
+bool for_trailers_only(const sidewall::Reading& tyre);
+const Source& run_flat_source();
+
 // ---- left and right, front and rear ----
 
 enum class Difference { none, worth_correcting, too_great };
+
+// By the ratio of two rolling circumferences, either way up: from the first share on it is worth a
+// word (gearing, speedometer and the car's electronics), from the second too much. Our choice.
+inline constexpr double noticeable_change = 0.03;
+inline constexpr double too_much_change = 2.0 * noticeable_change;
+Difference circumference_difference(double ratio);
 
 // None up to 20 kPa, by which two gauges may differ; too great if one is a fifth below the other,
 // the share at which a monitoring system must warn.

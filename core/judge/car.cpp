@@ -5,6 +5,7 @@
 #include "core/car/corner.hpp"
 #include "core/car/rules.hpp"
 #include "core/judge/advice.hpp"
+#include "core/judge/car_axles.hpp"
 #include "core/judge/verdict.hpp"
 #include "core/patch/rating.hpp"
 #include "core/quantity/text.hpp"
@@ -15,6 +16,8 @@ namespace {
 // UN R64, as moulded on them.
 constexpr GaugePressure of_a_temporary_spare = kilopascals(420.0);
 constexpr double soft_spare = 0.9;  // of that
+// The car is not on its spare: a fault of the spare alone does not stop it.
+constexpr Level most_of_a_spare = Level::care;
 
 // Wheels by their names: "Front left, Rear left".
 class Wheels {
@@ -75,8 +78,7 @@ Found told_of_the_car(const Car& car, std::size_t first, Found found) {
   }
   // What applies to all of them needs no names.
   if (wheels.count() < wheels_on_the_road) found.of = wheels.whose();
-  // The car is not on its spare: a fault of the spare alone does not stop it.
-  if (first == spare_wheel && found.level() == Level::unfit) found.lowered = Level::care;
+  if (first == spare_wheel && found.level() > most_of_a_spare) found.lowered = most_of_a_spare;
   return found;
 }
 
@@ -103,70 +105,43 @@ void keep_the_lowest(std::vector<Limit>& limits) {
   limits = std::move(kept);
 }
 
-// ---- an axle ----
+// ---- for another kind of vehicle ----
 
-void judge_tyres_of(const Axle& axle, const sidewall::Reading& left, const sidewall::Reading& right,
-                    Findings& findings) {
-  const auto match = car::match_on_axle(left, right);
-  if (match == car::AxleMatch::different_construction || match == car::AxleMatch::different_size)
-    findings.add(match == car::AxleMatch::different_construction
-                     ? finding::two_constructions_on_axle
-                     : finding::two_sizes_on_axle,
-                 {axle.name, left.canonical, right.canonical},
-                 {&car::same_axle_source(), &car::mixing_source()});
-  if (sidewall::has_mark(left, "three_peak") != sidewall::has_mark(right, "three_peak"))
-    findings.add(finding::mixed_winter, {axle.name}, {&car::mixing_source()});
+bool is_a_motorcycles_among_others(const Car& car, std::size_t wheel) {
+  const sidewall::Reading& tyre = *car.corners[wheel].tyre.size;
+  return tyre.motorcycle &&
+         std::any_of(car.corners.begin(), car.corners.begin() + wheels_on_the_road,
+                     [&](const Corner& other) {
+                       return other.has_tyre() && car::unlike(tyre, *other.tyre.size).vehicle;
+                     });
 }
 
-void judge_axle(const Axle& axle, const Car& car, Findings& findings) {
-  const Corner& left = car.corners[axle.left];
-  const Corner& right = car.corners[axle.right];
-  if (!left.has_tyre() || !right.has_tyre()) return;
-  const TyreCase &l = left.tyre, &r = right.tyre;
-  if (l.size->temporary_spare || r.size->temporary_spare) return;  // has its own rules
-  judge_tyres_of(axle, *l.size, *r.size, findings);
-  if (l.gauge && r.gauge) {
-    const auto difference = car::pressure_difference(*l.gauge, *r.gauge);
-    if (difference != car::Difference::none)
-      findings.add(difference == car::Difference::too_great ? finding::very_uneven_pressure
-                                                            : finding::uneven_pressure,
-                   {axle.name, *l.gauge, *r.gauge}, {&car::pressure_difference_source()});
+bool is_for_another_vehicle(const Car& car, std::size_t wheel) {
+  return car::for_trailers_only(*car.corners[wheel].tyre.size) ||
+         is_a_motorcycles_among_others(car, wheel);
+}
+
+void add_of_another_vehicle(const Wheels& wheels, Finding what, bool on_the_road,
+                            Findings& findings) {
+  if (wheels.count() == 0) return;
+  Found found(what, {wheels.value()}, {&advice::who_decides});
+  if (!on_the_road) found.lowered = most_of_a_spare;
+  findings.add(std::move(found));
+}
+
+void judge_vehicle(const Car& car, Findings& findings) {
+  Wheels trailer[2], motorcycle[2];  // on the road, and the spare
+  for (std::size_t wheel = 0; wheel < all_wheels; ++wheel) {
+    if (!car.corners[wheel].has_tyre()) continue;
+    const int spare = wheel == spare_wheel ? 1 : 0;
+    if (car::for_trailers_only(*car.corners[wheel].tyre.size)) trailer[spare].add(wheel);
+    if (is_a_motorcycles_among_others(car, wheel)) motorcycle[spare].add(wheel);
   }
-  if (l.tread && r.tread && car::tread_difference(*l.tread, *r.tread) != car::Difference::none)
-    findings.add(finding::uneven_tread, {axle.name, Value::depth(*l.tread), Value::depth(*r.tread)},
-                 {&car::tread_difference_source()});
-}
-
-// ---- front and rear ----
-
-std::optional<sidewall::Construction> construction_on(const Axle& axle, const Car& car) {
-  for (const std::size_t wheel : {axle.left, axle.right}) {
-    const Corner& corner = car.corners[wheel];
-    if (corner.has_tyre() && !corner.tyre.size->temporary_spare)
-      return corner.tyre.size->construction;
+  for (const int spare : {0, 1}) {
+    add_of_another_vehicle(trailer[spare], finding::trailer_tyre_on_car, spare == 0, findings);
+    add_of_another_vehicle(motorcycle[spare], finding::motorcycle_tyre_on_car, spare == 0,
+                           findings);
   }
-  return std::nullopt;
-}
-
-std::optional<Length> least_tread_on(const Axle& axle, const Car& car) {
-  const auto& left = car.corners[axle.left].tyre.tread;
-  const auto& right = car.corners[axle.right].tyre.tread;
-  if (!left || !right) return std::nullopt;
-  return std::min(*left, *right);
-}
-
-void judge_front_against_rear(const Car& car, Findings& findings) {
-  const auto front = construction_on(axles[0], car);
-  const auto rear = construction_on(axles[1], car);
-  if (front && rear && !car::may_be_mixed(*front, *rear))
-    findings.add(finding::mixed_construction,
-                 {sidewall::construction_name(*front), sidewall::construction_name(*rear)},
-                 {&car::mixing_source()});
-  const auto front_tread = least_tread_on(axles[0], car);
-  const auto rear_tread = least_tread_on(axles[1], car);
-  if (front_tread && rear_tread && car::deeper_tread_in_front(*front_tread, *rear_tread))
-    findings.add(finding::deeper_in_front, {Value::depth(*front_tread), Value::depth(*rear_tread)},
-                 {&car::deeper_to_the_rear_source()});
 }
 
 // ---- the car's top speed, and spares ----
@@ -207,7 +182,9 @@ void judge_spare(const Car& car, Findings& findings) {
   }
   const bool same = std::all_of(
       car.corners.begin(), car.corners.begin() + wheels_on_the_road, [&](const Corner& c) {
-        return c.has_tyre() &&
+        if (!c.has_tyre()) return false;
+        const car::Unlike unlike = car::unlike(*spare.size, *c.tyre.size);
+        return !unlike.winter && !unlike.run_flat && !unlike.vehicle &&
                car::match_on_axle(*spare.size, *c.tyre.size) == car::AxleMatch::same;
       });
   if (!same) findings.add(finding::spare_differs, {}, {&advice::spare_on_board});
@@ -242,9 +219,16 @@ Phrase wheel_name(std::size_t wheel) {
   return wheel == spare_wheel ? Phrase("Spare") : car::corners[wheel].name;
 }
 
-std::optional<Level> Corner::level() const {
-  if (!judged || !whole) return std::nullopt;
-  return verdict(judged->findings, judged->hold).level;
+std::optional<Level> Car::own_level(std::size_t wheel) const {
+  const Corner& corner = corners[wheel];
+  if (!corner.judged || !corner.whole) return std::nullopt;
+  if (is_for_another_vehicle(*this, wheel)) return Level::unfit;
+  return verdict(corner.judged->findings, corner.judged->hold).level;
+}
+
+std::optional<Level> Car::level(std::size_t wheel) const {
+  const auto own = own_level(wheel);
+  return own && wheel == spare_wheel ? std::min(*own, most_of_a_spare) : own;
 }
 
 void judge_wear(const Car& car, Findings& findings) {
@@ -280,8 +264,8 @@ void judge_corners(Car& car, UnitSystem units, Findings& findings) {
 }
 
 void judge_together(const Car& car, Findings& findings) {
-  for (const Axle& axle : axles) judge_axle(axle, car, findings);
-  judge_front_against_rear(car, findings);
+  judge_axles(car, findings);
+  judge_vehicle(car, findings);
   judge_top_speed(car, findings);
   judge_spares_in_use(car, findings);
   judge_spare(car, findings);

@@ -37,8 +37,6 @@ struct Corner {
 
   bool has_tyre() const { return given && tyre.size; }
   bool may_be_judged() const { return has_tyre() && tyre.gauge && tyre.tread && load; }
-  // The verdict on this tyre alone, if there is one.
-  std::optional<Level> level() const;
 };
 
 struct Car {
@@ -46,6 +44,10 @@ struct Car {
   std::optional<Speed> top_speed{};
 
   const Corner& spare() const { return corners[spare_wheel]; }
+  // The verdict on one tyre alone, if there is one: as a tyre to drive on, and as it counts for the
+  // car, which is not on its spare.
+  std::optional<Level> own_level(std::size_t wheel) const;
+  std::optional<Level> level(std::size_t wheel) const;
 };
 
 // Across each tread.

@@ -17,12 +17,8 @@ namespace {
 
 using standard::SpeedSymbol;
 
-// A rolling circumference off by more than this is worth mentioning: gearing, speedometer and the
-// car's own electronics are all set for the old one.
-constexpr double noticeable = 0.03;
 constexpr Length close_clearance = millimetres(5.0);
-// Twice that, and further than any usual spacer moves a wheel.
-constexpr double too_much_change = 2.0 * noticeable;
+// Further than any usual spacer moves a wheel.
 constexpr Length too_far_moved = millimetres(30.0);
 constexpr Length rim_may_differ = millimetres(25.4);
 
@@ -36,8 +32,9 @@ void judge_own_dimensions(const Fitted& fitted, Findings& findings) {
 void judge_circumference(double ratio, Findings& findings) {
   const double percent = 100.0 * (ratio - 1.0);
   const double by = std::fabs(percent);
-  if (!(by > 100.0 * noticeable)) return;
-  const bool far = by > 100.0 * too_much_change;
+  const car::Difference difference = car::circumference_difference(ratio);
+  if (difference == car::Difference::none) return;
+  const bool far = difference == car::Difference::too_great;
   const Finding larger = far ? finding::circumference_far_larger : finding::circumference_larger;
   const Finding smaller = far ? finding::circumference_far_smaller : finding::circumference_smaller;
   findings.add(percent > 0.0 ? larger : smaller, {Value::number(by, 1)}, {&advice::size_change});
@@ -68,8 +65,9 @@ void judge_speedometer(const SizeChangeJudged::Sizes& sizes, Speed shown, Findin
   if (sizes.true_if_high > shown)
     findings.add(finding::speedometer_low, {shown, sizes.true_if_high}, rule);
   else if (sizes.true_if_true > shown)
-    findings.add(sizes.change.circumference > 1.0 + noticeable ? finding::speedometer
-                                                               : finding::speedometer_a_little,
+    findings.add(sizes.change.circumference > 1.0 + car::noticeable_change
+                     ? finding::speedometer
+                     : finding::speedometer_a_little,
                  {shown, sizes.true_if_true}, rule);
   else if (shown > standard::most_shown(sizes.true_if_high))
     findings.add(finding::speedometer_high, {}, rule);
@@ -104,15 +102,15 @@ void judge_sizes(const SizeChangeCase& change, SizeChangeJudged& judged) {
 // ---- of a kind for that ----
 
 void judge_kind(const sidewall::Reading& now, const sidewall::Reading& then, Findings& findings) {
-  using sidewall::Family;
+  const car::Unlike unlike = car::unlike(now, then);
   if (then.temporary_spare)
     findings.add(
         now.temporary_spare ? finding::temporary_spare : finding::temporary_spare_for_a_tyre, {},
         {air::get_home(air::Way::temporary_spare, 0.0).source});
-  if (then.family == Family::special_trailer && now.family != Family::special_trailer)
+  if (car::for_trailers_only(then) && !car::for_trailers_only(now))
     findings.add(finding::trailer_tyre, {}, {&advice::who_decides});
-  if (then.motorcycle != now.motorcycle)
-    findings.add(finding::other_vehicle, {}, {&advice::who_decides});
+  if (unlike.vehicle) findings.add(finding::other_vehicle, {}, {&advice::who_decides});
+  if (unlike.run_flat) findings.add(finding::other_run_flat, {}, {&car::run_flat_source()});
   if (marked_not_for_road(then)) findings.add(finding::new_one_not_for_road);
 }
 

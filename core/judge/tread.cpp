@@ -39,13 +39,26 @@ bool judge_winter_law(const TyreCase& tyre, Findings& findings) {
   return true;
 }
 
+// Where the law looks.
+Length legal_tread(const TyreCase& tyre) {
+  return tyre.law->in_the_middle ? tyre.middle_tread.value_or(*tyre.tread) : *tyre.tread;
+}
+
+void judge_shoulder(const TyreCase& tyre, Findings& findings) {
+  const standard::TreadLaw& law = *tyre.law;
+  if (*tyre.tread < law.least && !(legal_tread(tyre) < law.least))
+    findings.add(finding::shoulder_worn,
+                 {Value::depth(*tyre.tread), Value::depth(law.least), law.place}, {&law.source});
+}
+
 // Is it below the law's depth, or within a gauge's error of it?
 bool judge_law(const TyreCase& tyre, Findings& findings) {
   const standard::TreadLaw& law = *tyre.law;
-  const Value tread = Value::depth(*tyre.tread);
+  const Length measured = legal_tread(tyre);
+  const Value tread = Value::depth(measured);
   const Value least = Value::depth(law.least);
   const Sources sources{&law.source};
-  switch (clearance(*tyre.tread, law.least)) {
+  switch (clearance(measured, law.least)) {
     case Clearance::under:
       findings.add(fixed_limit(LimitName::tread_law, Speed(), {},
                                {law.place, least, law.where_measured}, sources));
@@ -89,6 +102,7 @@ void judge_tread(const TyreCase& tyre, Findings& findings) {
   bool by_law = false;
   if (tyre.law != nullptr && tyre.kind != nullptr) {
     by_law = judge_law(tyre, findings);
+    judge_shoulder(tyre, findings);
     if (!judge_winter_law(tyre, findings) && tyre.kind->winter && *tyre.tread < of_a_winter_tyre)
       findings.add(finding::winter_tread, {Value::depth(of_a_winter_tyre)},
                    {&advice::winter_tread});

@@ -22,8 +22,9 @@ struct TyreCase {
   std::optional<Mass> load{};            // on the wheel
   std::optional<GaugePressure> gauge{};  // as read
   std::optional<bool> hot = false;       // when it was read; nothing if not known
-  std::optional<Length> tread{};
-  std::optional<RoadWater> water{};  // if it is to be judged in water
+  std::optional<Length> tread{};         // the least of it
+  std::optional<Length> middle_tread{};  // if it was measured across
+  std::optional<RoadWater> water{};      // if it is to be judged in water
   std::optional<Speed> intended{};
   const standard::TyreKind* kind = nullptr;
   const standard::RoadSurface* surface = nullptr;

@@ -161,6 +161,7 @@ Sources of_cars() {
   return {&car::axle_load_source(),
           &car::mixing_source(),
           &car::same_axle_source(),
+          &car::run_flat_source(),
           &car::pressure_difference_source(),
           &car::tread_difference_source(),
           &car::deeper_to_the_rear_source(),

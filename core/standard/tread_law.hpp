@@ -35,6 +35,7 @@ struct TreadLaw {
   Phrase place;         // "Great Britain"
   Length least;
   Phrase where_measured;
+  bool in_the_middle;  // of the tread; otherwise its shoulders count too
   Source source;
   std::optional<WinterRule> winter;
   std::optional<Source> winter_source;

@@ -2,6 +2,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/json/contract.hpp"
+#include "core/judge/finding.hpp"
 #include "tests/support/catch.hpp"
 
 using Json = nlohmann::json;
@@ -70,4 +71,24 @@ TEST_CASE("what a row's field cannot take is a problem of that row, in every she
             check_refused(sheet, input, id + "." + std::to_string(row) + "." + part);
           }
     }
+}
+
+// What is wrong with the speed alone does not stop a car that drives slower.
+TEST_CASE("whatever is found of the intended speed, driving slower cures") {
+  using treadwater::judge::FindingRow;
+  const FindingRow* const all[] = {
+#define TREADWATER_FINDING(name, id, level, cure, reason, sentence) \
+  &treadwater::judge::finding::row::name,
+#include "core/judge/findings.inc"
+#undef TREADWATER_FINDING
+  };
+  int found = 0;
+  for (const FindingRow* row : all) {
+    const bool of_speed = row->reason.english().find("speed you intend") != std::string_view::npos;
+    if (!of_speed) continue;
+    INFO(row->id << ": " << row->reason.english());
+    ++found;
+    CHECK(row->cure == treadwater::judge::Cure::slower);
+  }
+  CHECK(found > 5);
 }

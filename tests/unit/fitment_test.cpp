@@ -240,3 +240,14 @@ TEST_CASE("what is carried is never written as more than what is asked and refus
   REQUIRE(refused);
   CHECK((*refused)["text"] == "It carries 559 kg at that speed, and 560 kg are asked of it.");
 }
+
+TEST_CASE("a run-flat in place of a plain tyre, or the other way round, is care") {
+  const auto level = [](const char* now, const char* then) {
+    const Json answer = ask(now, then);
+    const Json* found = with_id(answer["cautions"], "mixed_run_flat");
+    return found == nullptr ? "" : (*found)["level"].get<std::string>();
+  };
+  CHECK(level("205/55 R16 91V", "205/55 RF16 91V") == "care");
+  CHECK(level("205/55 RF16 91V", "205/55 R16 91V") == "care");
+  CHECK(level("205/55 RF16 91V", "205/55 RF16 91V") == "");
+}

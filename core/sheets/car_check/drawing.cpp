@@ -14,11 +14,13 @@ namespace {
 using judge::Corner;
 using judge::wheels_on_the_road;
 
-Phrase verdict_on(const Corner& corner, bool is_spare) {
-  const auto level = corner.level();
+Phrase verdict_on(const judge::Car& car, std::size_t wheel) {
+  const auto level = car.level(wheel);
   if (!level) return Phrase("not judged");
   if (*level == Level::unfit) return Phrase("not fit");
-  if (is_spare && corner.tyre.size->temporary_spare) return Phrase("only to reach help");
+  if (wheel == judge::spare_wheel && car.spare().tyre.size->temporary_spare &&
+      car.own_level(wheel) != Level::unfit)
+    return Phrase("only to reach help");
   return *level == Level::care ? Phrase("care") : Phrase("fit");
 }
 
@@ -108,8 +110,7 @@ void list_corners(const judge::Car& car, AnswerBuilder& answer) {
     const Corner& corner = car.corners[wheel];
     if (!corner.has_tyre()) continue;
     const judge::TyreCase& tyre = corner.tyre;
-    table.rows.push_back({judge::wheel_name(wheel), verdict_on(corner, wheel == judge::spare_wheel),
-                          tyre.size->canonical,
+    table.rows.push_back({judge::wheel_name(wheel), verdict_on(car, wheel), tyre.size->canonical,
                           tyre.gauge ? write(*tyre.gauge, units) : std::string(),
                           tyre.tread ? write_depth(*tyre.tread, units) : std::string(),
                           corner.load ? write(*corner.load, units) : std::string()});

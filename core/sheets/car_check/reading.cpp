@@ -105,6 +105,7 @@ void complete(std::size_t wheel, FormReader& form, const Shared& shared, Corner&
   tyre.size = std::move(corner.tyre.size);
   tyre.gauge = corner.tyre.gauge;
   tyre.tread = corner.tyre.tread;
+  tyre.middle_tread = corner.centre;
   if (row.takes(judged_load, *corner.load)) tyre.load = corner.load;
   tyre.hot = row.read(pressure_state);
   tyre.age = row.tyre_age(date_code, tyre.size);
