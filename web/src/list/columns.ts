@@ -1,15 +1,18 @@
 // Turns the lines of a table into the rows of a list: which column is which field, by the core's
 // names, and what had to be left out. Nothing is guessed: a cell goes to its field unchanged, and
-// the core says what it cannot read.
+// the core says what it cannot read. What could change the answer and was not used is a doubt: the
+// person is asked before the rows are used.
 import type { Field } from '../core/contract';
 import type { Plural, Say } from '../core/language';
 import type { Cell } from '../form/rows';
+import { HEAD_WITHIN } from './csv';
 import type { Lines } from './csv';
 
 export interface Read {
   rows: Map<string, Cell>[]; // under the fields' ids; for a list of fixed rows, in their places
   count: number; // lines that were taken
   columns: string[]; // labels of the fields that were found, in the table's order
+  doubts: string[];
   remarks: string[];
 }
 
@@ -71,20 +74,39 @@ function rowColumn(cells: string[], { label, also, row_names }: Field): number {
   return cells.slice(0, names.length ? MOST_COLUMNS : 0).findIndex((cell) => names.includes(fold(cell)));
 }
 
-export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: number, { say, plural }: { say: Say; plural: Plural }): Read {
+// The line that names the columns: the first, or one below a title. -1 if there is none.
+function headAt(lines: string[][], list: Field): number {
+  return lines.slice(0, HEAD_WITHIN).findIndex((cells, i) => named(cells, list) > (i ? 1 : 0));
+}
+
+export function rowsOf({ lines, remarks: before, separator, skipped }: Lines, list: Field, most: number, { say, plural }: { say: Say; plural: Plural }): Read {
   const fields = list.fields ?? [];
   const remarks = [...before];
-  const first = lines[0] ?? [];
-  const hasHead = named(first, list) > 0;
-  const body = hasHead ? lines.slice(1) : lines;
+  const doubts: string[] = [];
+  const head = headAt(lines, list);
+  const hasHead = head >= 0;
+  const first = lines[Math.max(head, 0)] ?? [];
+  const body = lines.slice(head + 1);
+  const number = (row: number) => skipped + head + row + 2; // of a line of the table, as the person counts
+  const above = lines.slice(0, Math.max(head, 0));
+  if (above.length) {
+    const title = above.every((cells) => cells.filter(Boolean).length < 2);
+    (title ? remarks : doubts).push(say('Above the names of the columns, and left out: #.', quoted(above.map((cells) => cells.filter(Boolean).join(' ')), say)));
+  }
   let which = hasHead ? rowColumn(first, list) : -1;
   const places = (list.row_names ?? []).map(fold);
   if (which < 0 && places.length && body.length && body.every(([cell = '']) => places.includes(fold(cell)))) which = 0;
   const heads = hasHead ? headsOf(first, list) : headless(fields, which);
   const width = hasHead ? first.length : heads.length;
 
-  const unknown = hasHead ? first.filter((said, i) => said && !heads[i] && i !== which) : [];
-  if (unknown.length) remarks.push(say('No such column here, and left out: #.', quoted(unknown, say)));
+  const unknown = hasHead ? [...first.keys()].filter((i) => !heads[i] && i !== which) : [];
+  const filled = unknown.filter((i) => body.some((cells) => cells[i]));
+  const empty = unknown.filter((i) => first[i] && !filled.includes(i));
+  const called = (columns: number[]) => quoted(columns.map((i) => first[i] || say('column #', i + 1)), say);
+  if (filled.length) doubts.push(say('No such column here, and left out: #.', called(filled)));
+  if (empty.length) remarks.push(say('No such column here, and left out: #.', called(empty)));
+  const torn = separator === ',' ? tornFigure(body, heads) : undefined;
+  if (torn) doubts.push(say('Line #: “#” and “#” are two cells. Is that comma a decimal one? Then part the cells by semicolons.', number(torn.row), torn.one, torn.other));
 
   const rows: Map<string, Cell>[] = [];
   const odd: number[] = [];
@@ -98,7 +120,7 @@ export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: num
     const row = new Map<string, Cell>();
     if (cells.slice(width).some(Boolean)) {
       // It is no longer clear which cell is which: the row is kept by its name alone, to be seen.
-      odd.push(i + 1 + (hasHead ? 1 : 0));
+      odd.push(number(i));
       const name = fields.find(({ kind }) => kind === 'text');
       if (name) row.set(name.id, { text: cells.find(Boolean) ?? '' });
     } else {
@@ -116,9 +138,24 @@ export function rowsOf({ lines, remarks: before }: Lines, list: Field, most: num
       'More cells than columns in lines #: is a decimal comma taken for the end of a cell? Only the name was taken from them.',
       odd.length, some(odd.map(String), say)));
   }
-  if (strange.length) remarks.push(say('No such row here, and left out: #.', quoted(strange, say)));
-  if (over) remarks.push(plural('The list takes # rows: # more line was left out.', 'The list takes # rows: # more lines were left out.', over, most, over));
-  return { rows, count, columns: heads.flatMap((head) => (head ? [head.unit ? `${head.field.label} (${head.unit})` : head.field.label] : [])), remarks };
+  if (strange.length) doubts.push(say('No such row here, and left out: #.', quoted(strange, say)));
+  if (over) doubts.push(plural('The list takes # rows: # more line was left out.', 'The list takes # rows: # more lines were left out.', over, most, over));
+  return { rows, count, columns: heads.flatMap((head) => (head ? [head.unit ? `${head.field.label} (${head.unit})` : head.field.label] : [])), doubts, remarks };
+}
+
+// A decimal comma among commas that part the cells tears a figure in two, and the halves may fill
+// two columns: two short whole numbers side by side, in a table without any decimal.
+function tornFigure(body: string[][], heads: (Head | undefined)[]): { row: number; one: string; other: string } | undefined {
+  const isFigure = (i: number) => heads[i]?.field.kind === 'quantity';
+  if (body.some((cells) => cells.some((cell, i) => isFigure(i) && /\d[.,]\d/.test(cell)))) return undefined;
+  const short = (cell: string | undefined): cell is string => /^\d{1,2}$/.test(cell ?? '');
+  for (const [row, cells] of body.entries()) {
+    for (let i = 0; i + 1 < cells.length; i++) {
+      const [one, other] = [cells[i], cells[i + 1]];
+      if (isFigure(i) && isFigure(i + 1) && short(one) && short(other)) return { row, one, other };
+    }
+  }
+  return undefined;
 }
 
 // Without a first line of names the columns are in the form's order.

@@ -5,6 +5,7 @@ import type { Values } from '../form/values';
 import { named, rowsOf } from './columns';
 import type { Read } from './columns';
 import { read, write } from './csv';
+import { textOf } from './file';
 import type { ListParts } from './parts';
 
 // What the panel needs of its host.
@@ -64,10 +65,10 @@ export class Panel {
     if (!file) return;
     try {
       if (file.size > LARGEST) throw new Error();
-      const bytes = await file.arrayBuffer();
-      const utf8 = new TextDecoder().decode(bytes);
-      this.text = utf8.includes('\uFFFD') ? new TextDecoder('windows-1252').decode(bytes) : utf8;
-      this.said = `${file.name}:`;
+      const found = textOf(new Uint8Array(await file.arrayBuffer()));
+      if ('is' in found && found.is === 'no-text') throw new Error();
+      this.text = 'text' in found ? found.text : '';
+      this.said = 'text' in found ? `${file.name}:` : this.parts.say('This is a spreadsheet file, whatever its name. Open it in the spreadsheet, save it as CSV, and open that here.');
     } catch {
       this.text = '';
       this.said = this.parts.say('This file could not be read here. A table saved as CSV, of at most 8 MB, would do.');
@@ -95,8 +96,8 @@ export class Panel {
     clearTimeout(this.later);
     this.look();
     if (!this.found?.count) return;
-    const { rows, count, remarks } = this.found;
-    this.host.takeTable(this.list, this.field, rows, [this.parts.plural('# row taken into the form; “Bring it back” at its end undoes that.', '# rows taken into the form; “Bring it back” at its end undoes that.', count), ...remarks].join(' '));
+    const { rows, count, doubts, remarks } = this.found;
+    this.host.takeTable(this.list, this.field, rows, [this.parts.plural('# row taken into the form; “Bring it back” at its end undoes that.', '# rows taken into the form; “Bring it back” at its end undoes that.', count), ...doubts, ...remarks].join(' '));
   }
 
   draw() {
@@ -114,7 +115,9 @@ export class Panel {
         <div role="status">${this.report()}</div>
         ${this.preview()}
         <div class="actions">
-          ${this.found?.count ? html`<button type="button" @click=${() => this.take()}>${plural('Use # row in place of the list', 'Use # rows in place of the list', this.found.count)}</button>` : ''}
+          ${this.found?.count ? html`<button type="button" @click=${() => this.take()}>${this.found.doubts.length
+            ? plural('Use # row all the same', 'Use # rows all the same', this.found.count)
+            : plural('Use # row in place of the list', 'Use # rows in place of the list', this.found.count)}</button>` : ''}
           <button type="button" @click=${() => host.closeTable()}>${say('Close without a change')}</button>
         </div>
       </div>`;
@@ -136,10 +139,10 @@ export class Panel {
     const { html, say, plural } = this.parts;
     if (this.text.length > LARGEST) return html`<p>${say('That is more text than can be read here.')}</p>`;
     if (!this.found) return this.said;
-    const { count, columns, remarks } = this.found;
+    const { count, columns, doubts, remarks } = this.found;
     return html`
       <p>${this.said} ${!count ? say('No line of it could be taken.') : plural('# row. Columns: #.', '# rows. Columns: #.', count, count, columns.join(', '))}</p>
-      ${remarks.map((remark) => html`<p>${remark}</p>`)}`;
+      ${[...doubts, ...remarks].map((remark) => html`<p>${remark}</p>`)}`;
   }
 
   private preview() {
