@@ -9,7 +9,7 @@
 //   water     aquaplaning                            crossing  fords, floods, a field of tyres
 //   stopping  what the driver can see, an obstacle, a bend, a grade
 //   tread     the law's depth, winter, advice        age  of the tyre
-//   car       the tyres of one car together
+//   car       the tyres of one car together          car_axles  its sides, front and rear
 //   car_load  what each of its wheels carries
 //   size_change  another size on it
 //   puncture  a soft tyre: its leak, the way home    repair  its hole

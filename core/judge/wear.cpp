@@ -89,15 +89,37 @@ void judge_log_age(const LoggedTyre& tyre, long today, Findings& findings) {
     findings.add(finding::old_reading, {tyre.name(), Value::month(log.last_day())});
 }
 
-void judge_rate(const LoggedTyre& tyre, const wear::Wear& wear, Findings& findings) {
-  if (wear.counted.size() >= enough_to_be_odd)
-    for (const wear::Reading& reading : wear.counted)
-      if (wear::is_odd(*wear.by_day, {static_cast<double>(reading.day), reading.depth}))
-        findings.add(finding::odd_reading,
-                     {tyre.name(), Value::depth(reading.depth), Value::month(reading.day)});
-  if (!(wear.by_day->per_unit > Length()))
+// A reading against the days, or the distances.
+using ReadAs = std::optional<wear::Depth> (*)(const wear::Reading&);
+
+std::optional<wear::Depth> by_day(const wear::Reading& reading) {
+  return wear::Depth{static_cast<double>(reading.day), reading.depth};
+}
+
+std::optional<wear::Depth> by_distance(const wear::Reading& reading) {
+  if (!reading.odometer) return std::nullopt;
+  return wear::Depth{in_kilometres(*reading.odometer), reading.depth};
+}
+
+void judge_odd(const LoggedTyre& tyre, const std::vector<wear::Reading>& readings,
+               const wear::Rate& rate, ReadAs read_as, Findings& findings) {
+  if (readings.size() < enough_to_be_odd) return;
+  for (const wear::Reading& reading : readings) {
+    const auto depth = read_as(reading);
+    if (!depth || !wear::is_odd(rate, *depth)) continue;
+    const bool low_last =
+        !(depth->at < rate.zero) && reading.depth < wear::depth_at(rate, depth->at);
+    findings.add(low_last ? finding::odd_low_last : finding::odd_reading,
+                 {tyre.name(), Value::depth(reading.depth), Value::month(reading.day)});
+  }
+}
+
+void judge_rate(const LoggedTyre& tyre, const std::vector<wear::Reading>& readings,
+                const wear::Rate& rate, ReadAs read_as, Findings& findings) {
+  judge_odd(tyre, readings, rate, read_as, findings);
+  if (!(rate.per_unit > Length()))
     findings.add(finding::no_wear_seen, {tyre.name()});
-  else if (!(wear.by_day->low > Length()))
+  else if (!(rate.low > Length()))
     findings.add(finding::wear_not_certain, {tyre.name()});
 }
 
@@ -105,7 +127,7 @@ void judge_rate(const LoggedTyre& tyre, const wear::Wear& wear, Findings& findin
 void judge_due(const LoggedTyre& tyre, const wear::Rate& by_day, const DepthAhead& ahead, long day,
                Findings& findings) {
   const wear::Until until = wear::until(by_day, ahead.depth);
-  if (!ahead.by_law || !until.earliest || by_day.depth_there <= ahead.depth) return;
+  if (!ahead.by_law || !until.earliest || by_day.from_there <= ahead.depth) return;
   const auto add = [&](Finding what, double when) {
     findings.add(what,
                  {tyre.name(), Value::depth(ahead.depth), Value::month(static_cast<long>(when))},
@@ -141,10 +163,11 @@ wear::Wear judge_log(const LoggedTyre& tyre, const standard::TreadLaw* law, stan
   }
   judge_log_age(tyre, day, findings);
   if (!wear.by_day) {
-    findings.add(finding::one_reading, {tyre.name()});
+    findings.add(wear.by_distance ? finding::one_day : finding::one_reading, {tyre.name()});
+    if (wear.by_distance) judge_rate(tyre, wear.counted, *wear.by_distance, by_distance, findings);
     return wear;
   }
-  judge_rate(tyre, wear, findings);
+  judge_rate(tyre, wear.counted, *wear.by_day, by_day, findings);
   if (law != nullptr && wear.by_day->per_unit > Length())
     for (const DepthAhead& ahead : depths_ahead(*law))
       judge_due(tyre, *wear.by_day, ahead, day, findings);

@@ -158,20 +158,13 @@ Sources of_air() {
 }
 
 Sources of_cars() {
-  return {&car::axle_load_source(),
-          &car::mixing_source(),
-          &car::same_axle_source(),
-          &car::run_flat_source(),
-          &car::pressure_difference_source(),
-          &car::tread_difference_source(),
-          &car::deeper_to_the_rear_source(),
-          &car::wear_pattern_source(),
-          &car::winter_exception_source(),
-          &car::equivalent_mass_source(),
-          &car::tyre_inertia_source(),
-          &car::density_source(),
-          &car::wheel_hop_source(),
-          &wear::slope_source()};
+  return {&car::axle_load_source(),           &car::mixing_source(),
+          &car::same_axle_source(),           &car::run_flat_source(),
+          &car::pressure_difference_source(), &car::tread_difference_source(),
+          &car::deeper_to_the_rear_source(),  &car::wear_pattern_source(),
+          &car::winter_exception_source(),    &car::equivalent_mass_source(),
+          &car::tyre_inertia_source(),        &car::density_source(),
+          &car::wheel_hop_source(),           &wear::slope_source()};
 }
 
 Sources of_stages() {

@@ -55,14 +55,18 @@ std::optional<Rate> rate_of(const std::vector<Depth>& readings) {
   const double gauge =
       std::sqrt(2.0) * in_millimetres(standard::tread_gauge_error) / (last - first);
   std::vector<double> anchors;
-  for (const Depth& r : readings)
+  std::optional<Length> lowest_there;
+  for (const Depth& r : readings) {
     anchors.push_back(in_millimetres(r.depth) - slope * (last - r.at));
+    if (!(r.at < last)) lowest_there = std::min(lowest_there.value_or(r.depth), r.depth);
+  }
   Rate rate;
   rate.per_unit = millimetres(slope);
   rate.low = millimetres(share_of(lost, 0.05) - gauge);
   rate.high = millimetres(share_of(lost, 0.95) + gauge);
   rate.zero = last;
   rate.depth_there = millimetres(median_of(std::move(anchors)));
+  rate.from_there = std::min(rate.depth_there, lowest_there.value_or(rate.depth_there));
   return rate;
 }
 
@@ -77,7 +81,7 @@ bool is_odd(const Rate& rate, const Depth& reading) {
 
 Until until(const Rate& rate, Length depth) {
   const auto reached = [&](Length per_unit) -> std::optional<double> {
-    const Length left = rate.depth_there - depth;
+    const Length left = rate.from_there - depth;
     if (left <= millimetres(0.0)) return rate.zero;
     if (!(per_unit > millimetres(0.0))) return std::nullopt;
     return rate.zero + left / per_unit;

@@ -30,6 +30,9 @@ struct Rate {
   Length high;
   double zero = 0.0;   // where the line is anchored: the latest reading's `at`
   Length depth_there;  // the line's value there
+  // Where the line is carried on from: its value there, or the lowest reading there if that is
+  // less. A tyre is no deeper than it was last measured.
+  Length from_there;
 };
 
 std::optional<Rate> rate_of(const std::vector<Depth>& readings);
@@ -40,8 +43,8 @@ Length depth_at(const Rate& rate, double at);
 // The distance from the line at which a reading is called odd: three gauge errors. NaN is odd.
 bool is_odd(const Rate& rate, const Depth& reading);
 
-// When the line comes down to a depth: the earliest by the high rate, the latest by the low one.
-// If a rate does not reach it (zero or rising), that end is missing.
+// When the tread comes down to a depth from there: the earliest by the high rate, the latest by the
+// low one. If a rate does not reach it (zero or rising), that end is missing.
 struct Until {
   std::optional<double> earliest;
   std::optional<double> central;

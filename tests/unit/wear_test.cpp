@@ -247,3 +247,49 @@ TEST_CASE("an empty log asks for readings") {
   REQUIRE(answer["problems"].size() == 1);
   CHECK(answer["problems"][0]["field"] == "readings");
 }
+
+TEST_CASE("an odd low last reading is care, and the dates go on from it") {
+  const auto log = [](const char* last) {
+    Json readings = Json::array();
+    const char* days[] = {"2025-11-25", "2026-02-25", "2026-05-25", "2026-08-25", "2026-11-20"};
+    const char* depths[] = {"8 mm", "7.7 mm", "7.4 mm", "7.1 mm", last};
+    for (int i = 0; i < 5; ++i)
+      readings.push_back({{"tyre", "front-left"}, {"date", days[i]}, {"depth", depths[i]}});
+    return asked(readings);
+  };
+  const Json low = log("3.4 mm");
+  CHECK(low["verdict"]["level"] == "care");
+  CHECK(text_of(low, "odd_reading").find("Measure again before you drive") != std::string::npos);
+  REQUIRE(figure(low, "until"));
+  CHECK((*figure(low, "until"))["value"].get<double>() < 6.0);  // months, to 3 mm
+  CHECK(log("6.8 mm")["verdict"]["level"] == "fit");
+  // The line is carried on from where the last reading is, if that is the lower.
+  CHECK((*figure(log("6.5 mm"), "until"))["value"].get<double>() <
+        (*figure(log("6.8 mm"), "until"))["value"].get<double>());
+  const wear::Rate rate = *wear::rate_of({{0.0, millimetres(8.0)},
+                                          {1.0, millimetres(7.7)},
+                                          {2.0, millimetres(7.4)},
+                                          {3.0, millimetres(7.1)},
+                                          {4.0, millimetres(3.4)}});
+  CHECK(in_millimetres(rate.from_there) == Approx(3.4));
+  CHECK(in_millimetres(rate.depth_there) == Approx(6.8).epsilon(0.05));
+}
+
+TEST_CASE("three readings of one day by kilometres are readings") {
+  const auto at = [](const char* odometer, const char* depth) {
+    return Json{
+        {"tyre", "rear-left"}, {"date", "2026-11-20"}, {"depth", depth}, {"odometer", odometer}};
+  };
+  const Json answer =
+      asked({at("10000 km", "8 mm"), at("10400 km", "7 mm"), at("10800 km", "6 mm")});
+  REQUIRE(answer["ok"] == true);
+  CHECK_FALSE(cautions(answer, "one_reading"));
+  CHECK(cautions(answer, "one_day"));
+  REQUIRE(figure(answer, "rate_by_distance"));
+  CHECK((*figure(answer, "rate_by_distance"))["value"].get<double>() == Approx(25.0));
+  CHECK_FALSE(figure(answer, "rate_by_time"));
+  REQUIRE(figure(answer, "until_distance"));
+  CHECK((*figure(answer, "until_distance"))["value"].get<double>() == Approx(1200.0));
+  // Two grooves of one day at one place are not.
+  CHECK(cautions(asked({at("10000 km", "8 mm"), at("10000 km", "7 mm")}), "one_reading"));
+}

@@ -24,8 +24,9 @@ void tell_rate(const char* id, Text label, const wear::Rate& rate, double over, 
 
 void tell_rates(const judge::LoggedTyre& tyre, const wear::Wear& wear, AnswerBuilder& answer) {
   const UnitSystem units = answer.units();
-  tell_rate("rate_by_time", say("#: wear a year", {tyre.name()}), *wear.by_day, wear::days_a_year,
-            "mm/year", answer);
+  if (wear.by_day)
+    tell_rate("rate_by_time", say("#: wear a year", {tyre.name()}), *wear.by_day, wear::days_a_year,
+              "mm/year", answer);
   if (!wear.by_distance) return;
   tell_rate(
       "rate_by_distance",
@@ -38,6 +39,18 @@ std::string month_or_later(const std::optional<double>& day, double now) {
   if (!day || *day >= now + far_away) return say("years away");
   const std::string month = say_month_of(static_cast<long>(*day));
   return *day < now ? say("# (past)", {month}) : month;
+}
+
+// By distance alone, where the readings are of one day; nothing if it never comes down.
+std::optional<std::string> how_far_until(const wear::Rate& rate, Length depth, UnitSystem units) {
+  const wear::Until far = wear::until(rate, depth);
+  if (!far.central || !far.earliest) return std::nullopt;
+  const auto more = [&](double kilometre) {
+    return in_road_units(kilometres(kilometre - rate.zero), units);
+  };
+  return say("about # more, # at least",
+             {say_road_distance(significant(more(*far.central), 2), units),
+              significant(more(*far.earliest), 2)});
 }
 
 // By day, and by distance if known.
@@ -57,7 +70,7 @@ std::string when_it_is_down(const wear::Wear& wear, Length depth, double now, Un
 
 void tell_until(const judge::LoggedTyre& tyre, const wear::Wear& wear,
                 const judge::DepthAhead& ahead, double now, AnswerBuilder& answer) {
-  if (wear.by_day->depth_there <= ahead.depth) return;
+  if (wear.by_day->from_there <= ahead.depth) return;
   const UnitSystem units = answer.units();
   const auto day = wear::until(*wear.by_day, ahead.depth).central;
   answer.figure("until", say("#: down to #", {tyre.name(), write_depth(ahead.depth, units)}),
@@ -66,13 +79,27 @@ void tell_until(const judge::LoggedTyre& tyre, const wear::Wear& wear,
                 {ahead.source, &wear::slope_source()});
 }
 
+void tell_distance_until(const judge::LoggedTyre& tyre, const wear::Rate& rate,
+                         const judge::DepthAhead& ahead, AnswerBuilder& answer) {
+  const UnitSystem units = answer.units();
+  const auto text = how_far_until(rate, ahead.depth, units);
+  if (!text || rate.from_there <= ahead.depth) return;
+  const double at = *wear::until(rate, ahead.depth).central;
+  answer.figure("until_distance",
+                say("#: down to #", {tyre.name(), write_depth(ahead.depth, units)}), at - rate.zero,
+                "km", *text, {ahead.source, &wear::slope_source()});
+}
+
 }  // namespace
 
 void tell_wear(const judge::LoggedTyre& tyre, const wear::Wear& wear, const standard::TreadLaw* law,
                standard::Date today, AnswerBuilder& answer) {
-  if (!wear.by_day) return;
   tell_rates(tyre, wear, answer);
-  if (law == nullptr || !(wear.by_day->per_unit > Length())) return;
+  if (law == nullptr) return;
+  if (!wear.by_day && wear.by_distance)
+    for (const judge::DepthAhead& ahead : judge::depths_ahead(*law))
+      tell_distance_until(tyre, *wear.by_distance, ahead, answer);
+  if (!wear.by_day || !(wear.by_day->per_unit > Length())) return;
   const auto now = static_cast<double>(standard::days_since_1970(today));
   for (const judge::DepthAhead& ahead : judge::depths_ahead(*law))
     tell_until(tyre, wear, ahead, now, answer);
