@@ -39,6 +39,17 @@ a::Answer refused(std::string_view sheet, std::string_view field, std::string_vi
   return answer;
 }
 
+// A field of a row is given within its list, as the contract says, and never by its path.
+void refuse_paths(const a::Sheet& sheet, const FieldReader& reader, a::Answer& answer) {
+  for (const std::string& path : reader.paths)
+    if (a::find_field(sheet.describe(), path) != nullptr)
+      answer.problems.push_back(
+          {path, "unknown_field",
+           say("There is no field # on this sheet. Give # as a list of rows, each with its named "
+               "values.",
+               {in_quotes(path), in_quotes(path.substr(0, path.find('.')))})});
+}
+
 a::Answer answer_of(a::Sheets sheets, const a::Sheet* sheet, std::string_view sheet_id,
                     std::size_t size, const FieldReader& reader) {
   if (sheet == nullptr) {
@@ -63,7 +74,8 @@ a::Answer answer_of(a::Sheets sheets, const a::Sheet* sheet, std::string_view sh
          say("# holds what no field takes: a text or a number would do, or for a list, rows of "
              "named values.",
              {in_quotes(field)})});
-  if (!reader.refused.empty()) {
+  refuse_paths(*sheet, reader, answer);
+  if (!reader.refused.empty() || !reader.paths.empty()) {
     answer.verdict.reset();
     answer.hold_to.reset();
     answer.no_limit.reset();

@@ -23,6 +23,7 @@ class FieldReader {
 
   sheets::Input input;
   std::vector<std::string> refused;  // fields with a value that no field takes
+  std::vector<std::string> paths;    // names of fields that are paths, as "rows.0.load"
   bool is_object = false;
 
   bool read(std::string_view text) {
@@ -38,7 +39,10 @@ class FieldReader {
   bool string(string_t& text) { return value(text); }
   bool binary(binary_t&) { return false; }
   bool key(string_t& name) {
-    if (depth_ == field_depth) field_ = name;
+    if (depth_ == field_depth) {
+      field_ = name;
+      if (name.find('.') != std::string::npos) paths.push_back(name);
+    }
     if (depth_ == row_depth) row_field_ = name;
     return true;
   }

@@ -223,8 +223,11 @@ void FormReader::refuse_unknown_fields() {
   };
   for (const auto& given : input_.all()) {
     const Field* field = find_field(sheet_, given.first);
-    if (given.first != "today" && given.first != "language" &&
-        (field == nullptr || field->kind == FieldKind::list))
+    if (field != nullptr && field->kind == FieldKind::list)
+      problem_at(given.first, "not_a_list",
+                 say("# is a list: rows of named values would do, and not a text or a number.",
+                     {in_quotes(given.first)}));
+    else if (field == nullptr && given.first != "today" && given.first != "language")
       refuse(given.first);
   }
   for (const auto& list : input_.lists()) {

@@ -246,3 +246,29 @@ TEST_CASE("broken bytes and hostile texts come back as clean JSON") {
   CHECK(a["ok"] == false);
   CHECK(a["problems"].size() >= 3);
 }
+
+TEST_CASE("a text in place of a list is told that the field takes rows") {
+  const Json a = ask(R"({"rows":"abc"})", "field-list");
+  CHECK(a["ok"] == false);
+  REQUIRE(a["problems"][0]["field"] == "rows");
+  CHECK(a["problems"][0]["code"] == "not_a_list");
+  CHECK(a["problems"][0]["text"].get<std::string>().find("no field") == std::string::npos);
+  CHECK(a["problems"][0]["text"].get<std::string>().find("is a list") != std::string::npos);
+}
+
+TEST_CASE("a field of a row given by its path is refused as a field that is not known") {
+  const char* rest = R"("depth":"3 mm","where":"road")";
+  for (const char* path : {"tyres.0.tyre_kind", "tyres.7.tread"})
+    for (const std::string rows : {"", R"(,"tyres":[{"tyre_kind":"road","tread":"3 mm"}])"}) {
+      INFO(path << rows);
+      const Json a = ask("{" + std::string(rest) + ",\"" + path + "\":\"slick\"" + rows + "}",
+                         "standing-water");
+      CHECK(a["ok"] == false);
+      CHECK_FALSE(a.contains("verdict"));
+      CHECK_FALSE(a.contains("hold_to"));
+      int refused = 0;
+      for (const Json& p : a["problems"])
+        refused += p["field"] == path && p["code"] == "unknown_field" ? 1 : 0;
+      CHECK(refused == 1);
+    }
+}
