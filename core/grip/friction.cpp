@@ -1,7 +1,6 @@
 #include "core/grip/friction.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include "core/grip/skid.hpp"
 #include "core/standard/road_surface.hpp"

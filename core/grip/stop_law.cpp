@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "core/grip/stopping.hpp"
+#include "core/quantity/power.hpp"
 
 namespace treadwater::grip {
 namespace {
@@ -42,17 +43,8 @@ double atanh_over(double z) {
   return sum;
 }
 
-// h^0.7 from 1 to 2: the C library's pow differs by a last digit from one system to the next.
-double to_the_0_7(double h) {
-  const double z = (h - 1.0) / (h + 1.0);
-  const double x = 0.7 * 2.0 * z * atanh_over(z);
-  double e = 1.0;
-  for (int n = 16; n >= 1; --n) e = 1.0 + e * x / n;
-  return e;
-}
-
 double longest_film_factor(double h) {
-  return h < 1.0 ? std::sqrt(h) : to_the_0_7(std::min(h, tests_to_mm));
+  return h < 1.0 ? std::sqrt(h) : power(std::min(h, tests_to_mm), 0.7);
 }
 
 Speed on(Side side, const SpeedBand& band) {

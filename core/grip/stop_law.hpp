@@ -26,7 +26,8 @@
 //
 // Against the tests, each with one mu0: 24 stops within 5 %, a seventh test in 2 mm within 8 %
 // (tests/unit/stop_law_test.cpp). Range: 0 to 150 km/h, tread 1 to 8 mm, film 0.5 to 2 mm; outside
-// it an extrapolation. Bit for bit the same natively and in WebAssembly: only + - * / and roots.
+// it an extrapolation. Bit for bit the same natively and in WebAssembly: only + - * /, roots and
+// the powers of quantity/power.hpp.
 #pragma once
 
 #include <optional>

@@ -36,15 +36,14 @@ bool HoldTo::in_water() const {
 }
 
 void judge_intended_speed(Findings& findings, Speed intended, UnitSystem units) {
-  const auto hold = lowest(findings, units);
-  if (!hold || intended <= hold->speed) return;
+  const Limit* passed = findings.lowest();
+  if (passed == nullptr || intended <= floor_to_five(passed->kept(), units)) return;
   // Above the symbol's speed it is already refused, and so it is in water.
   const auto said = [](const Limit& limit) {
     return id_of(limit) == id_of(LimitName::speed_symbol) ||
            id_of(limit) == id_of(LimitName::aquaplaning);
   };
   // The limit exceeded may not be the one that sets the maximum.
-  const Limit* passed = findings.lowest();
   for (const Limit& limit : findings.limits)
     if (!limit.beside && intended <= passed->central && limit.central < intended) passed = &limit;
   if (said(*passed)) return;

@@ -5,6 +5,7 @@
 #include "core/grip/limits.hpp"
 #include "core/judge/advice.hpp"
 #include "core/judge/age.hpp"
+#include "core/judge/stopping.hpp"
 #include "core/judge/tread.hpp"
 #include "core/patch/rating.hpp"
 #include "core/standard/speed_symbol.hpp"
@@ -130,7 +131,7 @@ std::optional<Length> longest_wet_stop(const TyreCase& tyre, const std::optional
   grip::PavedCase paved;
   paved.tread = *tyre.tread * tyre.kind->groove_credit;
   paved.film = tyre.water->film();
-  if (onset) paved.onset = grip::SpeedBand{onset->band.low, onset->band.central, onset->band.high};
+  if (onset) paved.onset = for_grip(onset->band);
   constexpr grip::Side low = &grip::FrictionBand::low;
   const double share = surface->share * grip::find_tyre_grip(tyre.kind->id)->paved;
   const grip::SquareLaw law = grip::paved_side(low, paved, share, 1.0, 1.0).law;

@@ -173,6 +173,16 @@ std::string say_water(const judge::RoadWater& water, UnitSystem units) {
                        .name);
 }
 
+std::string say_stop_aloud(Speed from, Length longest, UnitSystem units) {
+  return say("From # allow # to stop.",
+             {say_speed_aloud(from, units), write_longest_distance(longest, units)});
+}
+
+std::string say_puddles_aloud(const judge::Limit& puddles, UnitSystem units) {
+  return say("In puddles not above #.",
+             {say_speed_aloud(floor_to_five(puddles.kept(), units), units)});
+}
+
 std::string say_onset(const water::SpeedBand& onset, UnitSystem units) {
   if (!water::told(onset.low)) return say("not below #", {write(water::fastest_on_roads, units)});
   if (!water::told(onset.central))

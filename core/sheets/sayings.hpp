@@ -28,6 +28,9 @@ std::string why(const judge::Limit& limit, UnitSystem units);
 std::string say_onset(const water::SpeedBand& onset, UnitSystem units);
 // "wet road", "water 5 mm": whichever of word and depth is the wetter. Empty if neither was given.
 std::string say_water(const judge::RoadWater& water, UnitSystem units);
+// To read out: how far to stop from a speed, and the speed for ruts and puddles.
+std::string say_stop_aloud(Speed from, Length longest, UnitSystem units);
+std::string say_puddles_aloud(const judge::Limit& puddles, UnitSystem units);
 // One of its ends as a number: no more than what is told.
 constexpr Speed drawn(Speed onset) { return std::min(onset, water::highest_onset_told); }
 

@@ -152,9 +152,7 @@ std::string read_out(const Asked& asked, const judge::CrossingJudged& judged,
   if (hold && hold->stands_still())
     return say("#. Do not enter. Stop, turn back, report.", {water});
   const std::string in_puddles =
-      puddles == nullptr ? std::string()
-                         : say("In puddles not above #.",
-                               {say_speed_aloud(floor_to_five(puddles->kept(), units), units)});
+      puddles == nullptr ? std::string() : say_puddles_aloud(*puddles, units);
   if (hold)
     return sentences(
         {say("#. Worst tyre: #. Hold to #, straight, no braking.",

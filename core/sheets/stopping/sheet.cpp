@@ -146,9 +146,7 @@ std::string read_out(const judge::StopCase& stop, const judge::StopJudged& judge
   if (judged.hold) return read_out(stop, *judged.hold, units);
   if (!stop.is_wet() || !judged.stopping.longest) return {};
   return say("#. #", {name_of_ground(stop, units),
-                      say("From # allow # to stop.",
-                          {say_speed_aloud(stop.speed, units),
-                           write_longest_distance(*judged.stopping.longest, units)})});
+                      say_stop_aloud(stop.speed, *judged.stopping.longest, units)});
 }
 
 }  // namespace

@@ -80,12 +80,9 @@ std::string read_out(const judge::TyreCase& tyre, const judge::HoldTo& hold, Uni
 std::string read_out_beside(const judge::TyreJudged& judged, UnitSystem units) {
   std::string said;
   if (judged.wet_stop)
-    said =
-        say("From # allow # to stop.", {say_speed_aloud(judged.wet_stop->from, units),
-                                        write_longest_distance(judged.wet_stop->longest, units)});
+    said = say_stop_aloud(judged.wet_stop->from, judged.wet_stop->longest, units);
   if (const judge::Limit* puddles = judged.findings.beside())
-    said = sentences({said, say("In puddles not above #.",
-                                {say_speed_aloud(floor_to_five(puddles->kept(), units), units)})});
+    said = sentences({said, say_puddles_aloud(*puddles, units)});
   return said;
 }
 
